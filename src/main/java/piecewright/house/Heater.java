@@ -1,0 +1,55 @@
+package piecewright.house;
+
+import java.util.Objects;
+import piecewright.quantity.TemperatureRange;
+
+/**
+ * Something that dries or cures: dehydrator, box kiln, kitchen oven.
+ *
+ * @param air what it does to the air
+ * @param trayAreaM2 area the grain lies on, m², more than 0
+ * @param control what may be trusted to it
+ */
+public record Heater(String name, String place, HotAir air, double trayAreaM2, HeatControl control) {
+    public Heater {
+        Objects.requireNonNull(name);
+        Objects.requireNonNull(place);
+        Objects.requireNonNull(air);
+        Objects.requireNonNull(control);
+        if (!(trayAreaM2 > 0)) throw new IllegalArgumentException("trayAreaM2 must be above 0: " + trayAreaM2);
+    }
+
+    /**
+     * @param range air-on temperatures it can hold, °C
+     * @param airFlowM3PerHour fresh air through the bed, m³/h at the room's temperature, more than 0
+     * @param flowMeasured true once two weighings calibrated it
+     * @param powerW heating power, W, more than 0
+     * @param lossWPerK heat lost through the walls, W/K, 0 or more
+     */
+    public record HotAir(
+            TemperatureRange range, double airFlowM3PerHour, boolean flowMeasured, double powerW, double lossWPerK) {
+        public HotAir {
+            Objects.requireNonNull(range);
+            if (!(airFlowM3PerHour > 0)) {
+                throw new IllegalArgumentException("airFlowM3PerHour must be above 0: " + airFlowM3PerHour);
+            }
+            if (!(powerW > 0)) throw new IllegalArgumentException("powerW must be above 0: " + powerW);
+            if (!(lossWPerK >= 0)) throw new IllegalArgumentException("lossWPerK must be 0 or more: " + lossWPerK);
+        }
+    }
+
+    /**
+     * @param holdsSetPoint keeps a set temperature without being watched
+     * @param rampsItself changes the set temperature by itself at a time or reading
+     * @param safeUnattended thermostat and an independent cut-out: may run hot while nobody is awake and near
+     * @param thermostatErrorK standard deviation of the temperature against the dial, K, 0 or more
+     */
+    public record HeatControl(
+            boolean holdsSetPoint, boolean rampsItself, boolean safeUnattended, double thermostatErrorK) {
+        public HeatControl {
+            if (!(thermostatErrorK >= 0 && thermostatErrorK <= 50)) {
+                throw new IllegalArgumentException("thermostatErrorK must be in [0, 50]: " + thermostatErrorK);
+            }
+        }
+    }
+}

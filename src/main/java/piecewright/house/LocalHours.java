@@ -1,0 +1,16 @@
+package piecewright.house;
+
+import java.time.LocalTime;
+import java.util.Objects;
+
+/** A stretch of one local day, from inclusive to exclusive; midnight as the end means the day's end. */
+public record LocalHours(LocalTime fromInclusive, LocalTime untilExclusive) {
+    public LocalHours {
+        Objects.requireNonNull(fromInclusive);
+        Objects.requireNonNull(untilExclusive);
+        if (!untilExclusive.equals(LocalTime.MIDNIGHT) && !fromInclusive.isBefore(untilExclusive)) {
+            throw new IllegalArgumentException(
+                    "hours must end after they start: " + fromInclusive + "-" + untilExclusive);
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package piecewright.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import piecewright.quantity.Moisture;
+
+/** Something a person should know beside a good plan: figures only; the sentences are made in {@code text}. */
+public sealed interface Finding {
+    /** How much it matters. */
+    enum Severity {
+        NOTE,
+        WARNING
+    }
+
+    Severity severity();
+
+    /** What it is about: an act id, "lot", "house", "style" or "plan". */
+    String about();
+
+    /** The air figures of this place end; the last day's pattern repeats after that. */
+    record AirRepeats(String about, String place, Instant after) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Germination is below what the craft asks, or unknown (tested false). */
+    record Germination(String about, boolean tested, double energyFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** Many corns drown in more water: rests were lengthened. */
+    record WaterSensitive(String about, double lostFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** The lot's moisture is a guess: weights carry that doubt. */
+    record MoistureGuessed(String about, Moisture moisture, double sdFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Nobody said whether the seed was treated. */
+    record TreatmentUnknown(String about) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** The grain is expected warmer on the floor than the style likes. */
+    record WarmFloor(String about, double expectedC, double limitC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** This act had to be put past its free window, by so much, still inside its hard limit. */
+    record PastFreeWindow(String about, Duration by) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** The figure of the finished malt lies outside what the style asks. */
+    record OffStyle(String about, Quantity quantity, double expected, double low, double high) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** Heat above 60 °C needs somebody near for all of this stretch. */
+    record AttendedHeat(String about, Instant from, Instant until, double hottestC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** The bed depth chosen, cm, and the longest unattended gap it allows in the warmest hours. */
+    record BedDepth(String about, double depthCm, Duration longestGap) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Which quantity an {@link OffStyle} speaks of; colour in EBC, the others shares of one. */
+    enum Quantity {
+        COLOUR_EBC,
+        STEEP_OUT_MOISTURE,
+        ACROSPIRE,
+        END_MOISTURE
+    }
+}

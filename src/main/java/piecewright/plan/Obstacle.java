@@ -1,0 +1,40 @@
+package piecewright.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import piecewright.grain.GrainKind;
+
+/** Why there is no plan: figures only; the sentences are made in {@code text}. */
+public sealed interface Obstacle {
+    /** Nobody is there for this act between these instants, whatever is done before it. */
+    record NobodyThere(String actId, Instant earliest, Instant latest) implements Obstacle {}
+
+    /** Every act has its hours, but the piece cannot be rested and ready by then; short by so much at least. */
+    record TooSoon(Instant readyBy, Duration shortBy) implements Obstacle {}
+
+    /** No run of acts fits; the furthest any got was this act. */
+    record NothingFits(String actId, Instant reached) implements Obstacle {}
+
+    /** Treated seed is poison: no plan, no override. */
+    record TreatedSeed(String lot) implements Obstacle {}
+
+    /** Too few corns live: the dead ones rot. */
+    record TooFewGrow(String lot, double energyFraction, double neededFraction) implements Obstacle {}
+
+    record GrainNotForStyle(String style, GrainKind grain) implements Obstacle {}
+
+    /** No vessel holds the swollen grain with its water. */
+    record VesselTooSmall(double neededL, double largestL) implements Obstacle {}
+
+    /** The trays would lie deeper than this grain may. */
+    record BedTooDeep(double depthCm, double deepestCm, double areaM2) implements Obstacle {}
+
+    /** No heater reaches or may reach the temperature. */
+    record NoHeater(double neededC, double hottestC) implements Obstacle {}
+
+    /** The heaters' trays hold less green malt than this piece. */
+    record HeaterTooSmall(double neededM2, double largestM2) implements Obstacle {}
+
+    /** The air this heater moves would never dry the piece that far. */
+    record NeverDry(double airOnC, double reachedFraction) implements Obstacle {}
+}

@@ -1,0 +1,48 @@
+package piecewright.plan;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import piecewright.grain.GrainLot;
+import piecewright.house.House;
+import piecewright.style.MaltStyle;
+
+/** A wish: this style from this lot in this house, so much, by or from a day. */
+public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when) {
+    public PlanRequest {
+        Objects.requireNonNull(style);
+        Objects.requireNonNull(lot);
+        Objects.requireNonNull(house);
+        Objects.requireNonNull(amount);
+        Objects.requireNonNull(when);
+    }
+
+    /** How much. */
+    public sealed interface Amount {
+        /** Malt from germinated corns wanted at the end, kg, (0, 1000]. */
+        record FinishedMalt(double maltKg) implements Amount {
+            public FinishedMalt {
+                check("maltKg", maltKg);
+            }
+        }
+
+        /** Grain to put to steep, kg, (0, 1000]. */
+        record RawGrain(double grainKg) implements Amount {
+            public RawGrain {
+                check("grainKg", grainKg);
+            }
+        }
+
+        private static void check(String name, double kg) {
+            if (!(kg > 0 && kg <= 1000)) throw new IllegalArgumentException(name + " must be in (0, 1000]: " + kg);
+        }
+    }
+
+    /** By or from when. */
+    public sealed interface When {
+        /** Rested and ready when this day begins; no act before earliestStart. */
+        record ReadyBy(LocalDate day, LocalDate earliestStart) implements When {}
+
+        /** First steep on this day. */
+        record StartOn(LocalDate day) implements When {}
+    }
+}
