@@ -6,7 +6,7 @@ import piecewright.process.PieceState;
 import piecewright.process.SteepState;
 
 /** Bookkeeping and heat of steeping grain. */
-final class Wetting {
+public final class Wetting {
     /** Judgement: litres per kg of dry matter, from particle densities of 1.28 to 1.33 (Black's Treatise) at 12 %. */
     private static final double DRY_L_PER_KG = 0.74;
     /** Judgement: heat capacity of dry grain, kJ/kgK. */
@@ -44,14 +44,14 @@ final class Wetting {
     }
 
     /** Temperature of grain and fresh water once they have evened out, °C. */
-    static double mixedC(GrainMass mass, double grainC, Bath bath) {
+    public static double mixedC(GrainMass mass, double grainC, Bath bath) {
         double grainKJPerK = DRY_KJ_PER_KG_K * mass.dryMatterKg() + WATER_KJ_PER_KG_K * mass.waterKg();
         double bathKJPerK = WATER_KJ_PER_KG_K * bath.waterL();
         return (grainKJPerK * grainC + bathKJPerK * bath.fillC()) / (grainKJPerK + bathKJPerK);
     }
 
     /** Litres the corns themselves take up, without the gaps between them. */
-    static double grainL(GrainMass mass) {
+    public static double grainL(GrainMass mass) {
         return DRY_L_PER_KG * mass.dryMatterKg() + mass.waterKg();
     }
 }
