@@ -11,6 +11,7 @@ public final class Ignition {
     /** Judgement: the couch has caught when it passes this. */
     public static final double CAUGHT_C = 45;
 
+    /** Judgement: the margin is flat there; a finer grid moves the critical size by less than a gram. */
     private static final double GRID_K = 0.05;
 
     private final CouchModel model;
