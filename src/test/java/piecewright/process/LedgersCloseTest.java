@@ -49,6 +49,24 @@ class LedgersCloseTest {
         }
     }
 
+    /** Published and from memory: malting without a couch loses 8 to 13 % of dry matter, kilning not counted. */
+    @Test
+    void fiveDaysAtFifteenDegreesLoseWhatMaltingLoses() {
+        Surroundings air = Surroundings.constant(ORIGIN, 15, 0.8);
+        Metabolism corns = new Metabolism(0.97, 1, MetabolismParameters.defaults());
+        SteepModel model = new SteepModel(1.2, 0, SteepParameters.defaults());
+        PieceState state = PieceState.rawGrain(5, Moisture.ofWetBasisPercent(12), 0, 3, 15);
+        for (double[] wetAndDry : new double[][] {{8, 12}, {8, 12}, {6, 4}}) {
+            state = new Immersion(model, corns, air, Standing.BUCKET, new Bath(15, 8)).run(state, 0, wetAndDry[0]);
+            state = new AirRest(model, corns, air, Standing.BUCKET).run(state, 0, wetAndDry[1]);
+        }
+        FloorBed bed = new FloorBed(corns, GrowthParameters.defaults(), air, 0.25, Cover.DAMP_CLOTH);
+        for (int i = 0; i < 15; i++) state = FloorActs.turned(bed.run(state, 0, 8), 15);
+        PieceState bare = FloorActs.derooted(state, GrainKind.BARLEY, 0.97);
+        double lostFraction = 1 - bare.mass().dryMatterKg() / 4.4;
+        assertTrue(lostFraction > 0.08 && lostFraction < 0.13, "lost " + lostFraction);
+    }
+
     private static void assertBooks(PieceState raw, PieceState malted, int seed) {
         Ledgers.Water water = malted.ledgers().water();
         double waterKg = raw.mass().waterKg()
