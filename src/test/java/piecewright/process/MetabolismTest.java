@@ -1,11 +1,22 @@
 package piecewright.process;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import piecewright.grain.GerminationCount;
+import piecewright.grain.GrainKind;
+import piecewright.grain.GrainLot;
+import piecewright.grain.LotMoisture;
+import piecewright.grain.LotTraits;
+import piecewright.grain.Treatment;
 import piecewright.quantity.Moisture;
 
 class MetabolismTest {
@@ -174,5 +185,42 @@ class MetabolismTest {
         assertEquals(0.00577, dryKgPerHour, 0.00577 * 0.01);
         assertEquals(4.6, dryKgPerHour * Metabolism.OXYGEN_IN_RATIO * 1000 / 32 * 24.1, 0.05);
         assertEquals(0.00844, dryKgPerHour * Metabolism.CARBON_DIOXIDE_OUT_RATIO, 0.00844 * 0.01);
+    }
+
+    /** By definition: germination as tested in 4 mL dishes, growth as learned, otherwise .97 and 1. */
+    @Test
+    void aLotsCornsAreAsTestedAndLearned() {
+        Metabolism unknown = Metabolism.of(lot(List.of(), LotTraits.unknown()), MetabolismParameters.defaults());
+        assertEquals(0.97, unknown.germinatingFraction());
+        assertEquals(ALL_ALIVE.growthPerHour(15, 0.44), unknown.growthPerHour(15, 0.44), 1e-15);
+        GerminationCount dish =
+                new GerminationCount(4, 200, OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(180));
+        OptionalDouble none = OptionalDouble.empty();
+        Metabolism known = Metabolism.of(
+                lot(List.of(dish), new LotTraits(none, none, none, OptionalDouble.of(1.3))),
+                MetabolismParameters.defaults());
+        assertEquals(0.9, known.germinatingFraction());
+        assertEquals(1.3 * ALL_ALIVE.growthPerHour(15, 0.44), known.growthPerHour(15, 0.44), 1e-12);
+    }
+
+    private static GrainLot lot(List<GerminationCount> dishes, LotTraits traits) {
+        return new GrainLot(
+                "test",
+                GrainKind.BARLEY,
+                new LotMoisture(Moisture.ofWetBasisPercent(12), 0.003, true),
+                dishes,
+                new GrainLot.LotSize(OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
+                Treatment.UNTREATED,
+                traits);
+    }
+
+    @Test
+    void impossibleCornsAreRefused() {
+        MetabolismParameters defaults = MetabolismParameters.defaults();
+        assertThrows(IllegalArgumentException.class, () -> new Metabolism(1.01, 1, defaults));
+        assertThrows(IllegalArgumentException.class, () -> new Metabolism(Double.NaN, 1, defaults));
+        assertThrows(IllegalArgumentException.class, () -> new Metabolism(1, 0, defaults));
+        assertThrows(IllegalArgumentException.class, () -> new MetabolismParameters(0, .2, 67, 2, 2, .3, 2.2));
+        assertThrows(IllegalArgumentException.class, () -> new MetabolismParameters(594, .2, 67, -1, 2, .3, 2.2));
     }
 }

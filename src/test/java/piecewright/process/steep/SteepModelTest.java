@@ -2,6 +2,7 @@ package piecewright.process.steep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static piecewright.process.steep.SteepFixture.chittedAfter;
 import static piecewright.process.steep.SteepFixture.lot;
@@ -204,5 +205,17 @@ class SteepModelTest {
     void chittedFromAPointOn() {
         assertFalse(SteepModel.chitted(0.849));
         assertTrue(SteepModel.chitted(0.85));
+    }
+
+    @Test
+    void impossibleParametersAreRefused() {
+        var uptake = SteepParameters.Uptake.defaults();
+        assertThrows(IllegalArgumentException.class, () -> uptake.withSaturationRatio(0.1));
+        assertThrows(IllegalArgumentException.class, () -> uptake.withBurstRatio(-0.01));
+        assertThrows(IllegalArgumentException.class, () -> uptake.withEvaporationPerHour(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new SteepParameters.Leaching(0.2, 12, 0.001));
+        assertThrows(IllegalArgumentException.class, () -> new SteepParameters.Warming(0, 3, 1.6));
+        assertThrows(IllegalArgumentException.class, () -> new SteepModel(0, 0, SteepParameters.defaults()));
+        assertThrows(IllegalArgumentException.class, () -> new SteepModel(1, 0.1, SteepParameters.defaults()));
     }
 }
