@@ -39,4 +39,11 @@ class CouchCurveTest {
         assertTrue(TENT.reachesIndexHours(9).isEmpty());
         assertThrows(IllegalArgumentException.class, () -> new CouchCurve(List.of()));
     }
+
+    @Test
+    void aDipBeforeThePeakIsNoFall() {
+        CouchCurve dipped = new CouchCurve(
+                List.of(new Point(0, 30, 0), new Point(1, 20, 0), new Point(2, 50, 0), new Point(3, 10, 0)));
+        assertEquals(2.625, dipped.fallsToHours(25).orElseThrow(), 1e-12);
+    }
 }
