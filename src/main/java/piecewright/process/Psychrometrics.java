@@ -13,11 +13,11 @@ public final class Psychrometrics {
     /** Source: definition of the Celsius scale, exact. */
     public static final double ZERO_CELSIUS_K = 273.15;
     /** Source: ASHRAE Fundamentals, Psychrometrics: heat capacity of dry air. */
-    static final double DRY_AIR_KJ_PER_KG_K = 1.006;
+    public static final double DRY_AIR_KJ_PER_KG_K = 1.006;
     /** Source: ASHRAE Fundamentals, Psychrometrics: heat capacity of water vapour. */
-    static final double VAPOUR_KJ_PER_KG_K = 1.86;
+    public static final double VAPOUR_KJ_PER_KG_K = 1.86;
     /** Source: ASHRAE Fundamentals, Psychrometrics: enthalpy of saturated vapour at 0 °C. */
-    static final double VAPORISATION_KJ_PER_KG = 2501;
+    public static final double VAPORISATION_KJ_PER_KG = 2501;
     /** Judgement: bracketing solvers stop here; far finer than any thermometer. */
     private static final double SOLVED_TO_K = 1e-7;
 
@@ -49,6 +49,12 @@ public final class Psychrometrics {
                 + 1.3914993
                 + t * (-4.8640239e-2 + t * (4.1764768e-5 - 1.4452093e-8 * t))
                 + 6.5459673 * Math.log(t);
+    }
+
+    /** How fast {@link #lnSaturationPressure} rises, per K; over water at all temperatures. */
+    public static double lnSaturationSlopePerK(double temperatureC) {
+        double t = temperatureC + ZERO_CELSIUS_K;
+        return 5.8002206e3 / (t * t) - 4.8640239e-2 + t * (2 * 4.1764768e-5 - 3 * 1.4452093e-8 * t) + 6.5459673 / t;
     }
 
     /**
