@@ -1,0 +1,74 @@
+package piecewright.process.kiln;
+
+import java.util.Objects;
+import piecewright.process.PieceState;
+import piecewright.process.Stage;
+
+/**
+ * Grain on a tray in an oven at one set temperature, followed with a lag: dT/dt = (set - T) / lag, not above the wet
+ * cap while wet. Judgement: moisture falls at the thin-layer rate of the grain's own temperature towards the roast's
+ * floor, as if the oven's air were dry and plentiful. Dry matter burnt off (some per cent of dark malts) is left out.
+ */
+public final class TrayRoast implements Stage {
+    private static final int PARTS_PER_STEP = 10;
+
+    private final DryingBed bed;
+    private final HeatChemistry chemistry;
+    private final RoastParameters roast;
+    private final double setC;
+    private final double lagHours;
+
+    /**
+     * @param setC oven temperature, °C, [0, 230]
+     * @param lagHours thermal lag, hours, more than 0; see {@link RoastParameters#dryLagHours}
+     * @param substrateRatio S before any couch, more than 0
+     */
+    public TrayRoast(KilnParameters parameters, double setC, double lagHours, double substrateRatio) {
+        Objects.requireNonNull(parameters);
+        if (!(setC >= 0 && setC <= 230)) throw new IllegalArgumentException("setC must be in [0, 230]: " + setC);
+        if (!(lagHours > 0)) throw new IllegalArgumentException("lagHours must be above 0: " + lagHours);
+        this.bed = new DryingBed(parameters.drying());
+        this.chemistry = new HeatChemistry(parameters, substrateRatio);
+        this.roast = parameters.roast();
+        this.setC = setC;
+        this.lagHours = lagHours;
+    }
+
+    /** Runge-Kutta in tenths of the step: a roast moves by minutes. */
+    @Override
+    public PieceState step(PieceState start, double atHours, double stepHours) {
+        HeatedGrain grain = equations(start);
+        double[] now = HeatedGrain.vectorOf(start);
+        double partHours = stepHours / PARTS_PER_STEP;
+        for (int i = 0; i < PARTS_PER_STEP; i++) {
+            double[] next = HeatedGrain.advanced(grain, now, atHours + i * partHours, partHours);
+            if (isWet(next)) next[HeatedGrain.GRAIN_C] = capped(next[HeatedGrain.GRAIN_C], now[HeatedGrain.GRAIN_C]);
+            now = next;
+        }
+        return HeatedGrain.stateOf(start, now);
+    }
+
+    HeatedGrain equations(PieceState piece) {
+        double substrateRatio = chemistry.substrateRatio(piece.couch().indexHours());
+        double floorRatio = roast.floorFraction() / (1 - roast.floorFraction());
+        return (atHours, now, perHour) -> {
+            double grainC = now[HeatedGrain.GRAIN_C];
+            double above = Math.max(0, now[HeatedGrain.MOISTURE] - floorRatio);
+            perHour[HeatedGrain.MOISTURE] = -bed.kernelPerHour(grainC) * above;
+            double warming = (setC - grainC) / lagHours;
+            boolean held = isWet(now) && grainC >= roast.wetCapC();
+            perHour[HeatedGrain.GRAIN_C] = held ? Math.min(0, warming) : warming;
+            chemistry.rates(grainC, substrateRatio, now, perHour);
+        };
+    }
+
+    private boolean isWet(double[] vector) {
+        double ratio = vector[HeatedGrain.MOISTURE];
+        return ratio / (1 + ratio) > roast.wetFraction();
+    }
+
+    /** Takes back what a part step overshot the cap by; grain that came in hotter is left to cool. */
+    private double capped(double grainC, double beforeC) {
+        return Math.min(grainC, Math.max(beforeC, roast.wetCapC()));
+    }
+}
