@@ -20,12 +20,15 @@ public final class DryingBed {
     /** Judgement: colder than any air between grain; only brackets the solver. */
     private static final double COLDEST_C = -60;
 
+    /** Judgement: one step of the hottest kiln begun above this share of the bound moisture ends above it. */
+    private static final double NEARLY_BOUND_RATIO = 1.35;
+
     private final DryingParameters parameters;
-    private final double lnWettest;
+    private final double lnWettestRatio;
 
     public DryingBed(DryingParameters parameters) {
         this.parameters = Objects.requireNonNull(parameters);
-        this.lnWettest = Math.log(parameters.wettestFraction());
+        this.lnWettestRatio = Math.log(parameters.wettestFraction());
     }
 
     /**
@@ -64,7 +67,7 @@ public final class DryingBed {
         return EquilibriumMoisture.dryBasisRatio(air.airOnC(), humidityFraction);
     }
 
-    /** Rate constant of a thin layer, per hour: what is above equilibrium falls so fast. */
+    /** Rate constant of a thin layer, per hour: what is above equilibrium falls so fast until the last, bound water. */
     public double kernelPerHour(double airC) {
         double absoluteK = airC + Psychrometrics.ZERO_CELSIUS_K;
         return parameters.kernelRatio()
@@ -96,6 +99,11 @@ public final class DryingBed {
         return OptionalDouble.of(sum * spanLn / panels / 3);
     }
 
+    /** True from shortly above the moisture where the last water holds on. */
+    boolean isBound(double dryBasisRatio) {
+        return dryBasisRatio < NEARLY_BOUND_RATIO * parameters.bound().belowRatio();
+    }
+
     private static BedStep atRest(AirOn air) {
         return new BedStep(0, air.airOnC(), air.airOnC(), air.humidityRatio());
     }
@@ -105,7 +113,10 @@ public final class DryingBed {
     }
 
     private double kernelKgPerHour(double dryBasisRatio, double dryMatterKg, AirOn air) {
-        return kernelPerHour(air.airOnC()) * dryMatterKg * (dryBasisRatio - driestRatio(air));
+        return kernelPerHour(air.airOnC())
+                * parameters.bound().rateRatio(dryBasisRatio)
+                * dryMatterKg
+                * (dryBasisRatio - driestRatio(air));
     }
 
     private static double airKgPerHour(double limitC, AirOn air) {
@@ -131,7 +142,7 @@ public final class DryingBed {
         double limitC = highC;
         for (int i = 0; i < 60; i++) {
             double line = ratioOnLine(limitC, enthalpyKJPerKg);
-            double lnGrain = Math.min(lnWettest, -bindingK / (limitC + CHUNG_PFOST_C_K));
+            double lnGrain = Math.min(lnWettestRatio, -bindingK / (limitC + CHUNG_PFOST_C_K));
             double lnAir = lnPressure + Math.log(line / (Psychrometrics.VAPOUR_MASS_RATIO + line));
             double excess = lnGrain + Psychrometrics.lnSaturationPressure(limitC) - lnAir;
             if (excess <= 0 && i == 0) return highC;
@@ -148,7 +159,7 @@ public final class DryingBed {
 
     private double slopePerK(double limitC, double lineRatio, double bindingK) {
         double sorbedK = limitC + CHUNG_PFOST_C_K;
-        double grain = -bindingK / sorbedK < lnWettest ? bindingK / (sorbedK * sorbedK) : 0;
+        double grain = -bindingK / sorbedK < lnWettestRatio ? bindingK / (sorbedK * sorbedK) : 0;
         double line = -Psychrometrics.heatCapacityKJPerKgK(lineRatio)
                 / (Psychrometrics.VAPORISATION_KJ_PER_KG + Psychrometrics.VAPOUR_KJ_PER_KG_K * limitC);
         double vapour = Psychrometrics.VAPOUR_MASS_RATIO;

@@ -12,6 +12,9 @@ import piecewright.process.Surroundings;
  * Dry matter does not change. A couch before the kiln multiplies the substrate by what its index says.
  */
 public final class KilnStage implements Stage {
+    /** Parts of a step in which bound water is followed: its rate falls steeply with moisture. */
+    private static final int BOUND_PARTS = 4;
+
     private final DryingBed bed;
     private final HeatChemistry chemistry;
     private final RoastParameters roast;
@@ -39,11 +42,14 @@ public final class KilnStage implements Stage {
     @Override
     public PieceState step(PieceState start, double atHours, double stepHours) {
         HeatedGrain grain = equations(start);
-        double[] end = HeatedGrain.advanced(grain, HeatedGrain.vectorOf(start), atHours, stepHours);
-        double untilHours = atHours + stepHours;
-        end[HeatedGrain.GRAIN_C] = bedAt(end[HeatedGrain.MOISTURE], start.mass().dryMatterKg(), airAt(untilHours))
+        double[] now = HeatedGrain.vectorOf(start);
+        int parts = bed.isBound(now[HeatedGrain.MOISTURE]) ? BOUND_PARTS : 1;
+        double partHours = stepHours / parts;
+        for (int i = 0; i < parts; i++) now = HeatedGrain.advanced(grain, now, atHours + i * partHours, partHours);
+        AirOn air = airAt(atHours + stepHours);
+        now[HeatedGrain.GRAIN_C] = bedAt(now[HeatedGrain.MOISTURE], start.mass().dryMatterKg(), air)
                 .meanGrainC();
-        return HeatedGrain.stateOf(start, end);
+        return HeatedGrain.stateOf(start, now);
     }
 
     /** The air-on at that hour. */
