@@ -51,7 +51,8 @@ public final class DryingBed {
     }
 
     /**
-     * Hours in unchanging air from one moisture to a lower one; empty when this air never dries so far.
+     * Hours in unchanging air from one moisture to a lower one; empty when this air never dries so far. Below 3 % the
+     * last water holds on and the hours grow beyond any use, still as a number.
      *
      * @param fromRatio kg of water per kg of dry matter at the start
      * @param toRatio at the end, at most fromRatio
@@ -72,6 +73,7 @@ public final class DryingBed {
             double weight = i == 0 || i == panels ? 1 : i % 2 == 1 ? 4 : 2;
             sum += weight * above / bed.dryingPerHour(driestRatio + above, dryMatterKg);
         }
-        return OptionalDouble.of(sum * spanLn / panels / 3);
+        double hours = sum * spanLn / panels / 3;
+        return Double.isFinite(hours) ? OptionalDouble.of(hours) : OptionalDouble.empty();
     }
 }

@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,22 +37,7 @@ class KilnStageTest {
     private static double[] adaptive(KilnRuns.Leg leg, double[] start) {
         if (leg.untilHours() <= leg.fromHours()) return start;
         HeatedGrain grain = leg.stage().equations(leg.start());
-        OrdinaryDifferentialEquation equations = new OrdinaryDifferentialEquation() {
-            @Override
-            public int getDimension() {
-                return HeatedGrain.SIZE;
-            }
-
-            @Override
-            public double[] computeDerivatives(double atHours, double[] now) {
-                double[] perHour = new double[HeatedGrain.SIZE];
-                grain.rates(atHours, now, perHour);
-                return perHour;
-            }
-        };
-        return new DormandPrince853Integrator(1e-9, 1.0 / 24, 1e-9, 1e-9)
-                .integrate(equations, new ODEState(leg.fromHours(), start), leg.untilHours())
-                .getPrimaryState();
+        return Adaptive.integrated(grain, start, leg.fromHours(), leg.untilHours());
     }
 
     private static void assertClose(KilnRuns.Leg leg, double[] exact) {
