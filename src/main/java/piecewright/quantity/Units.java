@@ -46,4 +46,9 @@ public final class Units {
     public static double lovibondOfSrm(double srm) {
         return (srm - SRM_AT_ZERO_LOVIBOND_RATIO) / SRM_PER_LOVIBOND_RATIO;
     }
+
+    /** Degrees Lintner of a diastatic power in Windisch-Kolbach units; the usual rule (WK + 16) / 3.5. */
+    public static double lintnerOfWindischKolbach(double windischKolbach) {
+        return (windischKolbach + 16) / 3.5;
+    }
 }

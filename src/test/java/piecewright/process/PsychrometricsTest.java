@@ -83,6 +83,14 @@ class PsychrometricsTest {
         assertEquals(0.0192281, Psychrometrics.ratioAtWetBulb(30, 25, 95461), 3e-4 * 0.0192281);
     }
 
+    /** From memory: the same library's tests, a frosted wet bulb. */
+    @Test
+    void aFrostedWetBulbAgreesWithARememberedState() {
+        double ratio = Psychrometrics.ratioAtWetBulb(-1, -5, 95461);
+        assertEquals(0.00120399, ratio, 3e-4 * 0.00120399);
+        assertEquals(-5, Psychrometrics.wetBulbC(-1, ratio, 95461), 1e-5);
+    }
+
     /** Published: open psychrometric library's tests. */
     @Test
     void enthalpyAndVolumeAgreeWithPublishedStates() {

@@ -8,4 +8,8 @@ package piecewright.process.kiln;
  * @param topC temperature of the grain where the air leaves, °C; where it enters the grain is at the air-on
  * @param exhaustHumidityRatio kg of vapour per kg of dry air leaving
  */
-public record BedStep(double dryingPerHour, double meanGrainC, double topC, double exhaustHumidityRatio) {}
+public record BedStep(double dryingPerHour, double meanGrainC, double topC, double exhaustHumidityRatio) {
+    BedStep withMeanGrainC(double changedC) {
+        return new BedStep(dryingPerHour, changedC, topC, exhaustHumidityRatio);
+    }
+}

@@ -42,9 +42,9 @@ public final class CoveredStew implements Stage {
 
     /** Share of a full stew done per hour at a grain temperature; 0 below the coolest that stews. */
     public double progressPerHour(double grainC) {
-        if (grainC < stew.slowC()) return 0;
+        if (grainC < stew.coolestC()) return 0;
         double countedC = Math.min(grainC, stew.hottestC());
-        return Math.exp((countedC - stew.slowC()) / stew.eFoldingK()) / stew.hoursAtSlow();
+        return Math.exp((countedC - stew.coolestC()) / stew.eFoldingK()) / stew.coolestHours();
     }
 
     /** Hours until grain that goes in at startC is liquid, infinite if that takes more than a day. */

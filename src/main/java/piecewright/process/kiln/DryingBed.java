@@ -1,7 +1,5 @@
 package piecewright.process.kiln;
 
-import static piecewright.process.kiln.EquilibriumMoisture.CHUNG_PFOST_C_K;
-
 import java.util.Objects;
 import java.util.OptionalDouble;
 import piecewright.process.Psychrometrics;
@@ -9,23 +7,19 @@ import piecewright.process.Psychrometrics;
 /**
  * A bed of grain with warm air through it, as one body: R = A (1 - exp(-K / A)), where A is the water the air can carry
  * and K what the kernels can give. Fitted to a bed of 15 layers within 5 % of its hours; moisture is the mean of a
- * turned bed, and an unturned deep bed is far from its mean. Heat to warm the grain is left out.
+ * turned bed, and an unturned deep bed is far from its mean. Heat to warm the grain is left out. Who asks often about
+ * one air should keep {@link #in}.
  */
 public final class DryingBed {
-    /**
-     * Judgement: Newton stops once a step was shorter than this. Convergence is quadratic, so the temperature is then
-     * good to 1e-6 K; a test holds it.
-     */
-    private static final double LAST_STEP_K = 1e-3;
-    /** Judgement: colder than any air between grain; only brackets the solver. */
-    private static final double COLDEST_C = -60;
-
     private final DryingParameters parameters;
-    private final double lnWettest;
 
     public DryingBed(DryingParameters parameters) {
         this.parameters = Objects.requireNonNull(parameters);
-        this.lnWettest = Math.log(parameters.wettestFraction());
+    }
+
+    /** This bed while that air goes through it; what depends on the air alone is worked out once. */
+    public BedInAir in(AirOn air) {
+        return new BedInAir(parameters, air, kernelPerHour(air.airOnC()));
     }
 
     /**
@@ -35,36 +29,20 @@ public final class DryingBed {
      * @param dryMatterKg dry matter in the bed, kg, more than 0
      */
     public double dryingPerHour(double dryBasisRatio, double dryMatterKg, AirOn air) {
-        double kernelKgPerHour = kernelKgPerHour(dryBasisRatio, dryMatterKg, air);
-        if (kernelKgPerHour <= 0) return 0;
-        double airKgPerHour = airKgPerHour(exhaustLimitC(dryBasisRatio, air), air);
-        return airKgPerHour <= 0 ? 0 : dryingKgPerHour(airKgPerHour, kernelKgPerHour) / dryMatterKg;
+        return in(air).dryingPerHour(dryBasisRatio, dryMatterKg);
     }
 
     /** The same with the temperatures and the exhaust; arguments as in {@link #dryingPerHour}. */
     public BedStep step(double dryBasisRatio, double dryMatterKg, AirOn air) {
-        double kernelKgPerHour = kernelKgPerHour(dryBasisRatio, dryMatterKg, air);
-        if (kernelKgPerHour <= 0) return atRest(air);
-        double limitC = exhaustLimitC(dryBasisRatio, air);
-        double airKgPerHour = airKgPerHour(limitC, air);
-        if (airKgPerHour <= 0) return atRest(air);
-        double transferRatio = kernelKgPerHour / airKgPerHour;
-        double dryingKgPerHour = dryingKgPerHour(airKgPerHour, kernelKgPerHour);
-        double spanK = air.airOnC() - limitC;
-        return new BedStep(
-                dryingKgPerHour / dryMatterKg,
-                limitC + spanK * -Math.expm1(-transferRatio) / transferRatio,
-                limitC + spanK * Math.exp(-transferRatio),
-                air.humidityRatio() + dryingKgPerHour / air.dryAirKgPerHour());
+        return in(air).step(dryBasisRatio, dryMatterKg);
     }
 
     /** Moisture below which this air dries no further, kg of water per kg of dry matter. */
     public double driestRatio(AirOn air) {
-        double humidityFraction = Math.min(air.humidityFraction(), parameters.wettestFraction());
-        return EquilibriumMoisture.dryBasisRatio(air.airOnC(), humidityFraction);
+        return in(air).driestRatio();
     }
 
-    /** Rate constant of a thin layer, per hour: what is above equilibrium falls so fast. */
+    /** Rate constant of a thin layer, per hour: what is above equilibrium falls so fast until the last, bound water. */
     public double kernelPerHour(double airC) {
         double absoluteK = airC + Psychrometrics.ZERO_CELSIUS_K;
         return parameters.kernelRatio()
@@ -73,7 +51,8 @@ public final class DryingBed {
     }
 
     /**
-     * Hours in unchanging air from one moisture to a lower one; empty when this air never dries so far.
+     * Hours in unchanging air from one moisture to a lower one; empty when this air never dries so far. Below 3 % the
+     * last water holds on and the hours grow beyond any use, still as a number.
      *
      * @param fromRatio kg of water per kg of dry matter at the start
      * @param toRatio at the end, at most fromRatio
@@ -82,7 +61,8 @@ public final class DryingBed {
         if (!(toRatio <= fromRatio)) {
             throw new IllegalArgumentException("toRatio must be at most fromRatio: " + toRatio + ", " + fromRatio);
         }
-        double driestRatio = driestRatio(air);
+        BedInAir bed = in(air);
+        double driestRatio = bed.driestRatio();
         if (toRatio <= driestRatio) return OptionalDouble.empty();
         double lowLn = Math.log(toRatio - driestRatio);
         double spanLn = Math.log(fromRatio - driestRatio) - lowLn;
@@ -91,69 +71,9 @@ public final class DryingBed {
         for (int i = 0; i <= panels; i++) {
             double above = Math.exp(lowLn + spanLn * i / panels);
             double weight = i == 0 || i == panels ? 1 : i % 2 == 1 ? 4 : 2;
-            sum += weight * above / dryingPerHour(driestRatio + above, dryMatterKg, air);
+            sum += weight * above / bed.dryingPerHour(driestRatio + above, dryMatterKg);
         }
-        return OptionalDouble.of(sum * spanLn / panels / 3);
-    }
-
-    private static BedStep atRest(AirOn air) {
-        return new BedStep(0, air.airOnC(), air.airOnC(), air.humidityRatio());
-    }
-
-    private static double dryingKgPerHour(double airKgPerHour, double kernelKgPerHour) {
-        return airKgPerHour * -Math.expm1(-kernelKgPerHour / airKgPerHour);
-    }
-
-    private double kernelKgPerHour(double dryBasisRatio, double dryMatterKg, AirOn air) {
-        return kernelPerHour(air.airOnC()) * dryMatterKg * (dryBasisRatio - driestRatio(air));
-    }
-
-    private static double airKgPerHour(double limitC, AirOn air) {
-        return air.dryAirKgPerHour() * (ratioOnLine(limitC, air.enthalpyKJPerKg()) - air.humidityRatio());
-    }
-
-    /** Humidity ratio of air of that temperature on the line of constant enthalpy. */
-    private static double ratioOnLine(double temperatureC, double enthalpyKJPerKg) {
-        return (enthalpyKJPerKg - Psychrometrics.DRY_AIR_KJ_PER_KG_K * temperatureC)
-                / (Psychrometrics.VAPORISATION_KJ_PER_KG + Psychrometrics.VAPOUR_KJ_PER_KG_K * temperatureC);
-    }
-
-    /**
-     * Where air cooling along its line of constant enthalpy is as moist as the grain keeps it, °C: the temperature of
-     * the exhaust of an endless bed. Safeguarded Newton on the logarithm of vapour pressures; at most the air-on.
-     */
-    double exhaustLimitC(double dryBasisRatio, AirOn air) {
-        double bindingK = EquilibriumMoisture.bindingK(dryBasisRatio);
-        double enthalpyKJPerKg = air.enthalpyKJPerKg();
-        double lnPressure = Math.log(air.pressurePa());
-        double lowC = COLDEST_C;
-        double highC = air.airOnC();
-        double limitC = highC;
-        for (int i = 0; i < 60; i++) {
-            double line = ratioOnLine(limitC, enthalpyKJPerKg);
-            double lnGrain = Math.min(lnWettest, -bindingK / (limitC + CHUNG_PFOST_C_K));
-            double lnAir = lnPressure + Math.log(line / (Psychrometrics.VAPOUR_MASS_RATIO + line));
-            double excess = lnGrain + Psychrometrics.lnSaturationPressure(limitC) - lnAir;
-            if (excess <= 0 && i == 0) return highC;
-            if (excess > 0) highC = limitC;
-            else lowC = limitC;
-            double next = limitC - excess / slopePerK(limitC, line, bindingK);
-            if (!(next > lowC && next < highC)) next = (lowC + highC) / 2;
-            double stepK = Math.abs(next - limitC);
-            limitC = next;
-            if (stepK < LAST_STEP_K) break;
-        }
-        return limitC;
-    }
-
-    private double slopePerK(double limitC, double lineRatio, double bindingK) {
-        double sorbedK = limitC + CHUNG_PFOST_C_K;
-        double grain = -bindingK / sorbedK < lnWettest ? bindingK / (sorbedK * sorbedK) : 0;
-        double line = -Psychrometrics.heatCapacityKJPerKgK(lineRatio)
-                / (Psychrometrics.VAPORISATION_KJ_PER_KG + Psychrometrics.VAPOUR_KJ_PER_KG_K * limitC);
-        double vapour = Psychrometrics.VAPOUR_MASS_RATIO;
-        return grain
-                + Psychrometrics.lnSaturationSlopePerK(limitC)
-                - line * vapour / (lineRatio * (vapour + lineRatio));
+        double hours = sum * spanLn / panels / 3;
+        return Double.isFinite(hours) ? OptionalDouble.of(hours) : OptionalDouble.empty();
     }
 }

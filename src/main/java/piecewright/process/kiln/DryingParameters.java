@@ -1,5 +1,7 @@
 package piecewright.process.kiln;
 
+import java.util.Objects;
+
 /**
  * How fast kernels give up water to air that carries it away.
  *
@@ -7,9 +9,10 @@ package piecewright.process.kiln;
  * @param frequencyPerHour rate constant at endless temperature, per hour, more than 0
  * @param activationK activation energy over the gas constant, K, 0 or more
  * @param wettestFraction relative humidity at which air leaves wet grain, (0, 1)
+ * @param bound how the last water holds on
  */
 public record DryingParameters(
-        double kernelRatio, double frequencyPerHour, double activationK, double wettestFraction) {
+        double kernelRatio, double frequencyPerHour, double activationK, double wettestFraction, Bound bound) {
     /**
      * Judgement: fitted so that thin layers of malt take as long as reported (540 to 840 min at 50 to 70 °C, Carvalho
      * et al. 2021, abstract); band 0.4 to 1.0.
@@ -34,13 +37,46 @@ public record DryingParameters(
         if (!(wettestFraction > 0 && wettestFraction < 1)) {
             throw new IllegalArgumentException("wettestFraction must be in (0, 1): " + wettestFraction);
         }
+        Objects.requireNonNull(bound);
     }
 
     public static DryingParameters defaults() {
-        return new DryingParameters(KERNEL_RATIO, FREQUENCY_PER_HOUR, ACTIVATION_K, WETTEST_FRACTION);
+        return new DryingParameters(KERNEL_RATIO, FREQUENCY_PER_HOUR, ACTIVATION_K, WETTEST_FRACTION, Bound.defaults());
     }
 
     public DryingParameters withKernelRatio(double changedRatio) {
-        return new DryingParameters(changedRatio, frequencyPerHour, activationK, wettestFraction);
+        return new DryingParameters(changedRatio, frequencyPerHour, activationK, wettestFraction, bound);
+    }
+
+    /**
+     * Below a moisture the kernels' rate falls as a power of the moisture over it.
+     *
+     * @param belowRatio that moisture, kg of water per kg of dry matter, more than 0
+     * @param steepnessRatio the power, 0 or more; 0 leaves the rate alone
+     */
+    public record Bound(double belowRatio, double steepnessRatio) {
+        /** Judgement: 5 % wet basis; the rate law is used unchanged above it. */
+        public static final double BELOW_RATIO = 5.0 / 95;
+        /**
+         * Judgement: without it cures would end bone dry; with it they end near 3.5 %, between the published 5 %
+         * (lager) and 2 % (ale) of Young, Beer, Encyclopaedia Britannica.
+         */
+        public static final double STEEPNESS_RATIO = 10;
+
+        public Bound {
+            if (!(belowRatio > 0)) throw new IllegalArgumentException("belowRatio must be above 0: " + belowRatio);
+            if (!(steepnessRatio >= 0)) {
+                throw new IllegalArgumentException("steepnessRatio must be 0 or more: " + steepnessRatio);
+            }
+        }
+
+        static Bound defaults() {
+            return new Bound(BELOW_RATIO, STEEPNESS_RATIO);
+        }
+
+        /** Share of the rate that is left at a dry-basis moisture. */
+        double rateRatio(double dryBasisRatio) {
+            return dryBasisRatio >= belowRatio ? 1 : Math.pow(Math.max(0, dryBasisRatio) / belowRatio, steepnessRatio);
+        }
     }
 }

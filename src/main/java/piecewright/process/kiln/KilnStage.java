@@ -1,7 +1,9 @@
 package piecewright.process.kiln;
 
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import piecewright.house.Heater.HotAir;
+import piecewright.process.GrainMass;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
@@ -12,6 +14,9 @@ import piecewright.process.Surroundings;
  * Dry matter does not change. A couch before the kiln multiplies the substrate by what its index says.
  */
 public final class KilnStage implements Stage {
+    /** Parts of a step in which bound water is followed: its rate falls steeply with moisture. */
+    private static final int BOUND_PARTS = 4;
+
     private final DryingBed bed;
     private final HeatChemistry chemistry;
     private final RoastParameters roast;
@@ -38,12 +43,15 @@ public final class KilnStage implements Stage {
 
     @Override
     public PieceState step(PieceState start, double atHours, double stepHours) {
-        HeatedGrain grain = equations(start);
-        double[] end = HeatedGrain.advanced(grain, HeatedGrain.vectorOf(start), atHours, stepHours);
-        double untilHours = atHours + stepHours;
-        end[HeatedGrain.GRAIN_C] = bedAt(end[HeatedGrain.MOISTURE], start.mass().dryMatterKg(), airAt(untilHours))
-                .meanGrainC();
-        return HeatedGrain.stateOf(start, end);
+        Air air = new Air(atHours, stepHours);
+        HeatedGrain grain = equations(start, air);
+        double[] now = HeatedGrain.vectorOf(start);
+        int parts = air.atStart.isBound(now[HeatedGrain.MOISTURE]) ? BOUND_PARTS : 1;
+        double partHours = stepHours / parts;
+        for (int i = 0; i < parts; i++) now = HeatedGrain.advanced(grain, now, atHours + i * partHours, partHours);
+        BedStep end = air.atEnd.step(now[HeatedGrain.MOISTURE], start.mass().dryMatterKg());
+        now[HeatedGrain.GRAIN_C] = cappedC(end.meanGrainC(), now[HeatedGrain.MOISTURE]);
+        return HeatedGrain.stateOf(start, now);
     }
 
     /** The air-on at that hour. */
@@ -53,26 +61,60 @@ public final class KilnStage implements Stage {
 
     /** The bed of that state at that hour: drying rate, temperatures, exhaust. */
     public BedStep bedAt(PieceState state, double atHours) {
-        return bedAt(state.mass().dryBasisRatio(), state.mass().dryMatterKg(), airAt(atHours));
+        GrainMass mass = state.mass();
+        BedStep step = bed.step(mass.dryBasisRatio(), mass.dryMatterKg(), airAt(atHours));
+        return step.withMeanGrainC(cappedC(step.meanGrainC(), mass.dryBasisRatio()));
     }
 
     /** The equations for a piece whose dry matter and couch do not change. Temperature is not one of its states. */
     HeatedGrain equations(PieceState piece) {
+        return equations(piece, atHours -> bed.in(airAt(atHours)));
+    }
+
+    private HeatedGrain equations(PieceState piece, DoubleFunction<BedInAir> bedAt) {
         double dryMatterKg = piece.mass().dryMatterKg();
         double substrateRatio = chemistry.substrateRatio(piece.couch().indexHours());
         return (atHours, now, perHour) -> {
-            BedStep step = bedAt(now[HeatedGrain.MOISTURE], dryMatterKg, airAt(atHours));
+            BedStep step = bedAt.apply(atHours).step(now[HeatedGrain.MOISTURE], dryMatterKg);
             perHour[HeatedGrain.MOISTURE] = -step.dryingPerHour();
             perHour[HeatedGrain.GRAIN_C] = 0;
-            chemistry.rates(step.meanGrainC(), substrateRatio, now, perHour);
+            double grainC = cappedC(step.meanGrainC(), now[HeatedGrain.MOISTURE]);
+            chemistry.rates(grainC, substrateRatio, now, perHour);
         };
     }
 
-    /** The bed, its mean held to the cap of wet kernels. */
-    private BedStep bedAt(double dryBasisRatio, double dryMatterKg, AirOn air) {
-        BedStep step = bed.step(dryBasisRatio, dryMatterKg, air);
+    /** Mean grain temperature held to the cap of wet kernels. */
+    private double cappedC(double meanGrainC, double dryBasisRatio) {
         boolean wet = dryBasisRatio / (1 + dryBasisRatio) > roast.wetFraction();
-        if (!wet || step.meanGrainC() <= roast.wetCapC()) return step;
-        return new BedStep(step.dryingPerHour(), roast.wetCapC(), step.topC(), step.exhaustHumidityRatio());
+        return wet ? Math.min(meanGrainC, roast.wetCapC()) : meanGrainC;
+    }
+
+    /** The air of one step, worked out at its start, middle and end only: each stands for the times nearest to it. */
+    private final class Air implements DoubleFunction<BedInAir> {
+        private final double atHours;
+        private final double stepHours;
+        private final BedInAir atStart;
+        private final BedInAir atMiddle;
+        private final BedInAir atEnd;
+
+        Air(double atHours, double stepHours) {
+            this.atHours = atHours;
+            this.stepHours = stepHours;
+            this.atStart = bed.in(airAt(atHours));
+            this.atMiddle = like(atStart, atHours + stepHours / 2);
+            this.atEnd = like(atMiddle, atHours + stepHours);
+        }
+
+        private BedInAir like(BedInAir before, double hours) {
+            AirOn air = airAt(hours);
+            return air.equals(before.air()) ? before : bed.in(air);
+        }
+
+        @Override
+        public BedInAir apply(double hours) {
+            double share = (hours - atHours) / stepHours;
+            if (share < 0.25) return atStart;
+            return share < 0.75 ? atMiddle : atEnd;
+        }
     }
 }

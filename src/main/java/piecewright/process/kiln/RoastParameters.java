@@ -57,33 +57,34 @@ public record RoastParameters(
     }
 
     /**
-     * Liquefaction: hours at slowC, and how much hotter grain does it e times as fast.
+     * Liquefaction: hours at coolestC, and how much hotter grain does it e times as fast.
      *
-     * @param slowC coolest temperature that stews, °C; below nothing is counted
-     * @param hoursAtSlow hours to liquid at slowC
+     * @param coolestC coolest temperature that stews, °C; below nothing is counted
+     * @param coolestHours hours to liquid at coolestC
      * @param eFoldingK rise that divides the hours by e, K
      * @param hottestC above this it goes no faster, °C
      */
-    public record Stew(double slowC, double hoursAtSlow, double eFoldingK, double hottestC) {
+    public record Stew(double coolestC, double coolestHours, double eFoldingK, double hottestC) {
         /** Judgement: common practice, no source: stews begin at 60 to 65 °C. */
-        public static final double SLOW_C = 60;
+        public static final double COOLEST_C = 60;
         /** Judgement: common practice, no source: 4 h while going from 60 to 70 °C, 90 min at 68 to 73 °C. */
-        public static final double HOURS_AT_SLOW = 5.5;
+        public static final double COOLEST_HOURS = 5.5;
         /** Judgement: the same practice, read as 1.6 h at 70.5 °C. */
         public static final double E_FOLDING_K = 8.5;
         /** Judgement: alpha-amylase no longer gains above this. */
         public static final double HOTTEST_C = 74;
 
         public Stew {
-            if (!(hoursAtSlow > 0)) throw new IllegalArgumentException("hoursAtSlow must be above 0: " + hoursAtSlow);
+            if (!(coolestHours > 0))
+                throw new IllegalArgumentException("coolestHours must be above 0: " + coolestHours);
             if (!(eFoldingK > 0)) throw new IllegalArgumentException("eFoldingK must be above 0: " + eFoldingK);
-            if (!(slowC < hottestC)) {
-                throw new IllegalArgumentException("slowC must be below hottestC: " + slowC + ", " + hottestC);
+            if (!(coolestC < hottestC)) {
+                throw new IllegalArgumentException("coolestC must be below hottestC: " + coolestC + ", " + hottestC);
             }
         }
 
         static Stew defaults() {
-            return new Stew(SLOW_C, HOURS_AT_SLOW, E_FOLDING_K, HOTTEST_C);
+            return new Stew(COOLEST_C, COOLEST_HOURS, E_FOLDING_K, HOTTEST_C);
         }
     }
 }
