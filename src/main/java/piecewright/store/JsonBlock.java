@@ -130,7 +130,7 @@ final class JsonBlock {
 
     private double number(String key, JsonNode value, double low, double high) throws StoreException {
         double figure;
-        if (value.isNumber()) figure = value.doubleValue();
+        if (value.isNumber()) figure = value.decimalValue().doubleValue();
         else if (value.isString()) figure = typed(key, value.stringValue());
         else throw refused(key, "must be a number, not " + shown(value));
         if (!(figure >= low && figure <= high)) {

@@ -93,7 +93,8 @@ public final class QuantityParser {
     }
 
     private static UnreadableException refused(Measure measure, String typed, String clause) {
-        return new UnreadableException("\"" + Quoted.shortly(typed) + "\" is not a " + measure.noun() + ": " + clause
-                + "; write it like " + measure.example());
+        return new UnreadableException(
+                "\"" + Quoted.shortly(typed) + "\" is not " + (measure == Measure.AREA ? "an " : "a ") + measure.noun()
+                        + ": " + clause + "; write it like " + measure.example());
     }
 }
