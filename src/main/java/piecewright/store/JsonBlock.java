@@ -91,7 +91,7 @@ final class JsonBlock {
         String text = value.stringValue().strip();
         if (text.isEmpty()) throw refused(key, "must not be empty; write something");
         if (text.length() > longest) throw refused(key, "is longer than " + longest + " characters; shorten it");
-        if (!text.equals(Quoted.shortly(text)) && text.codePoints().anyMatch(JsonBlock::unfit)) {
+        if (text.codePoints().anyMatch(JsonBlock::unfit)) {
             throw refused(key, "holds a line end or control character; write it as one plain line");
         }
         return text;

@@ -20,10 +20,10 @@ import piecewright.text.Quoted;
 
 /** Reads a lot of grain from its JSON file, format 1. */
 public final class LotFile {
-    /** Judgement: a moisture meter or oven on raw grain, share of wet weight; prior of the reference. */
+    /** Judgement: a moisture meter or oven on raw grain, points of moisture; prior of the reference. */
     private static final double MEASURED_SD_PERCENT = 0.3;
 
-    /** Judgement: a guessed moisture of raw grain, share of wet weight; prior of the reference. */
+    /** Judgement: a guessed moisture of raw grain, points of moisture; prior of the reference. */
     private static final double GUESSED_SD_PERCENT = 1.0;
 
     private static final Map<String, Treatment> TREATMENTS =
