@@ -1,0 +1,54 @@
+package piecewright.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/** Writes files so that a reader sees the whole old text or the whole new one, whatever fails between. */
+public final class AtomicFile {
+    private AtomicFile() {}
+
+    /** Replaces or makes the file with this text as UTF-8; the folder must exist. */
+    public static void write(Path file, String text) throws StoreException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Replaces or makes the file with these bytes; the folder must exist. */
+    public static void write(Path file, byte[] bytes) throws StoreException {
+        if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it to write");
+        try {
+            Path target = Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+            Path folder = target.getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw new StoreException(file, "its folder does not exist; make the folder first");
+            }
+            Path fresh = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+            try {
+                writeForced(fresh, bytes);
+                Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(fresh);
+            }
+        } catch (IOException failed) {
+            throw new StoreException(
+                    file,
+                    "cannot be written (" + failed.getClass().getSimpleName()
+                            + "); check permissions and free space of the folder",
+                    failed);
+        }
+    }
+
+    private static void writeForced(Path fresh, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) channel.write(buffer);
+            channel.force(true);
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package piecewright.store;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+
+/**
+ * A batch as it is kept between days.
+ *
+ * @param id made once at random; a copy of the file is the same batch
+ * @param request what the plan was made from
+ * @param planJson the document of {@link PlanJson}
+ * @param calendarUids the calendar entry of each act, by act id
+ */
+public record SavedBatch(UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids) {
+    public SavedBatch {
+        Objects.requireNonNull(id);
+        Objects.requireNonNull(request);
+        Objects.requireNonNull(planJson);
+        calendarUids = Map.copyOf(calendarUids);
+    }
+
+    /**
+     * @param styleKey key of the style
+     * @param lotText text of the lot's file as it was read
+     * @param houseText text of the house's file as it was read
+     * @param wish amount and day in the words they were given, such as "finishedMaltKg" → "4"
+     */
+    public record RequestTexts(String styleKey, String lotText, String houseText, Map<String, String> wish) {
+        public RequestTexts {
+            Objects.requireNonNull(styleKey);
+            Objects.requireNonNull(lotText);
+            Objects.requireNonNull(houseText);
+            wish = Map.copyOf(wish);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package piecewright.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import piecewright.grain.GrainKind;
+import piecewright.quantity.EbcRange;
+import piecewright.quantity.FractionRange;
+import piecewright.quantity.HoursRange;
+import piecewright.quantity.TemperatureRange;
+import piecewright.style.GrowthSchedule;
+import piecewright.style.KilnSchedule;
+import piecewright.style.MaltStyle;
+import piecewright.style.SteepSchedule;
+
+/** Reads a style of malt from its JSON file, format 1. Each block of numbers says where they come from. */
+public final class StyleFile {
+    private static final int LONGEST_SOURCE = 2000;
+
+    private StyleFile() {}
+
+    /** The style in this file, at most 1 MB. */
+    public static MaltStyle read(Path file) throws StoreException {
+        return parse(file, TextFile.read(file, TextFile.SMALL_BYTES));
+    }
+
+    /** The style in this text; the file is only named in refusals. */
+    public static MaltStyle parse(Path file, String text) throws StoreException {
+        JsonBlock root = JsonBlock.root(file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish");
+        String key = root.text("style");
+        if (!key.matches("[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?")) {
+            throw root.refused("style", "must be lower-case letters, digits and hyphens, like \"pale-ale\"");
+        }
+        String title = root.text("title");
+        List<GrainKind> grains = new ArrayList<>();
+        for (String word : root.texts("grains")) grains.add(LotFile.grain(root, "grains", word));
+        SteepSchedule steep = steep(root.block("steep"));
+        GrowthSchedule growth = growth(root.block("growth"));
+        KilnSchedule kiln = kiln(root.block("kiln"));
+        MaltStyle.FinishSchedule finish = finish(root.block("finish"));
+        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish));
+    }
+
+    private static SteepSchedule steep(JsonBlock block) throws StoreException {
+        block.onlyKeys(
+                "source",
+                "targetMoistureWetBasisFraction",
+                "acceptableMoistureWetBasisFraction",
+                "fewestImmersions",
+                "mostImmersions");
+        sourced(block);
+        double targetFraction = block.number("targetMoistureWetBasisFraction", 0.3, 0.5);
+        double[] acceptable = block.pair("acceptableMoistureWetBasisFraction", 0.3, 0.5);
+        int fewest = block.whole("fewestImmersions", 1, 6);
+        int most = block.whole("mostImmersions", 1, 6);
+        return block.make(() -> new SteepSchedule(targetFraction, fractions(acceptable), fewest, most));
+    }
+
+    private static GrowthSchedule growth(JsonBlock block) throws StoreException {
+        block.onlyKeys(
+                "source",
+                "acrospireFraction",
+                "acceptableAcrospireFraction",
+                "keepMoistureWetBasisFraction",
+                "warmestGrainC",
+                "deepestBedCm",
+                "witherHours");
+        sourced(block);
+        double acrospireFraction = block.number("acrospireFraction", 0, 1.2);
+        double[] acceptable = block.pair("acceptableAcrospireFraction", 0, 1.2);
+        double keepFraction = block.number("keepMoistureWetBasisFraction", 0.3, 0.5);
+        double warmestGrainC = block.number("warmestGrainC", 8, 30);
+        double deepestBedCm = block.number("deepestBedCm", 1, 40);
+        double[] wither = block.pair("witherHours", 0, 96);
+        return block.make(() -> new GrowthSchedule(
+                acrospireFraction, fractions(acceptable), keepFraction, warmestGrainC, deepestBedCm, hours(wither)));
+    }
+
+    private static KilnSchedule kiln(JsonBlock block) throws StoreException {
+        block.onlyKeys("source", "ladder", "cureC", "cureHours", "endMoistureWetBasisFraction", "colourBase");
+        sourced(block);
+        List<KilnSchedule.Rung> ladder = new ArrayList<>();
+        for (JsonBlock rung : block.blocks("ladder")) ladder.add(rung(rung));
+        if (ladder.isEmpty()) throw block.refused("ladder", "must have at least one rung; add it");
+        double[] cureC = block.pair("cureC", 40, 120);
+        double[] cureHours = block.pair("cureHours", 0, 48);
+        double endFraction = block.number("endMoistureWetBasisFraction", 0.01, 0.12);
+        KilnSchedule.ColourBase base = colourBase(block.block("colourBase"));
+        return block.make(() -> new KilnSchedule(
+                ladder, new TemperatureRange(cureC[0], cureC[1]), hours(cureHours), endFraction, base));
+    }
+
+    private static KilnSchedule.Rung rung(JsonBlock block) throws StoreException {
+        block.onlyKeys("belowMoistureWetBasisFraction", "airOnC");
+        double belowFraction = block.number("belowMoistureWetBasisFraction", 0.01, 1);
+        double airOnC = block.number("airOnC", 20, 120);
+        return block.make(() -> new KilnSchedule.Rung(belowFraction, airOnC));
+    }
+
+    private static KilnSchedule.ColourBase colourBase(JsonBlock block) throws StoreException {
+        block.onlyKeys("source", "startEbc", "substrateRatio");
+        sourced(block);
+        double startEbc = block.number("startEbc", 0.5, 20);
+        double substrateRatio = block.number("substrateRatio", 0.1, 20);
+        return block.make(() -> new KilnSchedule.ColourBase(startEbc, substrateRatio));
+    }
+
+    private static MaltStyle.FinishSchedule finish(JsonBlock block) throws StoreException {
+        block.onlyKeys("source", "restDays", "preferredRestDays", "colourEbc");
+        sourced(block);
+        double restDays = block.number("restDays", 0, 365);
+        double preferredRestDays = block.number("preferredRestDays", 0, 365);
+        double[] colourEbc = block.pair("colourEbc", 0, 2000);
+        return block.make(() ->
+                new MaltStyle.FinishSchedule(restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1])));
+    }
+
+    private static void sourced(JsonBlock block) throws StoreException {
+        String source = block.text("source", LONGEST_SOURCE).toLowerCase(Locale.ROOT);
+        boolean named = source.matches(".*\\b(published|judgement): \\S{2}.*");
+        if (!named && !source.contains("common practice, no source")) {
+            throw block.refused(
+                    "source",
+                    "must say \"published: author, title …\", \"judgement: why\" or \"common practice, no source\"");
+        }
+    }
+
+    private static FractionRange fractions(double[] pair) {
+        return new FractionRange(pair[0], pair[1]);
+    }
+
+    private static HoursRange hours(double[] pair) {
+        return new HoursRange(pair[0], pair[1]);
+    }
+}

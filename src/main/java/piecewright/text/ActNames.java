@@ -1,0 +1,33 @@
+package piecewright.text;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import piecewright.plan.ActKind;
+
+/** Names of acts for people, from kind and id. */
+final class ActNames {
+    private static final Pattern NUMBER = Pattern.compile("-([0-9]{1,3})(?![0-9])");
+
+    private ActNames() {}
+
+    /** The kind's name and the last number of the id: "Turn 3" for "floor.turn-3", "Drain 1" for "steep-1.drain". */
+    static String title(ActKind kind, String id) {
+        String name = Phrases.say("act." + kind.key() + ".title");
+        Matcher numbers = NUMBER.matcher(id);
+        String last = "";
+        while (numbers.find()) last = numbers.group(1);
+        return last.isEmpty() ? name : name + " " + Integer.parseInt(last);
+    }
+
+    /** The same from an id alone, for an act that never came to be; the id itself if its kind cannot be told. */
+    static String byId(String id) {
+        String verb = NUMBER.matcher(id.substring(id.lastIndexOf('.') + 1)).replaceAll("");
+        Optional<ActKind> kind = Arrays.stream(ActKind.values())
+                .filter(each -> each.key().equals(verb.toLowerCase(Locale.ROOT)))
+                .findFirst();
+        return kind.isPresent() ? "“" + title(kind.get(), id) + "”" : "“" + id + "”";
+    }
+}

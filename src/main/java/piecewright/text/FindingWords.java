@@ -1,0 +1,75 @@
+package piecewright.text;
+
+import piecewright.plan.Finding;
+import piecewright.quantity.Moisture;
+
+/** One sentence or two for each finding. */
+final class FindingWords {
+    private final QuantityFormat quantities;
+    private final MomentFormat moments;
+
+    FindingWords(QuantityFormat quantities, MomentFormat moments) {
+        this.quantities = quantities;
+        this.moments = moments;
+    }
+
+    String sentence(Finding finding) {
+        if (finding instanceof Finding.AirRepeats f) {
+            return Phrases.say("finding.air-repeats", f.place(), moments.moment(f.after()));
+        }
+        if (finding instanceof Finding.Germination f) {
+            return f.tested()
+                    ? Phrases.say("finding.germination-tested", quantities.percent(f.energyFraction()))
+                    : Phrases.say("finding.germination-untested");
+        }
+        if (finding instanceof Finding.WaterSensitive f) {
+            return Phrases.say("finding.water-sensitive", Long.toString(Math.round(f.lostFraction() * 100)));
+        }
+        if (finding instanceof Finding.MoistureGuessed f) {
+            return Phrases.say(
+                    "finding.moisture-guessed",
+                    quantities.moisture(f.moisture()),
+                    quantities.moisture(new Moisture(f.sdFraction())));
+        }
+        if (finding instanceof Finding.TreatmentUnknown) return Phrases.say("finding.treatment-unknown");
+        return onThePlan(finding);
+    }
+
+    private String onThePlan(Finding finding) {
+        if (finding instanceof Finding.WarmFloor f) {
+            return Phrases.say(
+                    "finding.warm-floor", quantities.temperature(f.expectedC()), quantities.temperature(f.limitC()));
+        }
+        if (finding instanceof Finding.PastFreeWindow f) {
+            return Phrases.say("finding.past-free-window", quantities.time(f.by()));
+        }
+        if (finding instanceof Finding.OffStyle f) return offStyle(f);
+        if (finding instanceof Finding.AttendedHeat f) {
+            return Phrases.say(
+                    "finding.attended-heat",
+                    moments.moment(f.from()),
+                    moments.moment(f.until()),
+                    quantities.temperature(f.hottestC()));
+        }
+        if (finding instanceof Finding.BedDepth f) {
+            return Phrases.say("finding.bed-depth", quantities.length(f.depthCm()), quantities.time(f.longestGap()));
+        }
+        throw new IllegalArgumentException("no words for " + finding.getClass().getSimpleName());
+    }
+
+    private String offStyle(Finding.OffStyle finding) {
+        return Phrases.say(
+                "finding.off-style." + Phrases.key(finding.quantity()),
+                figure(finding.quantity(), finding.expected()),
+                figure(finding.quantity(), finding.low()),
+                figure(finding.quantity(), finding.high()));
+    }
+
+    private String figure(Finding.Quantity quantity, double figure) {
+        return switch (quantity) {
+            case COLOUR_EBC -> quantities.colour(figure);
+            case ACROSPIRE -> quantities.percent(figure);
+            case STEEP_OUT_MOISTURE, END_MOISTURE -> quantities.moisture(new Moisture(figure));
+        };
+    }
+}

@@ -1,0 +1,73 @@
+package piecewright.text;
+
+import piecewright.plan.Obstacle;
+import piecewright.quantity.Moisture;
+
+/** What stands in the way, by how much, and what would help. */
+final class ObstacleWords {
+    private final QuantityFormat quantities;
+    private final MomentFormat moments;
+
+    ObstacleWords(QuantityFormat quantities, MomentFormat moments) {
+        this.quantities = quantities;
+        this.moments = moments;
+    }
+
+    String sentence(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.NobodyThere o) {
+            return Phrases.say(
+                    "obstacle.nobody-there",
+                    ActNames.byId(o.actId()),
+                    moments.moment(o.earliest()),
+                    moments.moment(o.latest()));
+        }
+        if (obstacle instanceof Obstacle.TooSoon o) {
+            return Phrases.say("obstacle.too-soon", moments.moment(o.readyBy()), quantities.time(o.shortBy()));
+        }
+        if (obstacle instanceof Obstacle.NothingFits o) {
+            return Phrases.say("obstacle.nothing-fits", ActNames.byId(o.actId()), moments.moment(o.reached()));
+        }
+        if (obstacle instanceof Obstacle.TreatedSeed o) return Phrases.say("obstacle.treated-seed", o.lot());
+        if (obstacle instanceof Obstacle.TooFewGrow o) {
+            return Phrases.say(
+                    "obstacle.too-few-grow",
+                    o.lot(),
+                    quantities.percent(o.energyFraction()),
+                    quantities.percent(o.neededFraction()));
+        }
+        if (obstacle instanceof Obstacle.GrainNotForStyle o) {
+            return Phrases.say(
+                    "obstacle.grain-not-for-style", o.style(), o.grain().key());
+        }
+        return ofTheKit(obstacle);
+    }
+
+    private String ofTheKit(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.VesselTooSmall o) {
+            return Phrases.say(
+                    "obstacle.vessel-too-small", quantities.volume(o.neededL()), quantities.volume(o.largestL()));
+        }
+        if (obstacle instanceof Obstacle.BedTooDeep o) {
+            return Phrases.say(
+                    "obstacle.bed-too-deep",
+                    quantities.length(o.depthCm()),
+                    quantities.length(o.deepestCm()),
+                    quantities.area(o.areaM2()));
+        }
+        if (obstacle instanceof Obstacle.NoHeater o) {
+            return Phrases.say(
+                    "obstacle.no-heater", quantities.temperature(o.neededC()), quantities.temperature(o.hottestC()));
+        }
+        if (obstacle instanceof Obstacle.HeaterTooSmall o) {
+            return Phrases.say(
+                    "obstacle.heater-too-small", quantities.area(o.neededM2()), quantities.area(o.largestM2()));
+        }
+        if (obstacle instanceof Obstacle.NeverDry o) {
+            return Phrases.say(
+                    "obstacle.never-dry",
+                    quantities.temperature(o.airOnC()),
+                    quantities.moisture(new Moisture(o.reachedFraction())));
+        }
+        throw new IllegalArgumentException("no words for " + obstacle.getClass().getSimpleName());
+    }
+}

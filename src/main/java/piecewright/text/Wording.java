@@ -1,0 +1,79 @@
+package piecewright.text;
+
+import java.time.ZoneId;
+import piecewright.plan.Act;
+import piecewright.plan.Caution;
+import piecewright.plan.Expectation;
+import piecewright.plan.Finding;
+import piecewright.plan.Obstacle;
+import piecewright.plan.PhaseKind;
+
+/** Turns what the plan holds as figures into sentences for one person and one house's clock. */
+public final class Wording {
+    private final QuantityFormat quantities;
+    private final ActWords acts;
+    private final FindingWords findings;
+    private final ObstacleWords obstacles;
+
+    public Wording(DisplayUnits units, ZoneId zone) {
+        this.quantities = new QuantityFormat(units);
+        MomentFormat moments = new MomentFormat(zone, units.locale());
+        this.acts = new ActWords(quantities);
+        this.findings = new FindingWords(quantities, moments);
+        this.obstacles = new ObstacleWords(quantities, moments);
+    }
+
+    /** What somebody should know, by how much, and what would better it. */
+    public String finding(Finding finding) {
+        return findings.sentence(finding);
+    }
+
+    /** Why there is no plan, by how much, and what would help. */
+    public String obstacle(Obstacle obstacle) {
+        return obstacles.sentence(obstacle);
+    }
+
+    /** The danger and what to do about it; local rules and licensed practice come first. */
+    public String caution(Caution caution) {
+        return Phrases.say("caution." + Phrases.key(caution));
+    }
+
+    /** A short name, numbered when there are several: "Turn 3". */
+    public String actTitle(Act act) {
+        return ActNames.title(act.kind(), act.id());
+    }
+
+    /** What to do and what to set. */
+    public String whatToDo(Act act) {
+        return acts.whatToDo(act);
+    }
+
+    /** What to look and smell for, in the trade's words. */
+    public String lookFor(Act act) {
+        return Phrases.say("act." + act.kind().key() + ".look");
+    }
+
+    /** Why the act is in the plan. */
+    public String why(Act act) {
+        return Phrases.say("act." + act.kind().key() + ".why");
+    }
+
+    /** Weight, moisture, temperature and growth to be found. */
+    public String expectation(Expectation expect) {
+        String mass = quantities.mass(expect.massKg());
+        String moisture = quantities.moisture(expect.moisture());
+        String grain = quantities.temperature(expect.grainC());
+        return expect.acrospireFraction().isPresent()
+                ? Phrases.say(
+                        "expect.grown",
+                        mass,
+                        moisture,
+                        grain,
+                        quantities.percent(expect.acrospireFraction().getAsDouble()))
+                : Phrases.say("expect.wet", mass, moisture, grain);
+    }
+
+    public String phaseTitle(PhaseKind kind) {
+        return Phrases.say("phase." + kind.key());
+    }
+}
