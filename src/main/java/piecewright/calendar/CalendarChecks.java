@@ -15,7 +15,7 @@ final class CalendarChecks {
         if (calendar.count("PRODID") != 1 || calendar.value("PRODID").isBlank()) {
             faults.add(new IcsFault(7, "PRODID must occur once"));
         }
-        long scales = calendar.count("CALSCALE");
+        int scales = calendar.count("CALSCALE");
         if (scales > 1 || scales == 1 && !calendar.value("CALSCALE").equals("GREGORIAN")) {
             faults.add(new IcsFault(7, "CALSCALE must be GREGORIAN or absent"));
         }
