@@ -31,8 +31,7 @@ final class ByteChecks {
                 faults.add(new IcsFault(4, "control character at octet " + at));
             }
         }
-        String unfolded = String.join("\n", IcsReading.unfolded(octets)) + "\n";
-        if (!Arrays.equals(OctetFolding.fold(unfolded), octets)) {
+        if (!Arrays.equals(OctetFolding.fold(IcsReading.unfoldedOctets(octets)), octets)) {
             faults.add(new IcsFault(3, "unfolding and folding again gives other octets"));
         }
     }

@@ -3,6 +3,7 @@ package piecewright.calendar;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
@@ -42,27 +43,34 @@ final class IcsReading {
         return whole;
     }
 
-    /** The logical lines without their ends; unfolded as octets, so that a split UTF-8 sequence is mended. */
+    /** The logical lines without their ends. */
     static List<String> unfolded(byte[] octets) {
+        String text = new String(unfoldedOctets(octets), StandardCharsets.UTF_8);
         List<String> lines = new ArrayList<>();
-        byte[] logical = new byte[octets.length];
+        for (int from = 0; from < text.length(); ) {
+            int end = text.indexOf('\n', from);
+            lines.add(text.substring(from, end));
+            from = end + 1;
+        }
+        return lines;
+    }
+
+    /** The logical lines, each ended by LF; unfolded as octets, so that a split UTF-8 sequence is mended. */
+    static byte[] unfoldedOctets(byte[] octets) {
+        byte[] logical = new byte[octets.length + 1];
         int used = 0;
         for (int at = 0; at < octets.length; at++) {
-            if (octets[at] == '\n') {
-                boolean goesOn = at + 1 < octets.length && (octets[at + 1] == ' ' || octets[at + 1] == '\t');
-                if (used > 0 && logical[used - 1] == '\r') used--;
-                if (goesOn) {
-                    at++;
-                } else {
-                    lines.add(new String(logical, 0, used, StandardCharsets.UTF_8));
-                    used = 0;
-                }
-            } else {
+            if (octets[at] != '\n') {
                 logical[used++] = octets[at];
+                continue;
             }
+            if (used > 0 && logical[used - 1] == '\r') used--;
+            boolean goesOn = at + 1 < octets.length && (octets[at + 1] == ' ' || octets[at + 1] == '\t');
+            if (goesOn) at++;
+            else logical[used++] = '\n';
         }
-        if (used > 0) lines.add(new String(logical, 0, used, StandardCharsets.UTF_8));
-        return lines;
+        if (used > 0 && logical[used - 1] != '\n') logical[used++] = '\n';
+        return Arrays.copyOf(logical, used);
     }
 
     /** A content line in its parts; empty if it is none. */

@@ -1,7 +1,7 @@
 package piecewright.calendar;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Folds content lines at 75 octets (RFC 5545, 3.1), never inside a UTF-8 sequence nor between a backslash and what it
@@ -14,31 +14,34 @@ final class OctetFolding {
 
     /** The octets of unfolded lines that end LF or CRLF; control characters but HTAB are left out. */
     static byte[] fold(String lines) {
-        byte[] plain = lines.getBytes(StandardCharsets.UTF_8);
-        ByteArrayOutputStream folded = new ByteArrayOutputStream(plain.length + plain.length / 32 + 16);
+        return fold(lines.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static byte[] fold(byte[] plain) {
+        byte[] folded = new byte[2 * plain.length + 2]; // a line end grows by one octet, a fold adds three to over 70
         int used = 0;
+        int inLine = 0;
         for (int at = 0; at < plain.length; ) {
             if (plain[at] == '\n') {
-                folded.write('\r');
-                folded.write('\n');
-                used = 0;
+                folded[used++] = '\r';
+                folded[used++] = '\n';
+                inLine = 0;
                 at++;
             } else if (isControl(plain[at])) {
                 at++;
             } else {
                 int length = unit(plain, at);
-                if (used + length > LONGEST) {
-                    folded.write('\r');
-                    folded.write('\n');
-                    folded.write(' ');
-                    used = 1;
+                if (inLine + length > LONGEST) {
+                    folded[used++] = '\r';
+                    folded[used++] = '\n';
+                    folded[used++] = ' ';
+                    inLine = 1;
                 }
-                folded.write(plain, at, length);
-                used += length;
-                at += length;
+                for (int end = at + length; at < end; at++) folded[used++] = plain[at];
+                inLine += length;
             }
         }
-        return folded.toByteArray();
+        return Arrays.copyOf(folded, used);
     }
 
     private static boolean isControl(byte octet) {

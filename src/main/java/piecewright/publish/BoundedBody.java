@@ -1,7 +1,7 @@
 package piecewright.publish;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
+import java.net.ProtocolException;
 import java.net.http.HttpResponse;
 import java.nio.ByteBuffer;
 import java.util.List;
@@ -38,7 +38,7 @@ final class BoundedBody implements HttpResponse.BodySubscriber<byte[]> {
             if (received.size() + part.remaining() > mostBytes) {
                 Flow.Subscription open = subscription;
                 if (open != null) open.cancel();
-                whole.completeExceptionally(new IOException("answer longer than " + mostBytes + " bytes"));
+                whole.completeExceptionally(new ProtocolException("answer longer than " + mostBytes + " bytes"));
                 return;
             }
             byte[] bytes = new byte[part.remaining()];

@@ -1,9 +1,13 @@
 package piecewright.publish;
 
+import java.io.IOException;
+import java.net.ConnectException;
+import java.net.ProtocolException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.net.http.HttpTimeoutException;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +16,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
+import javax.net.ssl.SSLException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Sends requests to one server: HTTP/1.1, name and password with each, redirects followed on the same server only, a
@@ -58,28 +64,49 @@ final class DavConnection {
         }
     }
 
+    /**
+     * One exchange; sent again if a connection kept open turned out to be dead. Safe for changes too: all of them carry a
+     * condition, so that the second of two finds itself too late and looks at what is there.
+     */
     private HttpResponse<byte[]> exchange(DavRequest request) throws ServerException {
+        for (int tries = 1; ; tries++) {
+            CompletableFuture<HttpResponse<byte[]>> answer =
+                    client.sendAsync(built(request), information -> new BoundedBody(MOST_BYTES));
+            try {
+                return answer.get(patience.answer().toMillis() + 1000, TimeUnit.MILLISECONDS);
+            } catch (ExecutionException failed) {
+                Throwable cause = failed.getCause();
+                if (tries >= patience.tries() || !isDeadConnection(cause)) throw new ServerException(reason(cause));
+            } catch (TimeoutException tooLong) {
+                answer.cancel(true);
+                throw new ServerException("no answer in time");
+            } catch (InterruptedException stopped) {
+                answer.cancel(true);
+                Thread.currentThread().interrupt();
+                throw new ServerException("stopped");
+            }
+        }
+    }
+
+    private HttpRequest built(DavRequest request) {
         HttpRequest.Builder builder = HttpRequest.newBuilder(request.uri())
                 .timeout(patience.answer())
                 .header("Authorization", authorization)
                 .method(request.method(), HttpRequest.BodyPublishers.ofByteArray(request.body()));
         request.headers().forEach(builder::header);
-        CompletableFuture<HttpResponse<byte[]>> answer =
-                client.sendAsync(builder.build(), information -> new BoundedBody(MOST_BYTES));
-        try {
-            return answer.get(patience.answer().toMillis() + 1000, TimeUnit.MILLISECONDS);
-        } catch (ExecutionException failed) {
-            Throwable cause = failed.getCause();
-            throw new ServerException(
-                    cause == null ? "no connection" : cause.getClass().getSimpleName());
-        } catch (TimeoutException tooLong) {
-            answer.cancel(true);
-            throw new ServerException("no answer in time");
-        } catch (InterruptedException stopped) {
-            answer.cancel(true);
-            Thread.currentThread().interrupt();
-            throw new ServerException("stopped");
-        }
+        return builder.build();
+    }
+
+    private static boolean isDeadConnection(@Nullable Throwable cause) {
+        return cause instanceof IOException
+                && !(cause instanceof ConnectException)
+                && !(cause instanceof HttpTimeoutException)
+                && !(cause instanceof ProtocolException)
+                && !(cause instanceof SSLException);
+    }
+
+    private static String reason(@Nullable Throwable cause) {
+        return cause == null ? "no connection" : cause.getClass().getSimpleName();
     }
 
     private URI redirected(URI from, HttpResponse<byte[]> response) throws ServerException {

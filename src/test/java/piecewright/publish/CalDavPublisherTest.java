@@ -231,6 +231,23 @@ class CalDavPublisherTest {
                         .status());
     }
 
+    /** Servers close connections that were kept open; whether the request was heard before that is not known. */
+    @Test
+    void aConnectionThatDiesIsNotTheEnd() {
+        server.after("PUT", 3, new FakeServer.Scripted(FakeServer.HANG_UP, Map.of(), new byte[0]));
+        assertEquals(ALL, done(publish(PlanFixture.usual())).counts().created());
+        server.deafOnPut = true;
+        PlanFixture longer = PlanFixture.usual().withSoak(Duration.ofHours(11));
+        PublishResult.Published result = done(publish(longer));
+        assertEquals(List.of(), result.conflicts());
+        assertEquals(2, result.counts().updated(), "the third was found to be there already");
+        for (int time = 0; time < 3; time++) {
+            server.next.add(new FakeServer.Scripted(FakeServer.HANG_UP, Map.of(), new byte[0]));
+        }
+        assertInstanceOf(PublishResult.Offline.class, publish(PlanFixture.usual()));
+        assertEquals(0, server.next.size());
+    }
+
     @Test
     void redirectsAreFollowedOnTheSameServerOnly() {
         server.next.add(new FakeServer.Scripted(308, Map.of("Location", "/cal/malt/"), new byte[0]));

@@ -27,11 +27,15 @@ final class FakeServer implements AutoCloseable {
     /** An answer given instead of the proper one. */
     record Scripted(int status, Map<String, String> headers, byte[] body) {}
 
+    /** A status that means: close the connection without an answer. */
+    static final int HANG_UP = 0;
+
     final Map<String, Stored> stored = new TreeMap<>();
     final List<String> log = new ArrayList<>();
     final Deque<Scripted> next = new ArrayDeque<>();
     boolean exists = true;
     boolean marksOnPut = true;
+    boolean deafOnPut;
     String components = "<C:comp name=\"VEVENT\"/>";
     String type = "<C:calendar/>";
 
@@ -84,6 +88,10 @@ final class FakeServer implements AutoCloseable {
         if (exchange.getRequestMethod().equals(lateMethod) && count(lateMethod) == lateCount + 1) {
             scripted = late;
             lateMethod = "";
+        }
+        if (scripted != null && scripted.status() == HANG_UP) {
+            exchange.close();
+            return;
         }
         if (scripted != null) {
             scripted.headers()
@@ -163,7 +171,11 @@ final class FakeServer implements AutoCloseable {
         return found != null && (match.equals("*") || match.equals(found.etag()));
     }
 
-    private static void reply(HttpExchange exchange, int status, byte[] body) throws IOException {
+    private void reply(HttpExchange exchange, int status, byte[] body) throws IOException {
+        if (deafOnPut && exchange.getRequestMethod().equals("PUT")) {
+            deafOnPut = false;
+            return; // done, but the answer never gets through
+        }
         exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
         if (body.length > 0) exchange.getResponseBody().write(body);
     }

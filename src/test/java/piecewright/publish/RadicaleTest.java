@@ -136,7 +136,8 @@ class RadicaleTest {
     }
 
     private PublishResult.Published published(PlanFixture fixture, String password, Decision... decisions) {
-        return assertInstanceOf(PublishResult.Published.class, publish(fixture, password, decisions));
+        PublishResult result = publish(fixture, password, decisions);
+        return assertInstanceOf(PublishResult.Published.class, result, result.toString());
     }
 
     private PublishResult publish(PlanFixture fixture, String password, Decision... decisions) {
