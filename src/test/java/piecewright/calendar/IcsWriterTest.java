@@ -181,6 +181,16 @@ class IcsWriterTest {
     }
 
     @Test
+    void aFoldNeverPartsABackslashFromWhatItEscapes() {
+        for (int before = 50; before < 75; before++) {
+            byte[] file = writer.file("Malt", List.of(withDescription("x".repeat(before) + ",,,")));
+            for (String line : new String(file, StandardCharsets.UTF_8).split("\r\n")) {
+                assertEquals("", line.replaceAll("^.*[^\\\\]|\\\\\\\\", ""), line);
+            }
+        }
+    }
+
+    @Test
     void aLineOfExactly75OctetsIsNotFolded() {
         String description = "d".repeat(75 - "DESCRIPTION:".length());
         String file = new String(writer.file("Malt", List.of(withDescription(description))), StandardCharsets.UTF_8);
