@@ -1,0 +1,134 @@
+package piecewright.plan;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import piecewright.house.House;
+import piecewright.house.LocalHours;
+import piecewright.house.NightActs;
+import piecewright.house.Person;
+
+/**
+ * When somebody can act: people's local hours turned into instants, clock changes included. All stretches are half-open
+ * and in time order. Nights are stretches in which an act is possible but dear.
+ */
+public final class Availability {
+    private final List<List<Stretch>> byPerson;
+    private final List<Stretch> together;
+    private final List<Stretch> nights;
+
+    private Availability(List<List<Stretch>> byPerson, List<Stretch> nights) {
+        this.byPerson = byPerson;
+        this.together = union(byPerson);
+        this.nights = nights;
+    }
+
+    /** A half-open stretch of time. */
+    public record Stretch(Instant from, Instant until) {
+        boolean contains(Instant instant) {
+            return !instant.isBefore(from) && instant.isBefore(until);
+        }
+    }
+
+    /** Everybody's hours that touch [from, until). */
+    public static Availability of(House house, Instant from, Instant until) {
+        List<List<Stretch>> byPerson = new ArrayList<>();
+        for (Person person : house.people()) byPerson.add(hoursOf(person, house.zone(), from, until));
+        return new Availability(List.copyOf(byPerson), nightsOf(house.nights(), house.zone(), from, until));
+    }
+
+    /** Hours in which at least one person can act, merged. */
+    public List<Stretch> stretches() {
+        return together;
+    }
+
+    /** Nights in which somebody would get up, if any may. */
+    public List<Stretch> nights() {
+        return nights;
+    }
+
+    /** Until when one and the same person can go on working from this instant; empty if nobody can begin. */
+    public Optional<Instant> workableUntil(Instant instant) {
+        return byPerson.stream()
+                .flatMap(List::stream)
+                .filter(stretch -> stretch.contains(instant))
+                .map(Stretch::until)
+                .max(Comparator.naturalOrder());
+    }
+
+    /** Until when at least one person stays there from this instant on; empty if nobody is. */
+    public Optional<Instant> attendedUntil(Instant instant) {
+        return together.stream()
+                .filter(stretch -> stretch.contains(instant))
+                .map(Stretch::until)
+                .findFirst();
+    }
+
+    /** Until when the night lasts in which somebody would get up; empty outside such nights. */
+    public Optional<Instant> nightUntil(Instant instant) {
+        return nights.stream()
+                .filter(stretch -> stretch.contains(instant))
+                .map(Stretch::until)
+                .findFirst();
+    }
+
+    private static List<Stretch> hoursOf(Person person, ZoneId zone, Instant from, Instant until) {
+        List<Stretch> stretches = new ArrayList<>();
+        LocalDate last = LocalDate.ofInstant(until, zone);
+        for (LocalDate day = LocalDate.ofInstant(from, zone); !day.isAfter(last); day = day.plusDays(1)) {
+            for (LocalHours hours : person.hoursOn(day)) {
+                add(stretches, instant(day, hours.fromInclusive(), zone), end(day, hours.untilExclusive(), zone));
+            }
+        }
+        stretches.sort(Comparator.comparing(Stretch::from));
+        return List.copyOf(stretches);
+    }
+
+    private static List<Stretch> nightsOf(NightActs nights, ZoneId zone, Instant from, Instant until) {
+        List<Stretch> stretches = new ArrayList<>();
+        if (nights.most() == 0) return stretches;
+        LocalDate last = LocalDate.ofInstant(until, zone);
+        for (LocalDate day = LocalDate.ofInstant(from, zone).minusDays(1); !day.isAfter(last); day = day.plusDays(1)) {
+            LocalDate endDay = nights.until().isAfter(nights.from()) ? day : day.plusDays(1);
+            add(stretches, instant(day, nights.from(), zone), instant(endDay, nights.until(), zone));
+        }
+        return List.copyOf(stretches);
+    }
+
+    private static void add(List<Stretch> stretches, Instant from, Instant until) {
+        if (from.isBefore(until)) stretches.add(new Stretch(from, until));
+    }
+
+    private static Instant end(LocalDate day, LocalTime time, ZoneId zone) {
+        return time.equals(LocalTime.MIDNIGHT)
+                ? day.plusDays(1).atStartOfDay(zone).toInstant()
+                : instant(day, time, zone);
+    }
+
+    private static Instant instant(LocalDate day, LocalTime time, ZoneId zone) {
+        return day.atTime(time).atZone(zone).toInstant();
+    }
+
+    private static List<Stretch> union(List<List<Stretch>> byPerson) {
+        List<Stretch> all = new ArrayList<>();
+        byPerson.forEach(all::addAll);
+        all.sort(Comparator.comparing(Stretch::from));
+        List<Stretch> merged = new ArrayList<>();
+        for (Stretch next : all) {
+            Stretch last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+            if (last != null && !next.from().isAfter(last.until())) {
+                if (next.until().isAfter(last.until())) {
+                    merged.set(merged.size() - 1, new Stretch(last.from(), next.until()));
+                }
+            } else {
+                merged.add(next);
+            }
+        }
+        return List.copyOf(merged);
+    }
+}

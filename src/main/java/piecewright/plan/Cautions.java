@@ -1,0 +1,58 @@
+package piecewright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import piecewright.grain.GrainKind;
+import piecewright.grain.Treatment;
+
+/** Which dangers stand at which act. */
+final class Cautions {
+    /** Judgement: over this, heat can start a fire or burn a hand. */
+    private static final double HOT_C = 60;
+    /** Judgement: a wet piece heavier than this, kg, is lifted by two. */
+    private static final double HEAVY_KG = 15;
+
+    private final GrainKind grain;
+    private final Treatment treatment;
+
+    Cautions(GrainKind grain, Treatment treatment) {
+        this.grain = grain;
+        this.treatment = treatment;
+    }
+
+    List<Caution> at(ActKind kind, int number, double massKg, double setC) {
+        List<Caution> cautions = new ArrayList<>();
+        switch (kind) {
+            case SOAK -> soak(number, cautions);
+            case FLOOR -> floor(cautions);
+            case TURN, SPRINKLE, WITHER -> cautions.add(Caution.MOULD);
+            case LOAD -> cautions.addAll(List.of(Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.COMBUSTION_GASES));
+            case RAISE, CURE -> {
+                if (setC > HOT_C) cautions.add(Caution.FIRE);
+            }
+            case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
+            case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
+            case DRAIN, STIR -> {
+                // nothing of their own
+            }
+        }
+        boolean lifts = kind == ActKind.DRAIN || kind == ActKind.FLOOR || kind == ActKind.LOAD;
+        if (lifts && massKg > HEAVY_KG) cautions.add(Caution.LIFTING);
+        return cautions;
+    }
+
+    private void soak(int number, List<Caution> cautions) {
+        if (number > 1) return;
+        if (treatment == Treatment.UNKNOWN) cautions.add(Caution.UNKNOWN_TREATMENT);
+        cautions.add(Caution.DUST);
+        if (grain == GrainKind.RYE) cautions.add(Caution.ERGOT);
+    }
+
+    private void floor(List<Caution> cautions) {
+        cautions.add(Caution.RAW_GREEN_MALT);
+        cautions.add(Caution.CARBON_DIOXIDE);
+        if (grain == GrainKind.WHEAT || grain == GrainKind.RYE || grain == GrainKind.HULLLESS_BARLEY) {
+            cautions.add(Caution.PACKS_DENSE);
+        }
+    }
+}

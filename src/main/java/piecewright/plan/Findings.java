@@ -1,0 +1,151 @@
+package piecewright.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import piecewright.grain.Treatment;
+import piecewright.plan.Finding.Quantity;
+import piecewright.plan.Simulation.Course;
+import piecewright.plan.Simulation.Station;
+import piecewright.process.Surroundings;
+import piecewright.quantity.EbcRange;
+
+/** What a person should know beside the plan. One method per finding. */
+final class Findings {
+    /** Judgement: below 95 % warn; common practice, no source. */
+    private static final double GOOD_ENERGY_FRACTION = 0.95;
+    /** Judgement: a point of steep-out moisture is worth a word. */
+    private static final double OFF_TARGET_FRACTION = 0.01;
+
+    private final PlanRequest request;
+    private final Setup setup;
+
+    Findings(PlanRequest request, Setup setup) {
+        this.request = request;
+        this.setup = setup;
+    }
+
+    List<Finding> of(Course course, List<Act> acts) {
+        List<Finding> findings = new ArrayList<>();
+        treatmentUnknown(findings);
+        germination(findings);
+        waterSensitive(findings);
+        moistureGuessed(findings);
+        floor(course, findings);
+        pastFreeWindow(acts, findings);
+        offStyle(course, findings);
+        attendedHeat(acts, findings);
+        airRepeats(acts, findings);
+        return findings;
+    }
+
+    private void treatmentUnknown(List<Finding> findings) {
+        if (request.lot().treatment() == Treatment.UNKNOWN) findings.add(new Finding.TreatmentUnknown("lot"));
+    }
+
+    private void germination(List<Finding> findings) {
+        OptionalDouble tested = request.lot().germinativeEnergyFraction();
+        if (tested.isEmpty() || tested.getAsDouble() < GOOD_ENERGY_FRACTION) {
+            double energy = setup.lot().energyFraction();
+            findings.add(new Finding.Germination("lot", tested.isPresent(), energy));
+        }
+    }
+
+    private void waterSensitive(List<Finding> findings) {
+        double lost = setup.lot().waterSensitiveFraction();
+        if (lost >= Setup.SENSITIVE_FRACTION) findings.add(new Finding.WaterSensitive("lot", lost));
+    }
+
+    private void moistureGuessed(List<Finding> findings) {
+        var moisture = request.lot().moisture();
+        if (!moisture.measured()) {
+            findings.add(new Finding.MoistureGuessed("lot", moisture.moisture(), moisture.sdFraction()));
+        }
+    }
+
+    private void floor(Course course, List<Finding> findings) {
+        Instant from = course.first(ActKind.FLOOR).visit().at();
+        Instant until = course.first(ActKind.LOAD).visit().at();
+        double warmestC = course.samples().stream()
+                .filter(sample -> !sample.at().isBefore(from) && sample.at().isBefore(until))
+                .mapToDouble(sample -> sample.state().grainC())
+                .max()
+                .orElse(0);
+        double limitC = setup.style().growth().warmestGrainC();
+        if (warmestC > limitC) findings.add(new Finding.WarmFloor("floor.spread", warmestC, limitC));
+        double depthCm = setup.outfit().growing().depthCm();
+        double hours = Practice.turning(depthCm).hardHours(warmestC);
+        findings.add(new Finding.BedDepth("floor.spread", depthCm, Duration.ofMinutes(Math.round(60 * hours))));
+    }
+
+    private static void pastFreeWindow(List<Act> acts, List<Finding> findings) {
+        for (Act act : acts) {
+            Duration by = Duration.between(act.window().latest(), act.startsAt());
+            if (by.toMinutes() > 0) findings.add(new Finding.PastFreeWindow(act.id(), by));
+        }
+    }
+
+    private void offStyle(Course course, List<Finding> findings) {
+        EbcRange colour = setup.style().finish().colour();
+        double ebc = course.finished().kiln().colourEbc();
+        if (!colour.contains(ebc)) {
+            findings.add(new Finding.OffStyle("style", Quantity.COLOUR_EBC, ebc, colour.lowEbc(), colour.highEbc()));
+        }
+        double out = steepOut(course).before().mass().moisture().wetBasisFraction();
+        double target = setup.style().steep().targetFraction();
+        if (Math.abs(out - target) > OFF_TARGET_FRACTION) {
+            findings.add(new Finding.OffStyle(
+                    steepOut(course).visit().id(),
+                    Quantity.STEEP_OUT_MOISTURE,
+                    out,
+                    target - OFF_TARGET_FRACTION,
+                    target + OFF_TARGET_FRACTION));
+        }
+        double end = course.first(ActKind.OFF).before().mass().moisture().wetBasisFraction();
+        double most = setup.style().kiln().endMoistureFraction();
+        if (end > most) findings.add(new Finding.OffStyle("kiln.off", Quantity.END_MOISTURE, end, 0, most));
+    }
+
+    /** The last drain. */
+    private static Station steepOut(Course course) {
+        return course.stations().stream()
+                .filter(station -> station.visit().kind() == ActKind.DRAIN)
+                .reduce((first, second) -> second)
+                .orElseThrow();
+    }
+
+    private void attendedHeat(List<Act> acts, List<Finding> findings) {
+        Instant off = null;
+        Instant from = null;
+        double hottestC = 0;
+        for (Act act : acts) {
+            double setC = act.setting().setC().orElse(0);
+            boolean heats = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE;
+            if (heats && setC > Rules.ATTENDED_ABOVE_C && !safe(act)) {
+                if (from == null) from = act.startsAt();
+                hottestC = Math.max(hottestC, setC);
+            }
+            if (act.kind() == ActKind.OFF) off = act.startsAt();
+        }
+        if (from != null && off != null) findings.add(new Finding.AttendedHeat("kiln.cure", from, off, hottestC));
+    }
+
+    private boolean safe(Act act) {
+        var drying = setup.outfit().drying();
+        var heater = act.kind() == ActKind.CURE ? drying.curer() : drying.dryer();
+        return heater.control().safeUnattended();
+    }
+
+    private void airRepeats(List<Act> acts, List<Finding> findings) {
+        Instant last = acts.get(acts.size() - 1).startsAt();
+        noteRepeat(setup.outfit().growing().place(), setup.air().floor(), last, findings);
+    }
+
+    private static void noteRepeat(String place, Surroundings air, Instant last, List<Finding> findings) {
+        air.repeatsAfter()
+                .filter(after -> after.isBefore(last))
+                .ifPresent(after -> findings.add(new Finding.AirRepeats("house", place, after)));
+    }
+}

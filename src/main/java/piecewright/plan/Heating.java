@@ -1,0 +1,138 @@
+package piecewright.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import piecewright.house.Heater;
+import piecewright.house.Heater.HotAir;
+import piecewright.house.House;
+import piecewright.plan.Outfit.Drying;
+import piecewright.process.Surroundings;
+import piecewright.process.kiln.AirOn;
+import piecewright.process.kiln.DryingBed;
+import piecewright.process.kiln.DryingParameters;
+import piecewright.process.kiln.HeaterLimit;
+import piecewright.style.MaltStyle;
+
+/** Chooses the heater that dries and the one that cures. */
+final class Heating {
+    /** Judgement: practice, kiln beds of 8 to 10 cm; 15 is the limit. */
+    private static final double DEEPEST_BED_M = 0.15;
+    /** Judgement: green malt as it lies, kg/m³. */
+    private static final double GREEN_KG_PER_M3 = 480;
+    /** Judgement: what cannot blow 40 °C is no dryer. */
+    private static final double COOLEST_DRYING_C = 40;
+    /** Judgement: moving the malt to another heater is worth an hour or two of drying. */
+    private static final double MOVING_HOURS = 2;
+    /** Judgement: a heater that must be watched all the time is the last choice. */
+    private static final double WATCHED_HOURS = 1000;
+
+    private final House house;
+    private final MaltStyle style;
+    private final Rooms rooms;
+
+    Heating(House house, MaltStyle style, Rooms rooms) {
+        this.house = house;
+        this.style = style;
+        this.rooms = rooms;
+    }
+
+    Optional<Drying> choose(double dryMatterKg, List<Obstacle> obstacles) {
+        double greenM2 = dryMatterKg / (1 - style.steep().targetFraction()) / GREEN_KG_PER_M3 / DEEPEST_BED_M;
+        double driedM2 = dryMatterKg / (1 - gateFraction()) / GREEN_KG_PER_M3 / DEEPEST_BED_M;
+        List<Heater> heaters = house.kit().heaters();
+        double neededC = style.kiln().cureC().lowC();
+        double hottestC = heaters.stream().mapToDouble(this::hottestCureC).max().orElse(0);
+        List<Heater> dryers = heaters.stream()
+                .filter(heater -> hottestDryC(heater) >= COOLEST_DRYING_C)
+                .toList();
+        List<Heater> curers = heaters.stream()
+                .filter(heater -> hottestCureC(heater) >= neededC && heater.trayAreaM2() >= driedM2)
+                .toList();
+        if (curers.isEmpty() || dryers.isEmpty()) {
+            obstacles.add(new Obstacle.NoHeater(neededC, hottestC));
+            return Optional.empty();
+        }
+        List<Heater> largeDryers =
+                dryers.stream().filter(heater -> heater.trayAreaM2() >= greenM2).toList();
+        if (largeDryers.isEmpty()) {
+            double largestM2 =
+                    dryers.stream().mapToDouble(Heater::trayAreaM2).max().orElse(0);
+            obstacles.add(new Obstacle.HeaterTooSmall(greenM2, largestM2));
+            return Optional.empty();
+        }
+        return best(largeDryers, curers, dryMatterKg, obstacles);
+    }
+
+    private Optional<Drying> best(
+            List<Heater> dryers, List<Heater> curers, double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<Drying> best = dryers.stream()
+                .flatMap(dryer -> curers.stream().map(curer -> pair(dryer, curer)))
+                .filter(drying -> hours(drying, dryMatterKg) < Double.POSITIVE_INFINITY)
+                .min(Comparator.comparingDouble(drying -> hours(drying, dryMatterKg)));
+        if (best.isEmpty()) {
+            Heater dryer = dryers.get(0);
+            double airOnC = dryingC(hottestDryC(dryer));
+            double driest = bed().driestRatio(air(dryer, airOnC));
+            obstacles.add(new Obstacle.NeverDry(airOnC, driest / (1 + driest)));
+        }
+        return best;
+    }
+
+    private Drying pair(Heater dryer, Heater curer) {
+        double middleC = (style.kiln().cureC().lowC() + style.kiln().cureC().highC()) / 2;
+        return new Drying(dryer, curer, hottestDryC(dryer), Math.min(middleC, hottestCureC(curer)));
+    }
+
+    /** Hours this pair would need at its last rung, and what speaks against it, in hours. */
+    private double hours(Drying drying, double dryMatterKg) {
+        double fromRatio = ratio(style.steep().targetFraction());
+        double airOnC = dryingC(drying.hottestDryC());
+        double hours = bed().hoursToDry(fromRatio, ratio(gateFraction()), dryMatterKg, air(drying.dryer(), airOnC))
+                .orElse(Double.POSITIVE_INFINITY);
+        boolean watched = Stream.of(drying.dryer(), drying.curer())
+                .anyMatch(heater -> !heater.control().holdsSetPoint());
+        return hours + (drying.sameHeater() ? 0 : MOVING_HOURS) + (watched ? WATCHED_HOURS : 0);
+    }
+
+    /** The warmest rung at or below what the heater reaches, before the cure. */
+    private double dryingC(double hottestC) {
+        double cureC = style.kiln().cureC().lowC();
+        return style.kiln().ladder().stream()
+                .mapToDouble(rung -> rung.airOnC())
+                .filter(rungC -> rungC <= hottestC && rungC < cureC)
+                .max()
+                .orElse(Math.min(hottestC, style.kiln().ladder().get(0).airOnC()));
+    }
+
+    private double gateFraction() {
+        return style.kiln().ladder().get(style.kiln().ladder().size() - 1).belowMoistureFraction();
+    }
+
+    private static double ratio(double fraction) {
+        return fraction / (1 - fraction);
+    }
+
+    private static DryingBed bed() {
+        return new DryingBed(DryingParameters.defaults());
+    }
+
+    private AirOn air(Heater heater, double airOnC) {
+        Surroundings room = rooms.at(heater.place());
+        return AirOn.of(airOnC, heater.air().airFlowM3PerHour(), rooms.meanC(heater.place()), room.humidityFraction());
+    }
+
+    private double hottestDryC(Heater heater) {
+        return hottestC(heater, heater.air());
+    }
+
+    private double hottestCureC(Heater heater) {
+        return hottestC(heater, Drying.vented(heater.air()));
+    }
+
+    private double hottestC(Heater heater, HotAir air) {
+        Surroundings room = rooms.at(heater.place());
+        return HeaterLimit.hottestAirOnC(air, rooms.meanC(heater.place()), room.humidityFraction());
+    }
+}

@@ -1,0 +1,112 @@
+package piecewright.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import piecewright.grain.GrainKind;
+import piecewright.house.House;
+import piecewright.house.Trays;
+import piecewright.house.Vessel;
+import piecewright.plan.Outfit.Growing;
+import piecewright.plan.Outfit.Soaking;
+import piecewright.style.MaltStyle;
+
+/** Chooses vessels, trays and heaters that hold one piece, or says what is too small. */
+final class Outfitting {
+    /** Judgement: swollen grain takes 1.45 times its dry bulk; design figure between 1.18 and 1.45 reported. */
+    private static final double SWELL_RATIO = 1.45;
+    /** Judgement: 15 % freeboard over the water. */
+    private static final double FILLED_RATIO = 0.85;
+    /** Judgement: litres of water per kg of grain for the first immersion, 1.2 to 2 in practice. */
+    private static final double FIRST_WATER_L_PER_KG = 1.5;
+    /** Judgement: litres of water per kg of grain for later immersions, 1 to 1.5 in practice. */
+    private static final double LATER_WATER_L_PER_KG = 1.25;
+    /** Judgement: green malt as it lies, kg/m³. */
+    private static final double GREEN_KG_PER_M3 = 480;
+    /** Judgement: beds are spread this deep where the trays allow: thin enough to leave alone for half a day. */
+    private static final double USUAL_BED_CM = 5;
+    /** Judgement: growth is easiest to keep near this air temperature. */
+    private static final double BEST_FLOOR_C = 15;
+
+    private final House house;
+    private final MaltStyle style;
+    private final Rooms rooms;
+
+    Outfitting(House house, MaltStyle style, Rooms rooms) {
+        this.house = house;
+        this.style = style;
+        this.rooms = rooms;
+    }
+
+    /** The kit chosen, or every reason against. */
+    Optional<Outfit> choose(GrainKind grain, double grainKg, double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<Soaking> soaking = soaking(grain, grainKg, obstacles);
+        Optional<Growing> growing = growing(dryMatterKg, obstacles);
+        Optional<Outfit.Drying> drying = new Heating(house, style, rooms).choose(dryMatterKg, obstacles);
+        if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty()) return Optional.empty();
+        return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get()));
+    }
+
+    private Optional<Soaking> soaking(GrainKind grain, double grainKg, List<Obstacle> obstacles) {
+        double neededL = grainKg / bulkKgPerL(grain) * SWELL_RATIO / FILLED_RATIO;
+        Soaking best = null;
+        double largestL = 0;
+        for (var atPlace : byPlace(house.kit().vessels(), Vessel::place).entrySet()) {
+            List<Vessel> largestFirst = atPlace.getValue().stream()
+                    .sorted(Comparator.comparingDouble(Vessel::volumeL).reversed())
+                    .toList();
+            double volumeL = 0;
+            int used = 0;
+            while (used < largestFirst.size() && volumeL < neededL)
+                volumeL += largestFirst.get(used++).volumeL();
+            largestL = Math.max(largestL, volumeL);
+            if (volumeL >= neededL && (best == null || used < best.vessels())) {
+                best = new Soaking(
+                        atPlace.getKey(), used, FIRST_WATER_L_PER_KG * grainKg, LATER_WATER_L_PER_KG * grainKg);
+            }
+        }
+        if (best == null) obstacles.add(new Obstacle.VesselTooSmall(neededL, largestL));
+        return Optional.ofNullable(best);
+    }
+
+    private Optional<Growing> growing(double dryMatterKg, List<Obstacle> obstacles) {
+        double greenKg = dryMatterKg / (1 - style.steep().targetFraction());
+        double deepestCm = style.growth().deepestBedCm();
+        List<Growing> fitting = new ArrayList<>();
+        double largestM2 = 0;
+        for (var atPlace : byPlace(house.kit().trays(), Trays::place).entrySet()) {
+            double areaM2 =
+                    atPlace.getValue().stream().mapToDouble(Trays::totalAreaM2).sum();
+            largestM2 = Math.max(largestM2, areaM2);
+            double usedM2 = Math.min(areaM2, greenKg / (GREEN_KG_PER_M3 * USUAL_BED_CM / 100));
+            double depthCm = 100 * greenKg / (GREEN_KG_PER_M3 * usedM2);
+            if (depthCm <= deepestCm) fitting.add(new Growing(atPlace.getKey(), usedM2, depthCm));
+        }
+        if (fitting.isEmpty()) {
+            double depthCm = largestM2 > 0 ? 100 * greenKg / (GREEN_KG_PER_M3 * largestM2) : Double.POSITIVE_INFINITY;
+            obstacles.add(new Obstacle.BedTooDeep(depthCm, deepestCm, largestM2));
+        }
+        return fitting.stream()
+                .min(Comparator.comparingDouble(growing -> Math.abs(rooms.meanC(growing.place()) - BEST_FLOOR_C)));
+    }
+
+    private static <T> Map<String, List<T>> byPlace(List<T> kit, java.util.function.Function<T, String> place) {
+        return kit.stream().collect(Collectors.groupingBy(place, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** Dry bulk, kg per litre. Judgement: bushel weights and practice. */
+    private static double bulkKgPerL(GrainKind grain) {
+        return switch (grain) {
+            case BARLEY -> 0.65;
+            case HULLLESS_BARLEY -> 0.75;
+            case WHEAT -> 0.77;
+            case RYE -> 0.72;
+            case OATS -> 0.48;
+            case SPELT -> 0.51;
+        };
+    }
+}

@@ -1,0 +1,93 @@
+package piecewright.plan;
+
+import java.util.Optional;
+import piecewright.house.Heater.HotAir;
+import piecewright.plan.Simulation.Passing;
+import piecewright.plan.Timetable.Visit;
+import piecewright.process.Stage;
+import piecewright.process.germination.Cover;
+import piecewright.process.germination.FloorBed;
+import piecewright.process.germination.WitherBed;
+import piecewright.process.kiln.KilnStage;
+import piecewright.process.steep.AirRest;
+import piecewright.process.steep.Bath;
+import piecewright.process.steep.Immersion;
+import piecewright.process.steep.Standing;
+
+/** Which stage an act begins. */
+final class Phases {
+    private final Setup setup;
+
+    Phases(Setup setup) {
+        this.setup = setup;
+    }
+
+    /** The phase after an act; a turning or stirring goes on with the phase it interrupted. */
+    Passing after(Visit visit, Passing before) {
+        return switch (visit.kind()) {
+            case SOAK -> passing(PhaseKind.IMMERSION, immersion(visit.number()));
+            case DRAIN -> passing(PhaseKind.AIR_REST, rest());
+            case FLOOR -> passing(PhaseKind.GROWTH, floor());
+            case WITHER -> passing(PhaseKind.WITHERING, wither());
+            case LOAD, RAISE -> drying(visit.number());
+            case CURE -> curing();
+            case OFF, DEROOT -> Passing.none();
+            case TURN, SPRINKLE, STIR -> before;
+        };
+    }
+
+    private static Passing passing(PhaseKind kind, Stage stage) {
+        return new Passing(kind, Optional.of(stage), Optional.empty());
+    }
+
+    private Stage immersion(int number) {
+        Bath bath = new Bath(setup.fillC(), setup.outfit().soaking().waterL(number));
+        return new Immersion(
+                setup.models().steep(), setup.models().metabolism(), setup.air().steep(), Standing.BUCKET, bath);
+    }
+
+    private Stage rest() {
+        return new AirRest(
+                setup.models().steep(), setup.models().metabolism(), setup.air().steep(), setup.restStanding());
+    }
+
+    private Stage floor() {
+        return new FloorBed(
+                setup.models().metabolism(),
+                setup.models().growth(),
+                setup.air().floor(),
+                setup.outfit().growing().areaM2(),
+                Cover.DAMP_CLOTH);
+    }
+
+    private Stage wither() {
+        return new WitherBed(
+                setup.models().metabolism(),
+                setup.models().growth(),
+                setup.air().floor(),
+                setup.outfit().growing().areaM2());
+    }
+
+    private Passing drying(int rung) {
+        double setC = setup.dryingC(rung);
+        HotAir air = setup.outfit().drying().dryer().air();
+        return kiln(PhaseKind.DRYING, setC, air);
+    }
+
+    private Passing curing() {
+        return kiln(
+                PhaseKind.CURING,
+                setup.outfit().drying().cureC(),
+                setup.outfit().drying().curingAir());
+    }
+
+    private Passing kiln(PhaseKind kind, double setC, HotAir air) {
+        var room = kind == PhaseKind.CURING ? setup.air().curer() : setup.air().dryer();
+        double substrate = setup.style().kiln().colourBase().substrateRatio();
+        var parameters = setup.models().kiln();
+        return new Passing(
+                kind,
+                Optional.of(new KilnStage(parameters, setC, air, room, substrate)),
+                Optional.of(new KilnStage(KilnDoubt.slow(parameters), setC, KilnDoubt.slow(air), room, substrate)));
+    }
+}

@@ -1,0 +1,202 @@
+package piecewright.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import piecewright.grain.GrainLot;
+import piecewright.plan.PlanRequest.Amount;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.Simulation.Course;
+import piecewright.plan.search.Search;
+import piecewright.plan.search.TimeGrid;
+import piecewright.process.Metabolism;
+import piecewright.process.PieceState;
+import piecewright.process.steep.SteepModel;
+import piecewright.quantity.Moisture;
+
+/** Makes a plan from a wish: screens the lot, chooses the kit, searches, simulates, describes. Pure. */
+public final class Planner {
+    /** Judgement: floaters and screenings of malting-grade grain where not weighed, share of the weight. */
+    public static final double USUAL_FLOATERS_FRACTION = 0.02;
+    /** Judgement: kg of grain per kg of malt to begin with; the plan itself corrects it. */
+    private static final double FIRST_GUESS_RATIO = 1.24;
+    /** Judgement: the amount is right when the malt is within this share of the wish. */
+    private static final double AMOUNT_TOLERANCE_FRACTION = 0.001;
+    /** Judgement: the longest piece, with its wither and waits, from first steep to de-rooting. */
+    private static final Duration LONGEST_PIECE = Duration.ofDays(26);
+
+    /** Judgement: people begin acts on the half hour. */
+    private static final int COARSE_MINUTES = 30;
+    /** Judgement: or on the quarter, at the kiln. */
+    private static final int FINE_MINUTES = 15;
+
+    private final ModelParameters parameters;
+
+    public Planner(ModelParameters parameters) {
+        this.parameters = parameters;
+    }
+
+    /** The plan, or why there is none. The same request gives the same result. */
+    public PlanResult plan(PlanRequest request) {
+        List<Obstacle> obstacles = new ArrayList<>(Screening.of(request.lot(), request.style()));
+        if (!obstacles.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        Span span = Span.of(request);
+        double grainKg = firstGuessKg(request.amount());
+        Optional<Draft> draft = draft(request, span, grainKg, obstacles);
+        for (int round = 0; round < 4 && draft.isPresent(); round++) {
+            double neededKg = neededKg(request.amount(), draft.get(), grainKg);
+            if (Math.abs(neededKg / grainKg - 1) < AMOUNT_TOLERANCE_FRACTION) break;
+            grainKg = neededKg;
+            Optional<Draft> again = resimulated(request, span, grainKg, draft.get());
+            draft = again.isPresent() ? again : draft(request, span, grainKg, obstacles);
+        }
+        if (draft.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        return new PlanResult.Planned(new PlanWriter(request, draft.get().setup())
+                .write(draft.get().course(), grainKg, draft.get().costMinutes()));
+    }
+
+    /** A searched and simulated timetable. */
+    private record Draft(Setup setup, Timetable timetable, Course course, double costMinutes) {}
+
+    private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {
+        Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
+        Optional<Setup> setup = setup(request, rooms, grainKg, obstacles);
+        if (setup.isEmpty()) return Optional.empty();
+        double rawC = rawC(setup.get(), rooms);
+        Search search = search(request, span, setup.get(), rawC);
+        Draft best = null;
+        for (Search.Found found : search.best(3)) {
+            Course course = new Simulation(setup.get(), span.origin()).run(found.timetable(), raw(setup.get(), rawC));
+            boolean better = best == null || found.costMinutes() < best.costMinutes();
+            if (better && Verification.holds(setup.get(), course)) {
+                best = new Draft(setup.get(), found.timetable(), course, found.costMinutes());
+            }
+        }
+        if (best == null) {
+            Search later = search(request, span.unbound(), setup.get(), rawC);
+            obstacles.addAll(new Refusal(setup.get(), span).why(search, later));
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static Search search(PlanRequest request, Span span, Setup setup, double rawC) {
+        Availability availability = Availability.of(request.house(), span.origin(), span.until());
+        TimeGrid grid = TimeGrid.of(
+                availability, request.house().zone(), span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES);
+        int nights = request.house().nights().most();
+        Search.Wish wish = new Search.Wish(span.startFrom(), span.startUntil(), span.readyBy(), nights, rawC);
+        return new Search(setup, grid, wish);
+    }
+
+    private static double rawC(Setup setup, Rooms rooms) {
+        return rooms.at(setup.outfit().soaking().place()).airC(0);
+    }
+
+    private Optional<Draft> resimulated(PlanRequest request, Span span, double grainKg, Draft draft) {
+        Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
+        Optional<Setup> setup = setup(request, rooms, grainKg, new ArrayList<>());
+        if (setup.isEmpty()) return Optional.empty();
+        double rawC = rawC(setup.get(), rooms);
+        Course course = new Simulation(setup.get(), span.origin()).run(draft.timetable(), raw(setup.get(), rawC));
+        return Verification.holds(setup.get(), course)
+                ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.costMinutes()))
+                : Optional.empty();
+    }
+
+    private Optional<Setup> setup(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
+        GrainLot lot = request.lot();
+        double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
+        double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
+        Optional<Outfit> outfit =
+                new Outfitting(request.house(), request.style(), rooms).choose(lot.kind(), grainKg, dryKg, obstacles);
+        return outfit.map(chosen -> {
+            double energy = lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+            Setup.Lot assumed = new Setup.Lot(
+                    lot.kind(),
+                    lot.moisture().moisture().dryBasisRatio(),
+                    energy,
+                    lot.waterSensitivityFraction().orElse(0),
+                    request.house().steepWaterC());
+            Setup.Models models = new Setup.Models(
+                    SteepModel.of(lot, parameters.steepIn(chosen.soaking().vessels())),
+                    Metabolism.of(lot, parameters.metabolism()),
+                    parameters.growth(),
+                    parameters.kiln());
+            Setup.Air air = new Setup.Air(
+                    rooms.at(chosen.soaking().place()),
+                    rooms.at(chosen.growing().place()),
+                    rooms.at(chosen.drying().dryer().place()),
+                    rooms.at(chosen.drying().curer().place()));
+            return new Setup(request.style(), assumed, models, chosen, air, dryKg);
+        });
+    }
+
+    private static PieceState raw(Setup setup, double rawC) {
+        Moisture moisture = Moisture.ofDryBasisRatio(setup.lot().moistureRatio());
+        return PieceState.rawGrain(
+                setup.dryMatterKg() / (1 - moisture.wetBasisFraction()),
+                moisture,
+                setup.models().steep().startChitRatio(),
+                setup.style().kiln().colourBase().startEbc(),
+                rawC);
+    }
+
+    private static double firstGuessKg(Amount amount) {
+        return amount instanceof Amount.RawGrain raw
+                ? raw.grainKg()
+                : FIRST_GUESS_RATIO * ((Amount.FinishedMalt) amount).maltKg();
+    }
+
+    private static double neededKg(Amount amount, Draft draft, double grainKg) {
+        if (amount instanceof Amount.RawGrain raw) return raw.grainKg();
+        double usefulKg = Yield.usefulMaltKg(
+                draft.course().finished(), draft.setup().lot().energyFraction());
+        return grainKg * ((Amount.FinishedMalt) amount).maltKg() / usefulKg;
+    }
+
+    /**
+     * When the search may look.
+     *
+     * @param origin first instant of all tables
+     * @param readyBy when the malt must have rested; {@link Instant#MAX} when only the start is wished
+     */
+    record Span(Instant origin, Instant until, Instant startFrom, Instant startUntil, Instant readyBy) {
+        static Span of(PlanRequest request) {
+            ZoneId zone = request.house().zone();
+            if (request.when() instanceof When.StartOn start) {
+                Instant from = startOf(start.day(), zone);
+                return new Span(
+                        from,
+                        from.plus(LONGEST_PIECE),
+                        from,
+                        startOf(start.day().plusDays(1), zone),
+                        Instant.MAX);
+            }
+            When.ReadyBy wish = (When.ReadyBy) request.when();
+            Instant readyBy = startOf(wish.day(), zone);
+            double restDays = request.style().finish().restDays();
+            Instant until = readyBy.minus(Duration.ofMinutes(Math.round(restDays * 24 * 60)))
+                    .plus(Duration.ofHours((long) Rules.DEROOT_HARD_HOURS));
+            double spareDays = request.style().finish().preferredRestDays() - restDays;
+            Instant from = until.minus(LONGEST_PIECE).minus(Duration.ofMinutes(Math.round(spareDays * 24 * 60)));
+            Instant earliest = startOf(wish.earliestStart(), zone);
+            Instant origin = from.isBefore(earliest) ? earliest : startOf(LocalDate.ofInstant(from, zone), zone);
+            Instant end = until.isAfter(origin) ? until : origin.plus(Duration.ofDays(1));
+            return new Span(origin, end, origin, end, readyBy);
+        }
+
+        /** The same with no day to be ready by and time to spare. */
+        Span unbound() {
+            Instant later = until.isAfter(origin) ? until : origin;
+            return new Span(origin, later.plus(LONGEST_PIECE), startFrom, later, Instant.MAX);
+        }
+
+        private static Instant startOf(LocalDate day, ZoneId zone) {
+            return day.atStartOfDay(zone).toInstant();
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package piecewright.plan;
+
+/**
+ * How long things may last: the tolerances of the craft, by temperature. None is published as a measured window; each
+ * is common practice or an estimate between sourced ends. Where practice gives one pair for a band of temperatures, the
+ * pair stands at the band's middle and the limits run linearly between.
+ */
+public final class Practice {
+    /** Judgement: end of the first immersion, dry grain; practice, ends sourced, grid estimated. Over 24 °C: never. */
+    public static final Limits FIRST_IMMERSION = Limits.of(
+            row(10, 24, 40), row(11.5, 16, 30), row(14.5, 12, 20), row(18, 9, 14), row(22, 6, 9), row(24, 5, 7));
+    /** Judgement: end of a later immersion before chitting; estimated. */
+    public static final Limits LATER_IMMERSION = Limits.of(
+            row(10, 16, 24), row(11.5, 12, 18), row(14.5, 10, 14), row(18, 8, 11), row(22, 5, 7), row(24, 4, 6));
+    /** Judgement: chitted grain under water; a slip, never beyond hard. */
+    public static final Limits CHITTED_UNDER_WATER = Limits.of(row(16, 4, 8), row(18, 2, 4));
+    /** Judgement: air rest of grain left in the vessel. */
+    public static final Limits AIR_REST = Limits.of(row(12, 24, 30), row(14, 18, 24), row(18, 14, 18), row(20, 10, 14));
+    /** Judgement: air rest spread thin and stirred, as a water-sensitive lot needs: soft half as long again. */
+    public static final Limits SPREAD_AIR_REST =
+            Limits.of(row(12, 36, 36), row(14, 24, 24), row(18, 21, 24), row(20, 15, 24), row(22, 15, 24));
+    /** Judgement: how long casting may wait once the steep is ripe. */
+    public static final Limits CASTING = Limits.of(row(10, 6, 12), row(15, 4, 8), row(20, 3, 6));
+    /** Judgement: gap between turnings, bed up to 5 cm. */
+    private static final Limits TURN_TO_5_CM = Limits.of(row(16, 14, 24), row(20, 12, 16), row(24, 8, 10));
+    /** Judgement: gap between turnings, bed of 5 to 10 cm. */
+    private static final Limits TURN_TO_10_CM =
+            Limits.of(row(13, 14, 20), row(16, 11, 14), row(20, 8, 10), row(24, 6, 8));
+    /** Judgement: gap between turnings, bed of 10 to 20 cm. */
+    private static final Limits TURN_TO_20_CM = Limits.of(row(13, 12, 14), row(16, 8, 10), row(20, 6, 8));
+    /** Judgement: gap between turnings, heaps over 20 cm. */
+    private static final Limits TURN_HEAP = Limits.of(row(13, 8, 10), row(16, 6, 8));
+    /** Judgement: waiting as a wither before the kiln, thin and turned. */
+    public static final Limits WITHER = Limits.of(row(14, 48, 72), row(16, 24, 36), row(19, 12, 16), row(22, 4, 8));
+
+    private Practice() {}
+
+    /** Gap between turnings by bed depth, cm, more than 0. */
+    public static Limits turning(double depthCm) {
+        if (depthCm <= 5) return TURN_TO_5_CM;
+        if (depthCm <= 10) return TURN_TO_10_CM;
+        if (depthCm <= 20) return TURN_TO_20_CM;
+        return TURN_HEAP;
+    }
+
+    /** Preferred hours between turnings by bed depth. Judgement: 8 to 12 h thin, 6 to 8 h deep; here the upper end. */
+    public static double preferredTurnHours(double depthCm) {
+        if (depthCm <= 5) return 12;
+        if (depthCm <= 10) return 10;
+        return depthCm <= 20 ? 8 : 6;
+    }
+
+    private static double[] row(double temperatureC, double softHours, double hardHours) {
+        return new double[] {temperatureC, softHours, hardHours};
+    }
+}

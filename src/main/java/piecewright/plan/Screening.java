@@ -1,0 +1,41 @@
+package piecewright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import piecewright.grain.GrainLot;
+import piecewright.grain.Treatment;
+import piecewright.style.MaltStyle;
+
+/** What forbids a plan before any search: the lot itself. One method per rule. */
+final class Screening {
+    /** Judgement: under 85 % the dead corns rot and heat the piece unevenly; common practice, no source. */
+    private static final double TOO_FEW_FRACTION = 0.85;
+
+    private Screening() {}
+
+    static List<Obstacle> of(GrainLot lot, MaltStyle style) {
+        List<Obstacle> obstacles = new ArrayList<>();
+        treatedSeedIsNeverMalted(lot, obstacles);
+        grainSuitsTheStyle(lot, style, obstacles);
+        enoughCornsLive(lot, obstacles);
+        return obstacles;
+    }
+
+    private static void treatedSeedIsNeverMalted(GrainLot lot, List<Obstacle> obstacles) {
+        if (lot.treatment() == Treatment.TREATED) obstacles.add(new Obstacle.TreatedSeed(lot.name()));
+    }
+
+    private static void grainSuitsTheStyle(GrainLot lot, MaltStyle style, List<Obstacle> obstacles) {
+        if (!style.grains().contains(lot.kind())) {
+            obstacles.add(new Obstacle.GrainNotForStyle(style.title(), lot.kind()));
+        }
+    }
+
+    private static void enoughCornsLive(GrainLot lot, List<Obstacle> obstacles) {
+        OptionalDouble energy = lot.germinativeEnergyFraction();
+        if (energy.isPresent() && energy.getAsDouble() < TOO_FEW_FRACTION) {
+            obstacles.add(new Obstacle.TooFewGrow(lot.name(), energy.getAsDouble(), TOO_FEW_FRACTION));
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package piecewright.plan;
+
+import java.util.List;
+import java.util.Objects;
+import piecewright.grain.GrainKind;
+import piecewright.process.Metabolism;
+import piecewright.process.Surroundings;
+import piecewright.process.germination.GrowthParameters;
+import piecewright.process.kiln.KilnParameters;
+import piecewright.process.steep.Standing;
+import piecewright.process.steep.SteepModel;
+import piecewright.style.KilnSchedule.Rung;
+import piecewright.style.MaltStyle;
+
+/**
+ * Everything the physics of one piece needs.
+ *
+ * @param dryMatterKg dry matter steeped, after floaters, kg
+ */
+public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, double dryMatterKg) {
+    /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
+    public static final double SENSITIVE_FRACTION = 0.10;
+
+    public Setup {
+        Objects.requireNonNull(style);
+        Objects.requireNonNull(lot);
+        Objects.requireNonNull(models);
+        Objects.requireNonNull(outfit);
+        Objects.requireNonNull(air);
+    }
+
+    /** How drained grain stands in air rests: spread where corns drown easily. */
+    public Standing restStanding() {
+        return lot.waterSensitiveFraction() >= SENSITIVE_FRACTION ? Standing.SPREAD : Standing.BUCKET;
+    }
+
+    /** Kind of grain. */
+    public GrainKind grain() {
+        return lot.grain();
+    }
+
+    /** Water as it is poured, °C. */
+    public double fillC() {
+        return lot.fillC();
+    }
+
+    /** Air-on while drying at rung 0, 1, … of the style's ladder, no hotter than the dryer gets, °C. */
+    public double dryingC(int rung) {
+        double rungC = style.kiln().ladder().get(rung).airOnC();
+        return Math.min(rungC, outfit.drying().hottestDryC());
+    }
+
+    /** Moisture at or below which curing may begin: the first rung as warm as the cure, else the last. */
+    public double cureGateFraction() {
+        List<Rung> ladder = style.kiln().ladder();
+        return ladder.stream()
+                .filter(rung -> rung.airOnC() >= outfit.drying().cureC())
+                .findFirst()
+                .orElse(ladder.get(ladder.size() - 1))
+                .belowMoistureFraction();
+    }
+
+    /**
+     * What the plan assumes of the lot.
+     *
+     * @param moistureRatio raw grain's water, kg per kg dry
+     * @param energyFraction share of corns that grow
+     * @param waterSensitiveFraction points lost in more water, 0 when unknown
+     * @param fillC steep water as poured, °C
+     */
+    public record Lot(
+            GrainKind grain,
+            double moistureRatio,
+            double energyFraction,
+            double waterSensitiveFraction,
+            double fillC) {}
+
+    /** The models, fitted to this lot. */
+    public record Models(SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln) {}
+
+    /** The air where each stage happens. */
+    public record Air(Surroundings steep, Surroundings floor, Surroundings dryer, Surroundings curer) {}
+}

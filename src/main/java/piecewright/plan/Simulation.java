@@ -1,0 +1,165 @@
+package piecewright.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import piecewright.plan.Timetable.Visit;
+import piecewright.process.PieceState;
+import piecewright.process.Stage;
+import piecewright.process.germination.FloorActs;
+
+/**
+ * Runs a timetable through the reference stages, act by act, beside a second kiln that is among the slowest tenth.
+ * Pure: the same timetable and setup give the same course.
+ */
+public final class Simulation {
+    /** Judgement: crumbs and samples lost between kiln and sack, share of the malt. */
+    public static final double HANDLING_FRACTION = 0.01;
+    /** Judgement: no sprinkling in the last day before wither or kiln; 24 to 36 h in practice. */
+    private static final Duration NO_SPRINKLING_BEFORE_END = Duration.ofHours(24);
+    /** Judgement: a sprinkling brings the bed this far above what it must keep, wet basis. */
+    private static final double SPRINKLED_TO_FRACTION = 0.015;
+
+    private final Setup setup;
+    private final Instant origin;
+    private final Phases phases;
+
+    public Simulation(Setup setup, Instant origin) {
+        this.setup = setup;
+        this.origin = origin;
+        this.phases = new Phases(setup);
+    }
+
+    /**
+     * What was found at one act.
+     *
+     * @param before the piece as the phase before ends, drained
+     * @param after the piece once the act is done
+     * @param slowFraction moisture nine kilns in ten are at or below, wet basis; as expected before the kiln
+     * @param meanC mean grain temperature of the phase before
+     * @param waterKg water sprinkled, 0 for none
+     */
+    public record Station(
+            Visit visit, PieceState before, PieceState after, double slowFraction, double meanC, double waterKg) {}
+
+    /** Stations in time order, and the states between them. */
+    public record Course(List<Station> stations, List<Plan.Sample> samples) {
+        public Course {
+            stations = List.copyOf(stations);
+            samples = List.copyOf(samples);
+        }
+
+        public PieceState finished() {
+            return stations.get(stations.size() - 1).after();
+        }
+
+        /** The first station of that kind; throws NoSuchElementException when there is none. */
+        public Station first(ActKind kind) {
+            return stations.stream()
+                    .filter(station -> station.visit().kind() == kind)
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    public Course run(Timetable timetable, PieceState raw) {
+        List<Station> stations = new ArrayList<>();
+        List<Plan.Sample> samples = new ArrayList<>();
+        PieceState now = raw;
+        Optional<PieceState> slow = Optional.empty();
+        Passing passing = Passing.none();
+        Instant sinceAt = timetable.visits().get(0).at();
+        Instant growthEnds = growthEnds(timetable);
+        for (Visit visit : timetable.visits()) {
+            double fromHours = hours(sinceAt);
+            double untilHours = hours(visit.at());
+            Tally tally = new Tally(samples);
+            now = passing.expected().isPresent()
+                    ? passing.expected().get().run(now, fromHours, untilHours, tally)
+                    : now;
+            if (slow.isPresent() && passing.slow().isPresent()) {
+                slow = Optional.of(passing.slow().get().run(slow.get(), fromHours, untilHours));
+            }
+            PieceState before = now;
+            double waterKg = sprinklingKg(visit, before, passing, growthEnds);
+            now = acted(visit, before, waterKg);
+            double slowFraction = slow.orElse(before).mass().moisture().wetBasisFraction();
+            stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg));
+            if (visit.kind() == ActKind.LOAD) slow = Optional.of(now);
+            passing = phases.after(visit, passing);
+            sinceAt = visit.at();
+        }
+        return new Course(stations, samples);
+    }
+
+    private static Instant growthEnds(Timetable timetable) {
+        return timetable.visits().stream()
+                .filter(visit -> visit.kind() == ActKind.WITHER || visit.kind() == ActKind.LOAD)
+                .map(Visit::at)
+                .findFirst()
+                .orElse(Instant.MAX);
+    }
+
+    private double sprinklingKg(Visit visit, PieceState state, Passing passing, Instant growthEnds) {
+        boolean growing = visit.kind() == ActKind.TURN && passing.kind() == PhaseKind.GROWTH;
+        double keep = setup.style().growth().keepMoistureFraction();
+        if (!growing
+                || state.mass().moisture().wetBasisFraction() >= keep
+                || visit.at().plus(NO_SPRINKLING_BEFORE_END).isAfter(growthEnds)) {
+            return 0;
+        }
+        double to = Math.min(setup.style().steep().targetFraction(), keep + SPRINKLED_TO_FRACTION);
+        return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
+    }
+
+    private PieceState acted(Visit visit, PieceState before, double waterKg) {
+        double airC = setup.air().floor().airC(hours(visit.at()));
+        return switch (visit.kind()) {
+            case TURN, FLOOR, WITHER -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
+            case OFF -> before.withGrainC(setup.air().curer().airC(hours(visit.at())));
+            case DEROOT ->
+                FloorActs.handled(
+                        FloorActs.derooted(before, setup.grain(), setup.lot().energyFraction()), HANDLING_FRACTION);
+            default -> before;
+        };
+    }
+
+    private double hours(Instant at) {
+        return Duration.between(origin, at).toMillis() / 3_600_000.0;
+    }
+
+    /** What goes on between two acts: its kind, the expected stage and the slow kiln's. */
+    record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
+        static Passing none() {
+            return new Passing(PhaseKind.RESTING, Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** Collects samples every half hour and the mean temperature. */
+    private final class Tally implements Stage.Observer {
+        private static final int STEPS_PER_SAMPLE = 6;
+
+        private final List<Plan.Sample> samples;
+        private double degrees;
+        private int seen;
+
+        Tally(List<Plan.Sample> samples) {
+            this.samples = samples;
+        }
+
+        @Override
+        public void saw(double atHours, PieceState state) {
+            if (seen % STEPS_PER_SAMPLE == 0) {
+                samples.add(new Plan.Sample(origin.plusSeconds(Math.round(atHours * 3600)), state));
+            }
+            degrees += state.grainC();
+            seen++;
+        }
+
+        double meanC(PieceState otherwise) {
+            return seen == 0 ? otherwise.grainC() : degrees / seen;
+        }
+    }
+}

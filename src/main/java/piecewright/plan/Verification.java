@@ -1,0 +1,44 @@
+package piecewright.plan;
+
+import piecewright.plan.Simulation.Course;
+import piecewright.plan.Simulation.Station;
+import piecewright.quantity.FractionRange;
+
+/** Whether a simulated timetable keeps every guard: what the quick forms promised, the reference stages confirm. */
+final class Verification {
+    /** Judgement: the quick forms may differ from the reference by this much at a gate, wet basis. */
+    private static final double GATE_SLACK_FRACTION = 0.003;
+    /** Judgement: and by this much in growth or steep-out moisture. */
+    private static final double STATE_SLACK_FRACTION = 0.01;
+
+    private Verification() {}
+
+    static boolean holds(Setup setup, Course course) {
+        boolean holds = within(
+                setup.style().growth().acceptable(),
+                course.first(ActKind.LOAD).before().growth().growthRatio());
+        double out = 0;
+        for (Station station : course.stations()) {
+            if (station.visit().kind() == ActKind.DRAIN) {
+                out = station.before().mass().moisture().wetBasisFraction();
+            }
+            holds &= gateIsOpen(setup, station);
+        }
+        return holds && within(setup.style().steep().acceptable(), out);
+    }
+
+    private static boolean within(FractionRange range, double fraction) {
+        return fraction >= range.lowFraction() - STATE_SLACK_FRACTION
+                && fraction <= range.highFraction() + STATE_SLACK_FRACTION;
+    }
+
+    private static boolean gateIsOpen(Setup setup, Station station) {
+        double gate = switch (station.visit().kind()) {
+            case RAISE ->
+                setup.style().kiln().ladder().get(station.visit().number()).belowMoistureFraction();
+            case CURE -> setup.cureGateFraction();
+            default -> 1;
+        };
+        return station.slowFraction() <= gate + GATE_SLACK_FRACTION;
+    }
+}

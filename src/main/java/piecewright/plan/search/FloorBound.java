@@ -1,0 +1,273 @@
+package piecewright.plan.search;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
+import piecewright.plan.Practice;
+import piecewright.plan.Rules;
+import piecewright.process.Metabolism;
+import piecewright.process.Psychrometrics;
+import piecewright.process.germination.Bed;
+import piecewright.style.GrowthSchedule;
+
+/**
+ * What growth, wither and all after them cost at least. For each casting one bed is walked that grows as fast as any
+ * may: the wettest, warmest and fullest this style allows; how far slower ones can be follows from it.
+ */
+final class FloorBound {
+    /** Judgement: steps of the table and rounding of moisture; no piece outgrows the walked one by more. */
+    private static final double SAFE_GROWTH_RATIO = 0.01;
+    /** Days after the first possible loading beyond which waiting never pays. */
+    private static final int LATEST_MINUTES = 7 * 24 * 60;
+
+    private static final int STEP_MINUTES = 15;
+    /** Judgement: no bed that a plan allows is steadily warmer than its air by more. */
+    private static final double WARMEST_RISE_K = 12;
+    /** Judgement: the wettest piece lies this much deeper than the usual one. */
+    private static final double DEEPER_RATIO = 1.06;
+    /** Judgement: share of its warmth the slowest bed keeps over a quarter of an hour. */
+    private static final double COOLING_RATIO = 0.97;
+
+    private final Space space;
+    private final TurnChains turns;
+    private final KilnBound kiln;
+    private final int goal;
+    private final GrowthSchedule growth;
+    private final double[] moistureClasses;
+    private final double[] fastestGrowth;
+    private final Map<Long, Double> known = new HashMap<>();
+    private final Outlook[] outlooks;
+
+    /** Growth since casting at each later candidate, by class of moisture; ends where nothing longer is worth it. */
+    private record Outlook(double[][] grownRatio) {}
+
+    FloorBound(Space space, TurnChains turns, KilnBound kiln, int goal) {
+        this.space = space;
+        this.turns = turns;
+        this.kiln = kiln;
+        this.goal = goal;
+        this.growth = space.setup().style().growth();
+        var steep = space.setup().style().steep();
+        double target = steep.targetFraction();
+        double high = steep.acceptable().highFraction();
+        this.moistureClasses = new double[] {Math.min(high, target + 0.005), Math.min(high, target + 0.01), high};
+        this.outlooks = new Outlook[space.grid().size()];
+        this.fastestGrowth = fastestGrowth();
+    }
+
+    int classes() {
+        return moistureClasses.length;
+    }
+
+    /** The class of a steep-out moisture: the first that is as wet. */
+    int classOf(double moistureFraction) {
+        int row = 0;
+        while (row < moistureClasses.length - 1 && moistureFraction > moistureClasses[row]) row++;
+        return row;
+    }
+
+    /** What a piece of that class pays for its steep-out moisture at least. */
+    double leastMoistureCost(int row) {
+        double target = space.setup().style().steep().targetFraction();
+        return row == 0 ? 0 : space.rules().steepOutMoisture(Math.max(target, moistureClasses[row - 1]));
+    }
+
+    /**
+     * Cost-minutes still to come at least from casting.
+     *
+     * @param row class of its moisture
+     * @param growthRatio growth at casting, or more
+     */
+    double fromFloor(int at, int row, double growthRatio) {
+        int step = (int) Math.ceil(growthRatio / GROWTH_STEP_RATIO - 1e-9);
+        long key = ((long) at * 4 + row) * 1024 + step;
+        return remembered(key, () -> leastFromFloor(at, row, step * GROWTH_STEP_RATIO));
+    }
+
+    private double remembered(long key, DoubleSupplier work) {
+        Double remembered = known.get(key);
+        if (remembered != null) return remembered;
+        double worked = work.getAsDouble();
+        known.put(key, worked);
+        return worked;
+    }
+
+    private double leastFromFloor(int at, int row, double growthRatio) {
+        if (!space.canBegin(space.stops().floor(), at)) return Double.POSITIVE_INFINITY;
+        if (goal == space.stops().floor()) return 0;
+        double[] grown = outlook(at).grownRatio()[row];
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < grown.length; i++) {
+            double grownTo = growthRatio + grown[i] + SAFE_GROWTH_RATIO;
+            if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
+            least = Math.min(least, leastTo(at, at + i, grownTo));
+        }
+        return least;
+    }
+
+    private double leastTo(int at, int to, double grownTo) {
+        Stops stops = space.stops();
+        double turning = turns.costMinutes(at, to);
+        if (turning == Double.POSITIVE_INFINITY) return turning;
+        double least = Double.POSITIVE_INFINITY;
+        if (growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to)) {
+            least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo);
+        }
+        if (grownTo >= growth.acceptable().lowFraction() && space.canBegin(stops.load(), to)) {
+            double far = Math.min(grownTo, growth.acrospireFraction());
+            double loads = turning
+                    + space.rules().growthAtLoading(far)
+                    + space.stepCostMinutes(at, stops.load(), to)
+                    + kiln.fromLoadAtLeast(to, greenFraction());
+            least = Math.min(least, loads);
+        }
+        return least;
+    }
+
+    /** No piece comes drier from a covered floor. */
+    private double greenFraction() {
+        return Math.min(
+                growth.keepMoistureFraction(),
+                space.setup().style().steep().acceptable().lowFraction());
+    }
+
+    /** Cost-minutes still to come at least from spreading to wither a piece that has grown so far. */
+    double fromWither(int at, double growthRatio) {
+        int step = (int) Math.ceil(growthRatio / GROWTH_STEP_RATIO - 1e-9);
+        long key = ((long) at * 4 + 3) * 1024 + step;
+        return remembered(key, () -> leastFromWither(at, step * GROWTH_STEP_RATIO));
+    }
+
+    private double leastFromWither(int at, double growthRatio) {
+        Stops stops = space.stops();
+        TimeGrid grid = space.grid();
+        if (!space.canBegin(stops.wither(), at)) return Double.POSITIVE_INFINITY;
+        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
+        int start = grid.minute(at);
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
+        double least = Double.POSITIVE_INFINITY;
+        for (int to = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS)); to < end; to++) {
+            if (!space.canBegin(stops.load(), to)) continue;
+            double grownTo = growthRatio + SAFE_GROWTH_RATIO + grownSince(start, grid.minute(to));
+            if (grownTo < growth.acceptable().lowFraction()) continue;
+            double hours = (grid.minute(to) - start) / 60.0;
+            double cost = turns.costMinutes(at, to)
+                    + space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()))
+                    + space.stepCostMinutes(at, stops.load(), to)
+                    + kiln.fromLoadAtLeast(to, Math.max(Rules.WITHER_DRIEST_FRACTION, driestAfter(hours)));
+            least = Math.min(least, cost);
+        }
+        return least;
+    }
+
+    /** Growth of a withering bed between two minutes at most. */
+    private double grownSince(int fromMinute, int untilMinute) {
+        int last = fastestGrowth.length - 1;
+        int until = Math.min(last, untilMinute / STEP_MINUTES + 1);
+        return fastestGrowth[until] - fastestGrowth[Math.min(last, fromMinute / STEP_MINUTES)];
+    }
+
+    /** Growth since the origin of a bed as warm as it can steadily be and wetter than any that withers. */
+    private double[] fastestGrowth() {
+        TimeGrid grid = space.grid();
+        int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
+        double[] grown = new double[last / STEP_MINUTES + 2];
+        Metabolism metabolism = space.setup().models().metabolism();
+        double wettest = moistureClasses[moistureClasses.length - 1];
+        double warmC = -50;
+        for (int i = 1; i < grown.length; i++) {
+            double steadyC = warmestSteadyC((i - 0.5) * STEP_MINUTES / 60, wettest);
+            warmC = Math.max(steadyC, steadyC + (warmC - steadyC) * COOLING_RATIO);
+            grown[i] = grown[i - 1] + metabolism.growthPerHour(warmC, wettest) * STEP_MINUTES / 60;
+        }
+        return grown;
+    }
+
+    /** Steady temperature of the liveliest bed at an hour, approached from above. */
+    private double warmestSteadyC(double atHours, double wettest) {
+        var setup = space.setup();
+        double airC = setup.air().floor().airC(atHours);
+        Bed bed = new Bed(setup.models().growth());
+        double depthM = setup.outfit().growing().depthCm() / 100 * DEEPER_RATIO;
+        double dryKgPerM2 = setup.dryMatterKg() / setup.outfit().growing().areaM2();
+        double steadyC = airC + WARMEST_RISE_K;
+        for (int i = 0; i < 6; i++) {
+            double heatW = setup.models().metabolism().heatWPerKgDry(steadyC, wettest, 1);
+            steadyC = Math.min(steadyC, airC + bed.steadyRiseK(heatW, depthM, dryKgPerM2));
+        }
+        return steadyC;
+    }
+
+    /** Moisture no withering piece falls below within so many hours, in the driest air of the horizon. */
+    private double driestAfter(double hours) {
+        Bed bed = new Bed(space.setup().models().growth());
+        double dryKg = space.setup().dryMatterKg() * LEAST_DRY_FRACTION;
+        double bulk = space.setup().models().growth().bulkKgPerM3();
+        double laidM = dryKg / (0.54 * bulk * space.setup().outfit().growing().areaM2());
+        double perHour = bed.waterLossPerHour(restRatio() + 1, driestKPa(), laidM, 1);
+        double from = KilnHeat.ratioOf(greenFraction());
+        double ratio = restRatio() + (from - restRatio()) * Math.exp(-perHour * hours);
+        return ratio / (1 + ratio);
+    }
+
+    /** Growth at casting is rounded up to whole steps of this. */
+    private static final double GROWTH_STEP_RATIO = 0.01;
+    /** Judgement: dry matter left at the end of growth, share of what was steeped, at least. */
+    private static final double LEAST_DRY_FRACTION = 0.85;
+
+    private double restRatio() {
+        return space.setup().models().growth().restWaterRatio();
+    }
+
+    private double driestKPa() {
+        var air = space.setup().air().floor();
+        double warmestC = -50;
+        for (int at = 0; at < space.grid().size(); at++) {
+            warmestC = Math.max(warmestC, air.airC(space.grid().minute(at) / 60.0));
+        }
+        return Psychrometrics.vapourPressureDeficitKPa(warmestC + 1, air.humidityFraction());
+    }
+
+    private Outlook outlook(int at) {
+        Outlook known = outlooks[at];
+        if (known != null) return known;
+        Outlook made = walk(at);
+        outlooks[at] = made;
+        return made;
+    }
+
+    private Outlook walk(int at) {
+        TimeGrid grid = space.grid();
+        double wettest = moistureClasses[moistureClasses.length - 1];
+        double ratio = KilnHeat.ratioOf(wettest);
+        double warmC =
+                Math.max(space.setup().fillC(), space.setup().air().steep().airC(grid.minute(at) / 60.0) + 6);
+        Grain fullest = new Grain(ratio, ratio, ratio, 0, 2, Rules.CAST_GROWTH_RATIO, 1, warmC);
+        BedWalk walk = new BedWalk(FloorLegs.floorSetting(space.setup()), fullest, grid.minute(at));
+        int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
+        double[][] grown = new double[moistureClasses.length][end - at];
+        int latest = Integer.MAX_VALUE;
+        int to = at + 1;
+        for (; to < end && grid.minute(to) < latest; to++) {
+            Grain before = walk.grain();
+            walk.to(grid.minute(to));
+            double step = walk.grain().growthRatio() - before.growthRatio();
+            for (int row = 0; row < grown.length; row++) {
+                grown[row][to - at] = grown[row][to - at - 1]
+                        + step * slower(row, walk.grain().moistureFraction());
+            }
+            boolean canLoad = walk.grain().growthRatio() >= growth.acrospireFraction();
+            if (canLoad && latest == Integer.MAX_VALUE) latest = grid.minute(to) + LATEST_MINUTES;
+        }
+        for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], to - at);
+        return new Outlook(grown);
+    }
+
+    /** Growth of a drier class as a share of the wettest one's, which has come to this moisture. */
+    private double slower(int row, double wettestNowFraction) {
+        double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
+        return Metabolism.growthMoistureRatio(wettestNowFraction - behind + 0.002)
+                / Metabolism.growthMoistureRatio(wettestNowFraction);
+    }
+}

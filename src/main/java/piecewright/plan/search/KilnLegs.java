@@ -1,0 +1,140 @@
+package piecewright.plan.search;
+
+import java.util.Arrays;
+import java.util.function.Consumer;
+import piecewright.plan.Rules;
+
+/** What can follow each act of kilning, and after it. */
+final class KilnLegs {
+    private static final int STEP_MINUTES = 15;
+    private static final int LONGEST_STEPS = 6 * 24 * 60 / STEP_MINUTES;
+    private static final int WAIT_STEPS = 25 * 60 / STEP_MINUTES;
+    /** Judgement: the bed is stirred until it is down to this, wet basis. */
+    static final double STIR_ABOVE_FRACTION = 0.23;
+
+    private final Space space;
+    private final TurnChains stirs;
+
+    KilnLegs(Space space, TurnChains stirs) {
+        this.space = space;
+        this.stirs = stirs;
+    }
+
+    /** Every raise and every cure that can end drying at the level set at this label. */
+    void fromDrying(Label from, Consumer<Label> sink) {
+        int level = from.stop() - space.stops().load();
+        Drying drying = dry(from, level);
+        for (int target = level + 1; target <= space.heat().cureLevel(); target++) {
+            int open = drying.openMinute(space.heat().gateRatio(target));
+            if (open >= 0) raiseTo(target, from, drying, open, sink);
+        }
+    }
+
+    /** Minute until which the bed loaded at this label is expected to need stirring. */
+    int wetUntilMinute(Label load) {
+        return dry(load, 0).wetUntilMinute();
+    }
+
+    private void raiseTo(int target, Label from, Drying drying, int openMinute, Consumer<Label> sink) {
+        TimeGrid grid = space.grid();
+        int stop = space.stops().load() + target;
+        int level = from.stop() - space.stops().load();
+        int latest = openMinute + (int) (60 * Rules.KILN_WAIT.hardHours());
+        if (space.needsSomebody(level)) latest = Math.min(latest, grid.attendedUntil(from.at()));
+        int wetUntil = drying.wetUntilMinute();
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
+        for (int at = Math.max(from.at() + 1, grid.firstAtOrAfter(openMinute)); at < end; at++) {
+            if (!space.canBegin(stop, at)) continue;
+            int minute = grid.minute(at);
+            double stirring = level > 0 ? 0 : stirs.costUntilMinutes(from.at(), Math.min(wetUntil, minute));
+            double cost = space.rules().waitsInTheKiln((minute - openMinute) / 60.0) + stirring;
+            space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);
+        }
+    }
+
+    /** Every unloading that can end the cure begun at this label. */
+    void fromCure(Label from, EndCost endCost, Consumer<Label> sink) {
+        TimeGrid grid = space.grid();
+        int off = space.stops().off();
+        int start = grid.minute(from.at());
+        int latest = start + (int) (60 * space.rules().cureSlip().hardHours());
+        if (space.needsSomebody(space.heat().cureLevel())) latest = Math.min(latest, grid.attendedUntil(from.at()));
+        Drying drying = dry(from, space.heat().cureLevel());
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
+        for (int at = from.at() + 1; at < end; at++) {
+            if (!space.canBegin(off, at)) continue;
+            int minute = grid.minute(at);
+            double cost = space.rules().curesItsTime((minute - start) / 60.0) + endCost.atMinutes(at);
+            space.arrive(from, off, at, drying.grainAt(from.grain(), minute), cost, sink);
+        }
+    }
+
+    /** Every de-rooting after the unloading of this label. */
+    void fromOff(Label from, Consumer<Label> sink) {
+        TimeGrid grid = space.grid();
+        int deroot = space.stops().deroot();
+        int start = grid.minute(from.at());
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * Rules.DEROOT_HARD_HOURS) + 1));
+        for (int at = from.at() + 1; at < end; at++) {
+            if (!space.canBegin(deroot, at)) continue;
+            double cost = space.rules().derootsSoon((grid.minute(at) - start) / 60.0);
+            space.arrive(from, deroot, at, from.grain(), cost, sink);
+        }
+    }
+
+    /** What it costs to be off the kiln at a candidate: rest lost or idle days before ready-by. */
+    interface EndCost {
+        double atMinutes(int at);
+    }
+
+    private Drying dry(Label from, int level) {
+        double last = level == space.heat().cureLevel()
+                ? 0
+                : space.heat().gateRatio(space.heat().cureLevel());
+        double[] expected = new double[LONGEST_STEPS];
+        double[] slow = new double[LONGEST_STEPS];
+        int start = space.grid().minute(from.at());
+        double dry = from.grain().dryFraction();
+        expected[0] = from.grain().waterRatio() / dry;
+        slow[0] = from.grain().slowWaterRatio() / dry;
+        int steps = LONGEST_STEPS;
+        for (int i = 1; i < steps; i++) {
+            int minute = start + (i - 1) * STEP_MINUTES;
+            expected[i] = space.heat().expected(level).dried(expected[i - 1], minute, minute + STEP_MINUTES);
+            slow[i] = space.heat().slow(level).dried(slow[i - 1], minute, minute + STEP_MINUTES);
+            if (slow[i] <= last) steps = Math.min(steps, i + WAIT_STEPS);
+        }
+        return new Drying(start, Arrays.copyOf(expected, steps), Arrays.copyOf(slow, steps));
+    }
+
+    /** Expected and slow moisture, kg per kg dry, every quarter of an hour from a start. */
+    private record Drying(int startMinute, double[] expectedRatio, double[] slowRatio) {
+        /** First minute at which the slow kiln is at or below a moisture; -1 if never. */
+        int openMinute(double gateRatio) {
+            for (int i = 0; i < slowRatio.length; i++) {
+                if (slowRatio[i] <= gateRatio) return startMinute + i * STEP_MINUTES;
+            }
+            return -1;
+        }
+
+        int wetUntilMinute() {
+            double ratio = KilnHeat.ratioOf(STIR_ABOVE_FRACTION);
+            for (int i = 0; i < expectedRatio.length; i++) {
+                if (expectedRatio[i] <= ratio) return startMinute + i * STEP_MINUTES;
+            }
+            return Integer.MAX_VALUE / 2;
+        }
+
+        Grain grainAt(Grain before, int minute) {
+            double dry = before.dryFraction();
+            double water = at(expectedRatio, minute) * dry;
+            return before.dried(water, at(slowRatio, minute) * dry);
+        }
+
+        private double at(double[] ratio, int minute) {
+            double position = Math.min(ratio.length - 1.001, (minute - startMinute) / (double) STEP_MINUTES);
+            int below = (int) position;
+            return ratio[below] + (position - below) * (ratio[below + 1] - ratio[below]);
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package piecewright.plan.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import piecewright.plan.ActKind;
+
+/** The route of one piece from raw grain to de-rooted malt. */
+final class PieceRoute implements Route {
+    /** Judgement: labels whose core differs by less than this are taken for equal; about a tenth of a point. */
+    private static final double WATER_BUCKET_RATIO = 0.003;
+    /** Judgement: the same for χ and P. */
+    private static final double GROWTH_BUCKET_RATIO = 0.01;
+
+    private final Space space;
+    private final Grain raw;
+    private final List<Integer> startAts;
+    private final SteepLegs steep;
+    private final FloorLegs floor;
+    private final KilnLegs kiln;
+    private final KilnLegs.EndCost endCost;
+    private final Bound bound;
+    private final int goal;
+
+    PieceRoute(Space space, Legs legs, Grain raw, List<Integer> startAts, Bound bound, int goal) {
+        this.space = space;
+        this.raw = raw;
+        this.startAts = startAts;
+        this.steep = legs.steep();
+        this.floor = legs.floor();
+        this.kiln = legs.kiln();
+        this.endCost = legs.endCost();
+        this.bound = bound;
+        this.goal = goal;
+    }
+
+    /** The ways on from each stage. */
+    record Legs(SteepLegs steep, FloorLegs floor, KilnLegs kiln, KilnLegs.EndCost endCost) {}
+
+    @Override
+    public List<Label> starts() {
+        List<Label> starts = new ArrayList<>();
+        for (int at : startAts) {
+            if (!space.canBegin(0, at)) continue;
+            int nights = space.grid().night(at) ? 1 : 0;
+            starts.add(new Label(0, at, raw, space.actCostMinutes(0, at), nights, null));
+        }
+        return starts;
+    }
+
+    @Override
+    public void expand(Label label, Consumer<Label> sink) {
+        switch (space.stops().kind(label.stop())) {
+            case SOAK -> steep.fromSoak(label, sink);
+            case DRAIN -> steep.fromDrain(label, sink);
+            case FLOOR -> floor.fromFloor(label, sink);
+            case WITHER -> floor.fromWither(label, sink);
+            case LOAD, RAISE -> kiln.fromDrying(label, sink);
+            case CURE -> kiln.fromCure(label, endCost, sink);
+            case OFF -> kiln.fromOff(label, sink);
+            case DEROOT, TURN, SPRINKLE, STIR -> {
+                // nothing follows
+            }
+        }
+    }
+
+    @Override
+    public boolean isGoal(Label label) {
+        return label.stop() == goal;
+    }
+
+    @Override
+    public double boundMinutes(Label label) {
+        return bound.minutes(label);
+    }
+
+    @Override
+    public long bucket(Label label) {
+        Grain grain = label.grain();
+        ActKind kind = space.stops().kind(label.stop());
+        long water = 0;
+        long growth = 0;
+        switch (kind) {
+            case SOAK, DRAIN -> {
+                water = bucketOf(grain.coreRatio(), WATER_BUCKET_RATIO);
+                growth = bucketOf(grain.chitRatio() + grain.growthRatio(), GROWTH_BUCKET_RATIO);
+            }
+            case FLOOR, WITHER -> {
+                water = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);
+                growth = bucketOf(grain.growthRatio(), GROWTH_BUCKET_RATIO);
+            }
+            case LOAD, RAISE, CURE -> {
+                water = bucketOf(grain.slowWaterRatio(), WATER_BUCKET_RATIO / 2);
+                growth = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);
+            }
+            default -> {
+                // after the cure only time counts
+            }
+        }
+        return (((label.stop() * 8192L + label.at()) * 4096 + (water & 4095)) * 4096 + (growth & 4095)) * 32
+                + label.nights();
+    }
+
+    private static long bucketOf(double value, double width) {
+        return (long) Math.floor(value / width) + 1024;
+    }
+}

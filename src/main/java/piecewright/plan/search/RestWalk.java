@@ -1,0 +1,100 @@
+package piecewright.plan.search;
+
+import piecewright.process.Metabolism;
+import piecewright.process.Surroundings;
+import piecewright.process.steep.SteepModel;
+
+/** One air rest walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
+final class RestWalk {
+    private static final double STEP_MINUTES = 15;
+
+    private final SteepModel steep;
+    private final Metabolism metabolism;
+    private final Surroundings air;
+    private final double relaxHours;
+    private final double soakHours;
+    private double minute;
+    private double grainC;
+    private double coreRatio;
+    private double outerRatio;
+    private double chitRatio;
+    private double growthRatio;
+    private double dryFraction;
+    private double hours;
+    private double degreeHours;
+    private double ripeHours;
+    private final double ripeChitRatio;
+
+    /** @param ripeChitRatio χ at which the piece is ripe to cast */
+    RestWalk(SoakWalk.Setting setting, Grain start, double atMinute, double ripeChitRatio) {
+        this.ripeChitRatio = ripeChitRatio;
+        this.steep = setting.steep();
+        this.metabolism = setting.metabolism();
+        this.air = setting.air();
+        this.relaxHours = setting.relaxHours();
+        this.soakHours = start.soakHours();
+        this.minute = atMinute;
+        this.grainC = start.grainC();
+        this.coreRatio = start.coreRatio();
+        this.outerRatio = start.waterRatio() - start.coreRatio();
+        this.chitRatio = start.chitRatio();
+        this.growthRatio = start.growthRatio();
+        this.dryFraction = start.dryFraction();
+    }
+
+    void to(double untilMinute) {
+        while (untilMinute - minute > 1e-6) {
+            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - minute);
+            step(stepMinutes);
+            minute += stepMinutes;
+        }
+    }
+
+    private void step(double stepMinutes) {
+        double stepHours = stepMinutes / 60;
+        double airC = air.airC((minute + stepMinutes / 2) / 60);
+        double nextC = airC + (grainC - airC) * Math.exp(-stepHours / relaxHours);
+        double meanC = (grainC + nextC) / 2;
+        double first = steep.restPerHour(coreRatio, outerRatio, meanC, chitRatio);
+        double half = first * stepHours / 2;
+        double drunk = Math.min(
+                outerRatio,
+                stepHours * steep.restPerHour(coreRatio + half, Math.max(0, outerRatio - half), meanC, chitRatio));
+        coreRatio += drunk;
+        outerRatio -= drunk;
+        double moisture = (coreRatio + outerRatio) / (coreRatio + outerRatio + dryFraction);
+        if (chitRatio >= 1) growthRatio += metabolism.growthPerHour(meanC, moisture) * stepHours;
+        dryFraction -= dryFraction * metabolism.steepRespiredPerHour(meanC, moisture) * stepHours;
+        if (chitRatio >= ripeChitRatio) ripeHours += stepHours;
+        chitRatio += metabolism.chitPerHour(meanC) * stepHours;
+        degreeHours += meanC * stepHours;
+        hours += stepHours;
+        grainC = nextC;
+    }
+
+    double hours() {
+        return hours;
+    }
+
+    double meanC() {
+        return hours > 0 ? degreeHours / hours : grainC;
+    }
+
+    /** Hours of this rest since the piece was ripe. */
+    double ripeHours() {
+        return ripeHours;
+    }
+
+    double chitRatio() {
+        return chitRatio;
+    }
+
+    double growthRatio() {
+        return growthRatio;
+    }
+
+    Grain grain() {
+        double water = coreRatio + outerRatio;
+        return new Grain(water, coreRatio, water, soakHours, chitRatio, growthRatio, dryFraction, grainC);
+    }
+}

@@ -1,0 +1,83 @@
+package piecewright.plan.search;
+
+import piecewright.process.Metabolism;
+import piecewright.process.Surroundings;
+import piecewright.process.steep.SteepModel;
+
+/** One immersion walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
+final class SoakWalk {
+    private static final double STEP_MINUTES = 15;
+
+    private final SteepModel steep;
+    private final Metabolism metabolism;
+    private final Surroundings air;
+    private final double relaxHours;
+    private final Grain start;
+    private final int immersion;
+    private double minute;
+    private double waterC;
+    private double chitRatio;
+    private double equivalentHours;
+    private double soakHours;
+    private double hours;
+    private double degreeHours;
+    private double chittedHours;
+
+    SoakWalk(Setting setting, int immersion, Grain start, double atMinute) {
+        this.steep = setting.steep();
+        this.metabolism = setting.metabolism();
+        this.air = setting.air();
+        this.relaxHours = setting.relaxHours();
+        this.start = start;
+        this.immersion = immersion;
+        this.minute = atMinute;
+        this.waterC = setting.startC();
+        this.chitRatio = start.chitRatio();
+    }
+
+    /** Where it stands: startC water or grain at first, °C; relaxHours the time constant towards the air, hours. */
+    record Setting(SteepModel steep, Metabolism metabolism, Surroundings air, double startC, double relaxHours) {}
+
+    void to(double untilMinute) {
+        while (untilMinute - minute > 1e-6) {
+            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - minute);
+            double stepHours = stepMinutes / 60;
+            double airC = air.airC((minute + stepMinutes / 2) / 60);
+            double nextC = airC + (waterC - airC) * Math.exp(-stepHours / relaxHours);
+            double meanC = (waterC + nextC) / 2;
+            double soaked = steep.theta(meanC) * stepHours;
+            soakHours += soaked;
+            equivalentHours += soaked * steep.chitGain(chitRatio);
+            if (SteepModel.chitted(chitRatio)) chittedHours += stepHours;
+            chitRatio += metabolism.chitPerHour(meanC) * stepHours;
+            degreeHours += meanC * stepHours;
+            hours += stepHours;
+            waterC = nextC;
+            minute += stepMinutes;
+        }
+    }
+
+    double hours() {
+        return hours;
+    }
+
+    double meanC() {
+        return hours > 0 ? degreeHours / hours : waterC;
+    }
+
+    /** Hours under water since the corns had chitted. */
+    double chittedHours() {
+        return chittedHours;
+    }
+
+    /** The drained grain now. */
+    Grain grain() {
+        double core = steep.coreAfterSoak(start.coreRatio(), equivalentHours);
+        double water = core + steep.filledOuterRatio();
+        double soaked = start.soakHours() + soakHours;
+        double leached =
+                steep.leachedFraction(soaked, immersion) - steep.leachedFraction(start.soakHours(), immersion - 1);
+        double dry = start.dryFraction() - leached;
+        return new Grain(water, core, water, soaked, chitRatio, start.growthRatio(), dry, waterC);
+    }
+}

@@ -1,0 +1,47 @@
+package piecewright.plan.search;
+
+import java.util.function.Consumer;
+import piecewright.plan.Rules;
+import piecewright.plan.Setup;
+
+/**
+ * What the legs of one search share: the piece, its stops, the candidate instants, the rules.
+ *
+ * @param mostNights night acts allowed in the whole plan
+ */
+record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights) {
+
+    /** Whether the act of this stop can begin at this candidate. */
+    boolean canBegin(int stop, int at) {
+        boolean onGrid = stop > stops.load() || grid.coarse(at);
+        return onGrid && grid.fits(at, stops.workMinutes(stop)) && (!grid.night(at) || mostNights > 0);
+    }
+
+    /** What an act costs by itself at a candidate: its work and its hour. */
+    double actCostMinutes(int stop, int at) {
+        return stops.workMinutes(stop) + grid.unsociableCostMinutes(at);
+    }
+
+    /** Cost of coming from one candidate to the act of a later stop, before what the grain makes it cost. */
+    double stepCostMinutes(int fromAt, int stop, int at) {
+        return rules.timePasses(grid.minute(at) - grid.minute(fromAt)) + actCostMinutes(stop, at);
+    }
+
+    /** Hands the label on unless its rules forbid it or the nights are used up. */
+    void arrive(Label from, int stop, int at, Grain grain, double ruleCostMinutes, Consumer<Label> sink) {
+        if (ruleCostMinutes == Double.POSITIVE_INFINITY) return;
+        int nights = from.nights() + (grid.night(at) ? 1 : 0);
+        if (nights > mostNights) return;
+        double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
+        sink.accept(new Label(stop, at, grain, cost, nights, from));
+    }
+
+    /** Whether somebody must stay near while this level of heat is on. */
+    boolean needsSomebody(int level) {
+        var drying = setup.outfit().drying();
+        boolean cures = level == heat.cureLevel();
+        var control = (cures ? drying.curer() : drying.dryer()).control();
+        double setC = cures ? drying.cureC() : stops.rungs().get(level).airOnC();
+        return !control.holdsSetPoint() || (setC > Rules.ATTENDED_ABOVE_C && !control.safeUnattended());
+    }
+}

@@ -1,0 +1,113 @@
+package piecewright.plan.search;
+
+import java.util.function.Consumer;
+import piecewright.plan.Rules;
+import piecewright.plan.Setup;
+import piecewright.process.GrainMass;
+import piecewright.process.steep.Bath;
+import piecewright.process.steep.Standing;
+import piecewright.process.steep.Wetting;
+
+/** What can follow a soak or a drain. */
+final class SteepLegs {
+    private final Space space;
+    private final Setup setup;
+    private final double ripeChitRatio;
+
+    SteepLegs(Space space) {
+        this.space = space;
+        this.setup = space.setup();
+        this.ripeChitRatio = ripeChitRatio(space);
+    }
+
+    /** χ at which the piece is ripe to cast. */
+    double ripeChitRatio() {
+        return ripeChitRatio;
+    }
+
+    private static double ripeChitRatio(Space space) {
+        double low = 0.1;
+        double high = 5;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            boolean ripe =
+                    space.rules().ripe(space.setup().models().metabolism().chittedFraction(middle));
+            if (ripe) high = middle;
+            else low = middle;
+        }
+        return high;
+    }
+
+    /** Every drain that can end the immersion begun at this label. */
+    void fromSoak(Label from, Consumer<Label> sink) {
+        TimeGrid grid = space.grid();
+        int immersion = space.stops().number(from.stop());
+        int drain = space.stops().drain(immersion);
+        int start = grid.minute(from.at());
+        SoakWalk walk = new SoakWalk(soaking(immersion, from.grain()), immersion, from.grain(), start);
+        int end = grid.firstAtOrAfter(start + (int) (60 * Rules.longestImmersionHours(immersion)) + 1);
+        for (int at = from.at() + 1; at < end; at++) {
+            if (!space.canBegin(drain, at)) continue;
+            walk.to(grid.minute(at));
+            double cost = space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC())
+                    + space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC());
+            space.arrive(from, drain, at, walk.grain(), cost, sink);
+        }
+    }
+
+    /** Every next soak and every casting that can end the rest begun at this label. */
+    void fromDrain(Label from, Consumer<Label> sink) {
+        TimeGrid grid = space.grid();
+        Stops stops = space.stops();
+        int immersion = stops.number(from.stop());
+        boolean another = immersion < stops.immersions();
+        double outCost = immersion >= setup.style().steep().fewestImmersions()
+                ? space.rules().steepOutMoisture(from.grain().moistureFraction())
+                : Double.POSITIVE_INFINITY;
+        int start = grid.minute(from.at());
+        RestWalk walk = new RestWalk(resting(from.grain()), from.grain(), start, ripeChitRatio);
+        int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1);
+        for (int at = from.at() + 1; at < end; at++) {
+            boolean soaks = another && space.canBegin(stops.soak(immersion + 1), at);
+            boolean casts = outCost < Double.POSITIVE_INFINITY && space.canBegin(stops.floor(), at);
+            if (!soaks && !casts) continue;
+            walk.to(grid.minute(at));
+            if (soaks) {
+                double cost = space.rules().restLastsItsTime(walk.hours(), walk.meanC());
+                space.arrive(from, stops.soak(immersion + 1), at, walk.grain(), cost, sink);
+            }
+            if (casts) space.arrive(from, stops.floor(), at, walk.grain(), outCost + castingCost(walk), sink);
+        }
+    }
+
+    private double castingCost(RestWalk walk) {
+        boolean early = walk.chitRatio() < ripeChitRatio || walk.hours() < Rules.LAST_REST_SHORTEST_HOURS;
+        boolean late = walk.growthRatio() > Rules.CAST_GROWTH_RATIO
+                || walk.hours() > space.rules().restSlip(walk.meanC()).hardHours();
+        if (early || late) return Double.POSITIVE_INFINITY;
+        return space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC());
+    }
+
+    private SoakWalk.Setting soaking(int immersion, Grain grain) {
+        GrainMass mass = mass(grain);
+        Bath bath = new Bath(setup.fillC(), setup.outfit().soaking().waterL(immersion));
+        double startC = Wetting.mixedC(mass, grain.grainC(), bath);
+        return setting(Standing.BUCKET, startC, bath.waterL() + Wetting.grainL(mass));
+    }
+
+    private SoakWalk.Setting resting(Grain grain) {
+        return setting(setup.restStanding(), grain.grainC(), Wetting.grainL(mass(grain)));
+    }
+
+    private SoakWalk.Setting setting(Standing standing, double startC, double volumeL) {
+        var steep = setup.models().steep();
+        double relaxHours = steep.parameters().warming().hours(standing, volumeL);
+        return new SoakWalk.Setting(
+                steep, setup.models().metabolism(), setup.air().steep(), startC, relaxHours);
+    }
+
+    private GrainMass mass(Grain grain) {
+        double kg = setup.dryMatterKg();
+        return new GrainMass(kg, kg * grain.dryFraction(), kg * grain.waterRatio());
+    }
+}

@@ -1,0 +1,159 @@
+package piecewright.plan.search;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.TreeMap;
+import piecewright.plan.Availability;
+import piecewright.plan.Availability.Stretch;
+
+/**
+ * The candidate instants at which an act may begin, as minutes since an origin: every 30 minutes inside hours (every 15
+ * inside short stretches and wherever a fine grid is asked for), each stretch's first instant and its last that still
+ * fits an act. Each candidate knows how long somebody can work from it and what its hour costs.
+ */
+public final class TimeGrid {
+    /** Judgement: an act before this local time is unsociable. */
+    private static final LocalTime SOCIABLE_FROM = LocalTime.of(7, 0);
+    /** Judgement: an act after this local time is unsociable. */
+    private static final LocalTime SOCIABLE_UNTIL = LocalTime.of(22, 0);
+    /** Judgement: an unsociable hour costs as much as a quarter of an hour of work, per hour away from daytime. */
+    private static final double UNSOCIABLE_COST_MINUTES_PER_HOUR = 15;
+    /** Judgement: getting up at night costs as much as two hours of work. */
+    private static final double NIGHT_ACT_COST_MINUTES = 120;
+    /** Judgement: stretches up to this long are looked at every quarter of an hour. */
+    private static final int SHORT_STRETCH_MINUTES = 75;
+    /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate. */
+    private static final int[] LENGTHS_MINUTES = {10, 15, 20, 30, 40};
+
+    private final Instant origin;
+    private final int[] minute;
+    private final boolean[] coarse;
+    private final boolean[] night;
+    private final int[] workableMinutes;
+    private final int[] attendedUntil;
+    private final double[] unsociable;
+
+    private TimeGrid(Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone) {
+        this.origin = origin;
+        int size = points.size();
+        minute = new int[size];
+        coarse = new boolean[size];
+        night = new boolean[size];
+        workableMinutes = new int[size];
+        attendedUntil = new int[size];
+        unsociable = new double[size];
+        int at = 0;
+        for (var point : points.entrySet()) {
+            minute[at] = point.getKey();
+            coarse[at] = point.getValue();
+            describe(at++, availability, zone);
+        }
+    }
+
+    private void describe(int at, Availability availability, ZoneId zone) {
+        Instant instant = instant(at);
+        Optional<Instant> workable = availability.workableUntil(instant);
+        Optional<Instant> nightUntil = availability.nightUntil(instant);
+        night[at] = workable.isEmpty() && nightUntil.isPresent();
+        Instant until = workable.or(() -> nightUntil).orElse(instant);
+        workableMinutes[at] = minutesBetween(instant, until);
+        attendedUntil[at] = minute[at]
+                + minutesBetween(instant, availability.attendedUntil(instant).orElse(instant));
+        unsociable[at] =
+                unsociableCostMinutes(LocalTime.ofInstant(instant, zone)) + (night[at] ? NIGHT_ACT_COST_MINUTES : 0);
+    }
+
+    /** All candidates of the horizon; {@code coarseMinutes} and {@code fineMinutes} are the two grids, 5 or more. */
+    public static TimeGrid of(
+            Availability availability, ZoneId zone, Instant origin, Instant until, int coarseMinutes, int fineMinutes) {
+        TreeMap<Integer, Boolean> points = new TreeMap<>();
+        int horizon = minutesBetween(origin, until);
+        for (Stretch stretch : availability.stretches()) {
+            addStretch(
+                    points, minutesBetween(origin, stretch.from()), minutesBetween(origin, stretch.until()), new int[] {
+                        horizon, coarseMinutes, fineMinutes
+                    });
+        }
+        for (Stretch stretch : availability.nights()) {
+            int from = minutesBetween(origin, stretch.from());
+            int end = minutesBetween(origin, stretch.until());
+            for (int at = from; at < end; at += 2 * coarseMinutes) putInside(points, at, true, horizon);
+        }
+        return new TimeGrid(origin, points, availability, zone);
+    }
+
+    private static void addStretch(TreeMap<Integer, Boolean> points, int from, int end, int[] grid) {
+        int coarseStep = end - from <= SHORT_STRETCH_MINUTES ? Math.min(grid[1], grid[2]) : grid[1];
+        for (int at = from; at < end; at += grid[2]) putInside(points, at, false, grid[0]);
+        for (int at = from; at < end; at += coarseStep) putInside(points, at, true, grid[0]);
+        for (int length : LENGTHS_MINUTES) {
+            if (end - length >= from) putInside(points, end - length, true, grid[0]);
+        }
+    }
+
+    private static void putInside(TreeMap<Integer, Boolean> points, int at, boolean isCoarse, int horizon) {
+        if (at >= 0 && at < horizon) points.merge(at, isCoarse, Boolean::logicalOr);
+    }
+
+    /** What the local hour of an act costs, cost-minutes. */
+    static double unsociableCostMinutes(LocalTime time) {
+        double earlyHours = Duration.between(time, SOCIABLE_FROM).toMinutes() / 60.0;
+        double lateHours = Duration.between(SOCIABLE_UNTIL, time).toMinutes() / 60.0;
+        return UNSOCIABLE_COST_MINUTES_PER_HOUR * Math.max(0, Math.max(earlyHours, lateHours));
+    }
+
+    private static int minutesBetween(Instant from, Instant until) {
+        return (int) Duration.between(from, until).toMinutes();
+    }
+
+    public Instant origin() {
+        return origin;
+    }
+
+    public int size() {
+        return minute.length;
+    }
+
+    /** Minutes since the origin. */
+    public int minute(int at) {
+        return minute[at];
+    }
+
+    public Instant instant(int at) {
+        return origin.plus(Duration.ofMinutes(minute[at]));
+    }
+
+    /** Whether the coarse grid holds this candidate. */
+    boolean coarse(int at) {
+        return coarse[at];
+    }
+
+    /** Whether an act here is a night act. */
+    boolean night(int at) {
+        return night[at];
+    }
+
+    /** Whether one person can work so long from here without a break. */
+    boolean fits(int at, int workMinutes) {
+        return workableMinutes[at] >= workMinutes;
+    }
+
+    /** Minute until which somebody stays near; the candidate's own minute when nobody is. */
+    int attendedUntil(int at) {
+        return attendedUntil[at];
+    }
+
+    /** Cost of this hour, cost-minutes. */
+    double unsociableCostMinutes(int at) {
+        return unsociable[at];
+    }
+
+    /** Index of the first candidate at or after the minute; size() when there is none. */
+    public int firstAtOrAfter(int sinceOrigin) {
+        int found = java.util.Arrays.binarySearch(minute, sinceOrigin);
+        return found >= 0 ? found : -found - 1;
+    }
+}

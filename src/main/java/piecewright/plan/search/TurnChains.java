@@ -1,0 +1,155 @@
+package piecewright.plan.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntToDoubleFunction;
+import piecewright.plan.Slip;
+
+/**
+ * The cheapest run of turnings (or stirrings) between two instants: a shortest path over candidates in which no gap is
+ * longer than its hard limit. It depends on time alone, not on the grain, so it is kept per start. Scratch space of one
+ * search, used by one thread.
+ */
+final class TurnChains {
+    private final TimeGrid grid;
+    private final Gaps gaps;
+    private final int workMinutes;
+    private final int longestMinutes;
+    private final Map<Integer, Chain> chains = new HashMap<>();
+    private final double[][] gapCost;
+
+    /** Cost of leaving the bed alone from one minute to a later one, cost-minutes, infinite beyond hard. */
+    interface Gaps {
+        double costMinutes(int fromMinute, int untilMinute);
+    }
+
+    /**
+     * @param longestGapMinutes no gap is ever longer
+     * @param longestMinutes no chain is ever longer
+     */
+    TurnChains(TimeGrid grid, Gaps gaps, int workMinutes, int longestGapMinutes, int longestMinutes) {
+        this.grid = grid;
+        this.gaps = gaps;
+        this.workMinutes = workMinutes;
+        this.longestMinutes = longestMinutes;
+        this.gapCost = new double[grid.size()][];
+        for (int from = 0; from < grid.size(); from++) {
+            int end = grid.firstAtOrAfter(grid.minute(from) + longestGapMinutes + 1);
+            gapCost[from] = new double[end - from];
+            for (int to = from + 1; to < end; to++) {
+                gapCost[from][to - from] = gaps.costMinutes(grid.minute(from), grid.minute(to));
+            }
+        }
+    }
+
+    /** A gap rule whose limits follow the mean of a temperature over the gap. */
+    static Gaps byTemperature(
+            piecewright.plan.Limits limits, double preferredHours, IntToDoubleFunction degreeMinutes) {
+        return (from, until) -> {
+            double meanC = (degreeMinutes.applyAsDouble(until) - degreeMinutes.applyAsDouble(from)) / (until - from);
+            double soft = limits.softHours(meanC);
+            double latest = Math.min(preferredHours, soft);
+            return new Slip(0, 0, latest, soft, limits.hardHours(meanC)).costMinutes((until - from) / 60.0);
+        };
+    }
+
+    /** Cost of everything between an act at one candidate and an act at a later one; infinite if it cannot be. */
+    double costMinutes(int from, int to) {
+        Chain chain = chainFrom(from);
+        return to < chain.end ? chain.arrive[to - from] : Double.POSITIVE_INFINITY;
+    }
+
+    /** Cost of turnings from a candidate until a minute after which none is needed any more. */
+    double costUntilMinutes(int from, int untilMinute) {
+        double best = Double.POSITIVE_INFINITY;
+        for (int last : lastTurns(from, untilMinute)) {
+            best = Math.min(
+                    best, chainFrom(from).turned[last - from] + gaps.costMinutes(grid.minute(last), untilMinute));
+        }
+        return best;
+    }
+
+    /** The turnings themselves, as candidates in time order, for an act at {@code from} and one at {@code to}. */
+    List<Integer> turns(int from, int to) {
+        return back(from, chainFrom(from).before[to - from]);
+    }
+
+    /** The turnings themselves until a minute after which none is needed any more. */
+    List<Integer> turnsUntil(int from, int untilMinute) {
+        int best = from;
+        double bestCost = Double.POSITIVE_INFINITY;
+        for (int last : lastTurns(from, untilMinute)) {
+            double cost = chainFrom(from).turned[last - from] + gaps.costMinutes(grid.minute(last), untilMinute);
+            if (cost < bestCost) {
+                bestCost = cost;
+                best = last;
+            }
+        }
+        return back(from, best);
+    }
+
+    private List<Integer> lastTurns(int from, int untilMinute) {
+        List<Integer> lasts = new ArrayList<>();
+        int end = Math.min(chainFrom(from).end, grid.firstAtOrAfter(untilMinute));
+        for (int last = Math.max(from, 0); last < end; last++) {
+            if (chainFrom(from).turned[last - from] < Double.POSITIVE_INFINITY) lasts.add(last);
+        }
+        return lasts;
+    }
+
+    private List<Integer> back(int from, int last) {
+        List<Integer> turns = new ArrayList<>();
+        for (int at = last; at > from; at = chainFrom(from).before[at - from]) turns.add(at);
+        Collections.reverse(turns);
+        return turns;
+    }
+
+    private Chain chainFrom(int from) {
+        return chains.computeIfAbsent(from, this::walk);
+    }
+
+    private Chain walk(int from) {
+        int end = grid.firstAtOrAfter(grid.minute(from) + longestMinutes + 1);
+        Chain chain = new Chain(end, end - from);
+        chain.turned[0] = 0;
+        for (int last = from; last < end; last++) {
+            if (last > from) chain.turned[last - from] = turnedHere(chain, from, last);
+            double soFar = chain.turned[last - from];
+            if (soFar == Double.POSITIVE_INFINITY) continue;
+            int reach = Math.min(end, last + gapCost[last].length);
+            for (int to = last + 1; to < reach; to++) {
+                double cost = soFar + gapCost[last][to - last];
+                if (cost < chain.arrive[to - from]) {
+                    chain.arrive[to - from] = cost;
+                    chain.before[to - from] = last;
+                }
+            }
+        }
+        return chain;
+    }
+
+    private double turnedHere(Chain chain, int from, int at) {
+        if (!grid.coarse(at) || grid.night(at) || !grid.fits(at, workMinutes)) return Double.POSITIVE_INFINITY;
+        return chain.arrive[at - from] + workMinutes + grid.unsociableCostMinutes(at);
+    }
+
+    private static final class Chain {
+        final int end;
+        final double[] arrive;
+        final double[] turned;
+        final int[] before;
+
+        Chain(int end, int size) {
+            this.end = end;
+            arrive = new double[size];
+            turned = new double[size];
+            before = new int[size];
+            Arrays.fill(arrive, Double.POSITIVE_INFINITY);
+            Arrays.fill(turned, Double.POSITIVE_INFINITY);
+        }
+    }
+}
