@@ -11,12 +11,8 @@ import piecewright.grain.GrainLot;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Simulation.Course;
-import piecewright.plan.search.Search;
-import piecewright.plan.search.TimeGrid;
 import piecewright.process.Metabolism;
-import piecewright.process.PieceState;
 import piecewright.process.steep.SteepModel;
-import piecewright.quantity.Moisture;
 
 /** Makes a plan from a wish: screens the lot, chooses the kit, searches, simulates, describes. Pure. */
 public final class Planner {
@@ -27,12 +23,7 @@ public final class Planner {
     /** Judgement: the amount is right when the malt is within this share of the wish. */
     private static final double AMOUNT_TOLERANCE_FRACTION = 0.001;
     /** Judgement: the longest piece, with its wither and waits, from first steep to de-rooting. */
-    private static final Duration LONGEST_PIECE = Duration.ofDays(26);
-
-    /** Judgement: people begin acts on the half hour. */
-    private static final int COARSE_MINUTES = 30;
-    /** Judgement: or on the quarter, at the kiln. */
-    private static final int FINE_MINUTES = 15;
+    private static final Duration LONGEST_PIECE = Duration.ofDays(21);
 
     private final ModelParameters parameters;
 
@@ -59,37 +50,14 @@ public final class Planner {
                 .write(draft.get().course(), grainKg, draft.get().costMinutes()));
     }
 
-    /** A searched and simulated timetable. */
-    private record Draft(Setup setup, Timetable timetable, Course course, double costMinutes) {}
-
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
         Optional<Setup> setup = setup(request, rooms, grainKg, obstacles);
         if (setup.isEmpty()) return Optional.empty();
-        double rawC = rawC(setup.get(), rooms);
-        Search search = search(request, span, setup.get(), rawC);
-        Draft best = null;
-        for (Search.Found found : search.best(3)) {
-            Course course = new Simulation(setup.get(), span.origin()).run(found.timetable(), raw(setup.get(), rawC));
-            boolean better = best == null || found.costMinutes() < best.costMinutes();
-            if (better && Verification.holds(setup.get(), course)) {
-                best = new Draft(setup.get(), found.timetable(), course, found.costMinutes());
-            }
-        }
-        if (best == null) {
-            Search later = search(request, span.unbound(), setup.get(), rawC);
-            obstacles.addAll(new Refusal(setup.get(), span).why(search, later));
-        }
-        return Optional.ofNullable(best);
-    }
-
-    private static Search search(PlanRequest request, Span span, Setup setup, double rawC) {
-        Availability availability = Availability.of(request.house(), span.origin(), span.until());
-        TimeGrid grid = TimeGrid.of(
-                availability, request.house().zone(), span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES);
-        int nights = request.house().nights().most();
-        Search.Wish wish = new Search.Wish(span.startFrom(), span.startUntil(), span.readyBy(), nights, rawC);
-        return new Search(setup, grid, wish);
+        Searching searching = new Searching(request, span, setup.get(), rawC(setup.get(), rooms));
+        Optional<Draft> draft = searching.draft();
+        if (draft.isEmpty()) obstacles.addAll(searching.refusal());
+        return draft;
     }
 
     private static double rawC(Setup setup, Rooms rooms) {
@@ -101,7 +69,8 @@ public final class Planner {
         Optional<Setup> setup = setup(request, rooms, grainKg, new ArrayList<>());
         if (setup.isEmpty()) return Optional.empty();
         double rawC = rawC(setup.get(), rooms);
-        Course course = new Simulation(setup.get(), span.origin()).run(draft.timetable(), raw(setup.get(), rawC));
+        Course course =
+                new Simulation(setup.get(), span.origin()).run(draft.timetable(), Searching.raw(setup.get(), rawC));
         return Verification.holds(setup.get(), course)
                 ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.costMinutes()))
                 : Optional.empty();
@@ -133,16 +102,6 @@ public final class Planner {
                     rooms.at(chosen.drying().curer().place()));
             return new Setup(request.style(), assumed, models, chosen, air, dryKg);
         });
-    }
-
-    private static PieceState raw(Setup setup, double rawC) {
-        Moisture moisture = Moisture.ofDryBasisRatio(setup.lot().moistureRatio());
-        return PieceState.rawGrain(
-                setup.dryMatterKg() / (1 - moisture.wetBasisFraction()),
-                moisture,
-                setup.models().steep().startChitRatio(),
-                setup.style().kiln().colourBase().startEbc(),
-                rawC);
     }
 
     private static double firstGuessKg(Amount amount) {

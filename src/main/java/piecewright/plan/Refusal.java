@@ -17,26 +17,25 @@ final class Refusal {
         this.span = span;
     }
 
-    /**
-     * @param search the search that failed
-     * @param later the same search without a day to be ready by, over a longer horizon
-     */
-    List<Obstacle> why(Search search, Search later) {
-        if (!span.readyBy().equals(Instant.MAX)) {
-            List<Search.Found> unbound = later.best(1);
-            if (!unbound.isEmpty()) return List.of(tooSoon(unbound.get(0).timetable()));
+    /** @param later the search that failed, without a day to be ready by and over a longer horizon */
+    List<Obstacle> why(Search later) {
+        Search.Outcome outcome = later.outcome();
+        if (outcome.found().isPresent() && !span.readyBy().equals(Instant.MAX)) {
+            return List.of(tooSoon(outcome.found().get().timetable()));
         }
         Optional<String> closed = later.closedAct();
         if (closed.isPresent()) {
             return List.of(new Obstacle.NobodyThere(closed.get(), span.origin(), span.until()));
         }
-        Search.Furthest furthest = search.furthest();
-        return List.of(new Obstacle.NothingFits(furthest.actId(), furthest.at()));
+        return List.of(new Obstacle.NothingFits(outcome.furthestActId(), outcome.furthestAt()));
     }
 
     private Obstacle tooSoon(Timetable timetable) {
         Instant off = timetable.first(ActKind.OFF).at();
         Duration rest = Duration.ofMinutes(Math.round(setup.style().finish().restDays() * 24 * 60));
-        return new Obstacle.TooSoon(span.readyBy(), Duration.between(span.readyBy(), off.plus(rest)));
+        Duration shortBy = Duration.between(span.readyBy(), off.plus(rest));
+        return shortBy.isNegative()
+                ? new Obstacle.NothingFits("kiln.off", off)
+                : new Obstacle.TooSoon(span.readyBy(), shortBy);
     }
 }

@@ -2,56 +2,71 @@ package piecewright.plan.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.function.Consumer;
 
 /**
  * Best-first search (A*) over a {@link Route}. Deterministic: ties are broken by stop (later first), then by the order
- * in which labels were found.
+ * in which labels were found. Scratch space of one search, used by one thread.
  */
 final class BestFirst {
+    private final Route route;
+    private final PriorityQueue<Entry> open = new PriorityQueue<>(Entry.ORDER);
+    private final CheapestSeen cheapest = new CheapestSeen();
+    private final CheapestSeen taken = new CheapestSeen();
+    private int found;
 
-    private BestFirst() {}
+    private BestFirst(Route route) {
+        this.route = route;
+    }
 
     /**
      * The cheapest goals, cheapest first, at most so many; empty when none is reachable.
      *
-     * @param furthest told each label as it is taken up, for the report when nothing fits
+     * @param watcher told each label as it is taken up, for the report when nothing fits
      */
-    static List<Label> goals(Route route, int most, java.util.function.Consumer<Label> furthest) {
-        PriorityQueue<Entry> open = new PriorityQueue<>(Entry.ORDER);
-        Map<Long, Double> cheapest = new HashMap<>();
+    static List<Label> goals(Route route, int most, Consumer<Label> watcher) {
+        return new BestFirst(route).run(most, watcher);
+    }
+
+    private List<Label> run(int most, Consumer<Label> watcher) {
         List<Label> goals = new ArrayList<>();
-        int[] found = {0};
-        java.util.function.Consumer<Label> offer = label -> {
-            double bound = route.boundMinutes(label);
-            if (bound == Double.POSITIVE_INFINITY) return;
-            Double known = cheapest.get(route.bucket(label));
-            if (known != null && known <= label.costMinutes()) return;
-            cheapest.put(route.bucket(label), label.costMinutes());
-            open.add(new Entry(label, label.costMinutes() + bound, found[0]++));
-        };
-        route.starts().forEach(offer);
+        route.starts().forEach(this::offer);
         while (!open.isEmpty() && goals.size() < most) {
             Label label = open.remove().label();
-            if (cheapest.getOrDefault(route.bucket(label), Double.MAX_VALUE) < label.costMinutes()) continue;
-            furthest.accept(label);
-            if (route.isGoal(label)) {
-                goals.add(label);
-            } else {
-                route.expand(label, offer);
-            }
+            if (cheapest.costOf(route.bucket(label)) < label.costMinutes() || !mayBeTaken(label)) continue;
+            watcher.accept(label);
+            if (route.isGoal(label)) goals.add(label);
+            else route.expand(label, this::offer);
         }
         return goals;
     }
 
+    private void offer(Label label) {
+        if (!cheapest.improves(route.bucket(label), label.costMinutes())) return;
+        double bound = route.boundMinutes(label);
+        if (bound < Double.POSITIVE_INFINITY)
+            open.add(new Entry(label, label.costMinutes() + route.effort().eagernessRatio() * bound, found++));
+    }
+
+    /** Counts down the places left in the label's cell. */
+    private boolean mayBeTaken(Label label) {
+        if (route.effort().mostPerCell() == Integer.MAX_VALUE) return true;
+        long cell = route.cell(label);
+        double left = taken.costOf(cell);
+        if (left == Double.POSITIVE_INFINITY) left = route.effort().mostPerCell();
+        if (left <= 0) return false;
+        taken.improves(cell, left - 1);
+        return true;
+    }
+
     private record Entry(Label label, double totalMinutes, int order) {
-        static final Comparator<Entry> ORDER = Comparator.comparingDouble(Entry::totalMinutes)
-                .thenComparing(
-                        Comparator.comparingInt((Entry entry) -> entry.label().stop())
-                                .reversed())
-                .thenComparingInt(Entry::order);
+        static final Comparator<Entry> ORDER = (one, other) -> {
+            int byTotal = Double.compare(one.totalMinutes, other.totalMinutes);
+            if (byTotal != 0) return byTotal;
+            int byStop = Integer.compare(other.label.stop(), one.label.stop());
+            return byStop != 0 ? byStop : Integer.compare(one.order, other.order);
+        };
     }
 }

@@ -1,11 +1,9 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.function.DoubleSupplier;
 import piecewright.plan.Practice;
 import piecewright.plan.Rules;
+import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
 import piecewright.process.Psychrometrics;
 import piecewright.process.germination.Bed;
@@ -36,7 +34,11 @@ final class FloorBound {
     private final GrowthSchedule growth;
     private final double[] moistureClasses;
     private final double[] fastestGrowth;
-    private final Map<Long, Double> known = new HashMap<>();
+    private final double greenFraction;
+    private final double driestPerHour;
+    /** By class (the last is the wither's), candidate and step of growth: what was worked out already; else NaN. */
+    private final double[][] knownMinutes;
+
     private final Outlook[] outlooks;
 
     /** Growth since casting at each later candidate, by class of moisture; ends where nothing longer is worth it. */
@@ -54,6 +56,11 @@ final class FloorBound {
         this.moistureClasses = new double[] {Math.min(high, target + 0.005), Math.min(high, target + 0.01), high};
         this.outlooks = new Outlook[space.grid().size()];
         this.fastestGrowth = fastestGrowth();
+        this.greenFraction = greenFraction();
+        this.driestPerHour = driestPerHour();
+        this.knownMinutes =
+                new double[moistureClasses.length + 1][STEPS * space.grid().size()];
+        for (double[] row : knownMinutes) Arrays.fill(row, Double.NaN);
     }
 
     int classes() {
@@ -80,17 +87,16 @@ final class FloorBound {
      * @param growthRatio growth at casting, or more
      */
     double fromFloor(int at, int row, double growthRatio) {
-        int step = (int) Math.ceil(growthRatio / GROWTH_STEP_RATIO - 1e-9);
-        long key = ((long) at * 4 + row) * 1024 + step;
-        return remembered(key, () -> leastFromFloor(at, row, step * GROWTH_STEP_RATIO));
+        int step = stepOf(growthRatio);
+        double known = knownMinutes[row][at * STEPS + step];
+        if (!Double.isNaN(known)) return known;
+        double worked = leastFromFloor(at, row, step * GROWTH_STEP_RATIO);
+        knownMinutes[row][at * STEPS + step] = worked;
+        return worked;
     }
 
-    private double remembered(long key, DoubleSupplier work) {
-        Double remembered = known.get(key);
-        if (remembered != null) return remembered;
-        double worked = work.getAsDouble();
-        known.put(key, worked);
-        return worked;
+    private static int stepOf(double growthRatio) {
+        return (int) Math.min(STEPS - 1, Math.ceil(growthRatio / GROWTH_STEP_RATIO - 1e-9));
     }
 
     private double leastFromFloor(int at, int row, double growthRatio) {
@@ -98,10 +104,11 @@ final class FloorBound {
         if (goal == space.stops().floor()) return 0;
         double[] grown = outlook(at).grownRatio()[row];
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 1; i < grown.length; i++) {
-            double grownTo = growthRatio + grown[i] + SAFE_GROWTH_RATIO;
+        TimeGrid grid = space.grid();
+        for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
+            double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
             if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            least = Math.min(least, leastTo(at, at + i, grownTo));
+            least = Math.min(least, leastTo(at, to, grownTo));
         }
         return least;
     }
@@ -119,7 +126,7 @@ final class FloorBound {
             double loads = turning
                     + space.rules().growthAtLoading(far)
                     + space.stepCostMinutes(at, stops.load(), to)
-                    + kiln.fromLoadAtLeast(to, greenFraction());
+                    + kiln.fromLoadAtLeast(to, greenFraction);
             least = Math.min(least, loads);
         }
         return least;
@@ -134,9 +141,13 @@ final class FloorBound {
 
     /** Cost-minutes still to come at least from spreading to wither a piece that has grown so far. */
     double fromWither(int at, double growthRatio) {
-        int step = (int) Math.ceil(growthRatio / GROWTH_STEP_RATIO - 1e-9);
-        long key = ((long) at * 4 + 3) * 1024 + step;
-        return remembered(key, () -> leastFromWither(at, step * GROWTH_STEP_RATIO));
+        int step = stepOf(growthRatio);
+        double[] wither = knownMinutes[knownMinutes.length - 1];
+        double known = wither[at * STEPS + step];
+        if (!Double.isNaN(known)) return known;
+        double worked = leastFromWither(at, step * GROWTH_STEP_RATIO);
+        wither[at * STEPS + step] = worked;
+        return worked;
     }
 
     private double leastFromWither(int at, double growthRatio) {
@@ -147,7 +158,8 @@ final class FloorBound {
         int start = grid.minute(at);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
         double least = Double.POSITIVE_INFINITY;
-        for (int to = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS)); to < end; to++) {
+        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
+        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
             if (!space.canBegin(stops.load(), to)) continue;
             double grownTo = growthRatio + SAFE_GROWTH_RATIO + grownSince(start, grid.minute(to));
             if (grownTo < growth.acceptable().lowFraction()) continue;
@@ -201,24 +213,27 @@ final class FloorBound {
 
     /** Moisture no withering piece falls below within so many hours, in the driest air of the horizon. */
     private double driestAfter(double hours) {
-        Bed bed = new Bed(space.setup().models().growth());
-        double dryKg = space.setup().dryMatterKg() * LEAST_DRY_FRACTION;
-        double bulk = space.setup().models().growth().bulkKgPerM3();
-        double laidM = dryKg / (0.54 * bulk * space.setup().outfit().growing().areaM2());
-        double perHour = bed.waterLossPerHour(restRatio() + 1, driestKPa(), laidM, 1);
-        double from = KilnHeat.ratioOf(greenFraction());
-        double ratio = restRatio() + (from - restRatio()) * Math.exp(-perHour * hours);
+        double rest = space.setup().models().growth().restWaterRatio();
+        double from = KilnHeat.ratioOf(greenFraction);
+        double ratio = rest + (from - rest) * Math.exp(-driestPerHour * hours);
         return ratio / (1 + ratio);
+    }
+
+    private double driestPerHour() {
+        var parameters = space.setup().models().growth();
+        double dryKg = space.setup().dryMatterKg() * LEAST_DRY_FRACTION;
+        double areaM2 = space.setup().outfit().growing().areaM2();
+        Bed bed = new Bed(parameters);
+        double laidM = bed.laidDepthM(new GrainMass(dryKg, dryKg, 0), areaM2);
+        return bed.waterLossPerHour(parameters.restWaterRatio() + 1, driestKPa(), laidM, 1);
     }
 
     /** Growth at casting is rounded up to whole steps of this. */
     private static final double GROWTH_STEP_RATIO = 0.01;
+
+    private static final int STEPS = 140;
     /** Judgement: dry matter left at the end of growth, share of what was steeped, at least. */
     private static final double LEAST_DRY_FRACTION = 0.85;
-
-    private double restRatio() {
-        return space.setup().models().growth().restWaterRatio();
-    }
 
     private double driestKPa() {
         var air = space.setup().air().floor();
@@ -248,19 +263,21 @@ final class FloorBound {
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
         double[][] grown = new double[moistureClasses.length][end - at];
         int latest = Integer.MAX_VALUE;
-        int to = at + 1;
-        for (; to < end && grid.minute(to) < latest; to++) {
+        int to = grid.nextCoarse(at + 1);
+        int last = at;
+        for (; to < end && grid.minute(to) < latest; to = grid.nextCoarse(to + 1)) {
             Grain before = walk.grain();
             walk.to(grid.minute(to));
             double step = walk.grain().growthRatio() - before.growthRatio();
             for (int row = 0; row < grown.length; row++) {
-                grown[row][to - at] = grown[row][to - at - 1]
-                        + step * slower(row, walk.grain().moistureFraction());
+                grown[row][to - at] =
+                        grown[row][last - at] + step * slower(row, walk.grain().moistureFraction());
             }
+            last = to;
             boolean canLoad = walk.grain().growthRatio() >= growth.acrospireFraction();
             if (canLoad && latest == Integer.MAX_VALUE) latest = grid.minute(to) + LATEST_MINUTES;
         }
-        for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], to - at);
+        for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], last - at + 1);
         return new Outlook(grown);
     }
 

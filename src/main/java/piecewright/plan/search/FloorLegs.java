@@ -33,7 +33,7 @@ final class FloorLegs {
         BedWalk walk = new BedWalk(floorSetting(setup), from.grain(), grid.minute(from.at()));
         int end = grid.firstAtOrAfter(grid.minute(from.at()) + LONGEST_GROWTH_MINUTES + 1);
         boolean withers = growth.wither().highHours() > 0;
-        for (int at = from.at() + 1; at < end; at++) {
+        for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             boolean toWither = withers && space.canBegin(stops.wither(), at);
             boolean toLoad = space.canBegin(stops.load(), at);
             if (!toWither && !toLoad) continue;
@@ -58,7 +58,7 @@ final class FloorLegs {
         BedWalk walk = new BedWalk(witherSetting(), from.grain(), start);
         double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
         int end = grid.firstAtOrAfter(start + (int) (60 * longest) + 1);
-        for (int at = from.at() + 1; at < end; at++) {
+        for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             if (!space.canBegin(load, at)) continue;
             walk.to(grid.minute(at));
             if (walk.grain().growthRatio() > growth.acceptable().highFraction()

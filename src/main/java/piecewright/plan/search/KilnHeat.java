@@ -11,21 +11,23 @@ import piecewright.style.KilnSchedule.Rung;
 
 /** The set temperatures of one piece's kilning, each with its expected and its slow drying. */
 final class KilnHeat {
-    /** Judgement: dry matter still there at loading, share of what was steeped; only the tables use it. */
-    private static final double USUAL_DRY_FRACTION = 0.945;
+    /** Judgement: dry matter at loading, share of what was steeped, at the upper end: dries slowest; only the tables use it. */
+    private static final double USUAL_DRY_FRACTION = 0.98;
 
     private final List<DryTable> expected = new ArrayList<>();
     private final List<DryTable> slow = new ArrayList<>();
     private final List<Rung> rungs;
     private final double cureGateRatio;
+    private final double gateMarginFraction;
 
-    KilnHeat(Setup setup, Stops stops) {
+    KilnHeat(Setup setup, Stops stops, double gateMarginFraction) {
+        this.gateMarginFraction = gateMarginFraction;
         this.rungs = stops.rungs();
         var drying = setup.outfit().drying();
         for (int rung = 0; rung < rungs.size(); rung++)
             add(setup, drying.dryer().air(), setup.dryingC(rung));
         add(setup, drying.curingAir(), drying.cureC());
-        this.cureGateRatio = ratioOf(setup.cureGateFraction());
+        this.cureGateRatio = ratioOf(setup.cureGateFraction() - gateMarginFraction);
     }
 
     private void add(Setup setup, HotAir air, double setC) {
@@ -49,7 +51,9 @@ final class KilnHeat {
 
     /** Moisture, kg per kg dry, at or below which this level of heat may be set; level 0 is open from loading. */
     double gateRatio(int level) {
-        return level == cureLevel() ? cureGateRatio : ratioOf(rungs.get(level).belowMoistureFraction());
+        return level == cureLevel()
+                ? cureGateRatio
+                : ratioOf(rungs.get(level).belowMoistureFraction() - gateMarginFraction);
     }
 
     DryTable expected(int level) {

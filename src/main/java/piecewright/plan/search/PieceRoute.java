@@ -12,6 +12,9 @@ final class PieceRoute implements Route {
     /** Judgement: the same for χ and P. */
     private static final double GROWTH_BUCKET_RATIO = 0.01;
 
+    /** Judgement: rivals in the steep differ by less than this in core water; a bit over half a point. */
+    private static final double CELL_RATIO = 0.02;
+
     private final Space space;
     private final Grain raw;
     private final List<Integer> startAts;
@@ -21,8 +24,10 @@ final class PieceRoute implements Route {
     private final KilnLegs.EndCost endCost;
     private final Bound bound;
     private final int goal;
+    private final Effort effort;
+    private long unique;
 
-    PieceRoute(Space space, Legs legs, Grain raw, List<Integer> startAts, Bound bound, int goal) {
+    PieceRoute(Space space, Legs legs, Grain raw, List<Integer> startAts, Bound bound, Ending ending) {
         this.space = space;
         this.raw = raw;
         this.startAts = startAts;
@@ -31,8 +36,12 @@ final class PieceRoute implements Route {
         this.kiln = legs.kiln();
         this.endCost = legs.endCost();
         this.bound = bound;
-        this.goal = goal;
+        this.goal = ending.goal();
+        this.effort = ending.effort();
     }
+
+    /** The stop that ends a plan, and how hard to look for it. */
+    record Ending(int goal, Effort effort) {}
 
     /** The ways on from each stage. */
     record Legs(SteepLegs steep, FloorLegs floor, KilnLegs kiln, KilnLegs.EndCost endCost) {}
@@ -76,6 +85,7 @@ final class PieceRoute implements Route {
 
     @Override
     public long bucket(Label label) {
+        if (effort.bucketRatio() == 0) return unique++;
         Grain grain = label.grain();
         ActKind kind = space.stops().kind(label.stop());
         long water = 0;
@@ -99,6 +109,18 @@ final class PieceRoute implements Route {
         }
         return (((label.stop() * 8192L + label.at()) * 4096 + (water & 4095)) * 4096 + (growth & 4095)) * 32
                 + label.nights();
+    }
+
+    @Override
+    public long cell(Label label) {
+        long water = 0;
+        if (label.stop() < space.stops().floor()) water = bucketOf(label.grain().coreRatio(), CELL_RATIO);
+        return (label.stop() * 8192L + label.at()) * 4096 + water;
+    }
+
+    @Override
+    public Effort effort() {
+        return effort;
     }
 
     private static long bucketOf(double value, double width) {

@@ -19,4 +19,10 @@ interface Route {
 
     /** Labels of equal bucket are taken for equal: the cheaper is kept. */
     long bucket(Label label);
+
+    /** Labels of one cell are rivals: only the most promising few of each cell are followed. */
+    long cell(Label label);
+
+    /** How hard to look. */
+    Effort effort();
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
@@ -40,21 +41,29 @@ public final class Search {
      * @param readyBy when the malt must have rested; the end of time when only the start is given
      * @param mostNights night acts allowed
      * @param rawC temperature of the dry grain, °C
+     * @param gateMarginFraction how much drier than its figure a gate must find the malt, wet basis, 0 or more
      */
-    public record Wish(Instant startFrom, Instant startUntil, Instant readyBy, int mostNights, double rawC) {}
+    public record Wish(
+            Instant startFrom,
+            Instant startUntil,
+            Instant readyBy,
+            int mostNights,
+            double rawC,
+            double gateMarginFraction) {}
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(setup, grid, wish, ActKind.DEROOT);
+        this(setup, grid, wish, ActKind.DEROOT, Effort.usual());
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */
-    Search(Setup setup, TimeGrid grid, Wish wish, ActKind last) {
+    Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort) {
         Stops stops = Stops.of(
                 setup.style(),
                 setup.outfit().drying().hottestDryC(),
                 setup.outfit().drying().cureC());
         Rules rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
-        this.space = new Space(setup, stops, grid, rules, new KilnHeat(setup, stops), wish.mostNights());
+        this.space = new Space(
+                setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
         this.turns = turnings(setup, grid);
         this.stirs = new TurnChains(grid, Search::stirGap, TURN_MINUTES, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
@@ -66,7 +75,8 @@ public final class Search {
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
         this.bound = new Bound(space, new Bound.Chains(turns, stirs), clock, endCost, goal);
         var legs = new PieceRoute.Legs(steepLegs, new FloorLegs(space, turns), new KilnLegs(space, stirs), endCost);
-        this.route = new PieceRoute(space, legs, raw(setup, wish.rawC()), starts(grid, wish), bound, goal);
+        this.route = new PieceRoute(
+                space, legs, raw(setup, wish.rawC()), starts(grid, wish), bound, new PieceRoute.Ending(goal, effort));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
@@ -82,28 +92,29 @@ public final class Search {
     public record Found(Timetable timetable, double costMinutes) {}
 
     /** Id of the act that no candidate can begin and carry on from, if there is one. */
-    public java.util.Optional<String> closedAct() {
+    public Optional<String> closedAct() {
         int stop = bound.lastClosedStop();
-        return stop < 0
-                ? java.util.Optional.empty()
-                : java.util.Optional.of(space.stops().id(stop));
+        return stop < 0 ? Optional.empty() : Optional.of(space.stops().id(stop));
     }
 
-    /** The furthest act any label reached, and when; for the report when nothing fits. */
-    public Furthest furthest() {
-        int[] stop = {-1};
+    /** The cheapest timetable if there is one, and how far the search came; for the report when nothing fits. */
+    public Outcome outcome() {
+        int[] stop = {0};
         Instant[] at = {space.grid().origin()};
-        BestFirst.goals(route, 1, label -> {
+        List<Label> goals = BestFirst.goals(route, 1, label -> {
             if (label.stop() > stop[0]) {
                 stop[0] = label.stop();
                 at[0] = space.grid().instant(label.at());
             }
         });
-        return new Furthest(space.stops().id(Math.max(0, stop[0])), at[0]);
+        Optional<Found> found = goals.stream()
+                .map(goal -> new Found(timetable(goal), goal.costMinutes()))
+                .findFirst();
+        return new Outcome(found, space.stops().id(stop[0]), at[0]);
     }
 
-    /** How far a search came. */
-    public record Furthest(String actId, Instant at) {}
+    /** How far a search came: the furthest act any label reached, and when. */
+    public record Outcome(Optional<Found> found, String furthestActId, Instant furthestAt) {}
 
     Route route() {
         return route;

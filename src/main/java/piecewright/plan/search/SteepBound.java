@@ -44,7 +44,8 @@ final class SteepBound {
         this.toCastAgain = new double[stops][size][];
         this.lateFromHere = new double[stops][size][];
         for (int stop = stops - 1; stop >= 0; stop--) {
-            for (int at = 0; at < size; at++) sweep(stop, at);
+            TimeGrid grid = space.grid();
+            for (int at = grid.nextCoarse(0); at < size; at = grid.nextCoarse(at + 1)) sweep(stop, at);
         }
     }
 
@@ -89,7 +90,8 @@ final class SteepBound {
                 soak ? Rules.longestImmersionHours(number) : space.rules().longestRestHours();
         int start = grid.minute(at);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
-        for (int to = grid.firstAtOrAfter(start + (int) (60 * shortest)); to < end; to++) {
+        int first = grid.firstAtOrAfter(start + (int) (60 * shortest));
+        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
             if (to == at || !space.canBegin(stop + 1, to)) continue;
             double hours = (grid.minute(to) - start) / 60.0;
             double slip = soak
@@ -114,7 +116,8 @@ final class SteepBound {
         int end = Math.min(
                 at + least.length,
                 grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1));
-        for (int to = grid.firstAtOrAfter(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS)); to < end; to++) {
+        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
+        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
             if (to > at && space.canBegin(space.stops().floor(), to)) {
                 least[to - at] = Math.min(
                         least[to - at], space.stepCostMinutes(at, space.stops().floor(), to));
@@ -156,7 +159,8 @@ final class SteepBound {
         int first = grid.firstAtOrAfter(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
         double least = Double.POSITIVE_INFINITY;
         int soonEnd = clock.grownAtMost(label, SOON_GROWTH_RATIO);
-        for (int to = Math.max(first, Math.max(label.at() + 1, label.at() + from)); to < end; to++) {
+        int next = Math.max(first, Math.max(label.at() + 1, label.at() + from));
+        for (int to = grid.nextCoarse(next); to < end; to = grid.nextCoarse(to + 1)) {
             double growth = to < soonEnd ? SOON_GROWTH_RATIO : Rules.CAST_GROWTH_RATIO;
             if (!space.canBegin(space.stops().floor(), to)) continue;
             double cost = space.stepCostMinutes(label.at(), space.stops().floor(), to)

@@ -46,7 +46,7 @@ final class SteepLegs {
         int start = grid.minute(from.at());
         SoakWalk walk = new SoakWalk(soaking(immersion, from.grain()), immersion, from.grain(), start);
         int end = grid.firstAtOrAfter(start + (int) (60 * Rules.longestImmersionHours(immersion)) + 1);
-        for (int at = from.at() + 1; at < end; at++) {
+        for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             if (!space.canBegin(drain, at)) continue;
             walk.to(grid.minute(at));
             double cost = space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC())
@@ -67,7 +67,7 @@ final class SteepLegs {
         int start = grid.minute(from.at());
         RestWalk walk = new RestWalk(resting(from.grain()), from.grain(), start, ripeChitRatio);
         int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1);
-        for (int at = from.at() + 1; at < end; at++) {
+        for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             boolean soaks = another && space.canBegin(stops.soak(immersion + 1), at);
             boolean casts = outCost < Double.POSITIVE_INFINITY && space.canBegin(stops.floor(), at);
             if (!soaks && !casts) continue;

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import piecewright.plan.Availability;
@@ -25,12 +26,15 @@ public final class TimeGrid {
     private static final double NIGHT_ACT_COST_MINUTES = 120;
     /** Judgement: stretches up to this long are looked at every quarter of an hour. */
     private static final int SHORT_STRETCH_MINUTES = 75;
+    /** Judgement: people do not begin at 9:04. */
+    private static final int POLISH_MINUTES = 5;
     /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate. */
     private static final int[] LENGTHS_MINUTES = {10, 15, 20, 30, 40};
 
     private final Instant origin;
     private final int[] minute;
     private final boolean[] coarse;
+    private final int[] nextCoarse;
     private final boolean[] night;
     private final int[] workableMinutes;
     private final int[] attendedUntil;
@@ -45,12 +49,16 @@ public final class TimeGrid {
         workableMinutes = new int[size];
         attendedUntil = new int[size];
         unsociable = new double[size];
+        nextCoarse = new int[size + 2];
         int at = 0;
         for (var point : points.entrySet()) {
             minute[at] = point.getKey();
             coarse[at] = point.getValue();
             describe(at++, availability, zone);
         }
+        nextCoarse[size + 1] = size;
+        nextCoarse[size] = size;
+        for (int i = size - 1; i >= 0; i--) nextCoarse[i] = coarse[i] ? i : nextCoarse[i + 1];
     }
 
     private void describe(int at, Availability availability, ZoneId zone) {
@@ -81,6 +89,22 @@ public final class TimeGrid {
             int from = minutesBetween(origin, stretch.from());
             int end = minutesBetween(origin, stretch.until());
             for (int at = from; at < end; at += 2 * coarseMinutes) putInside(points, at, true, horizon);
+        }
+        return new TimeGrid(origin, points, availability, zone);
+    }
+
+    /** Candidates every so many minutes within so many of given instants, where somebody can act: to polish a timetable. */
+    public static TimeGrid near(
+            Availability availability, ZoneId zone, Instant origin, List<Instant> instants, int withinMinutes) {
+        TreeMap<Integer, Boolean> points = new TreeMap<>();
+        for (Instant instant : instants) {
+            int middle = minutesBetween(origin, instant);
+            for (int at = middle - withinMinutes; at <= middle + withinMinutes; at += POLISH_MINUTES) {
+                Instant candidate = origin.plus(Duration.ofMinutes(at));
+                boolean somebody = availability.workableUntil(candidate).isPresent()
+                        || availability.nightUntil(candidate).isPresent();
+                if (somebody) putInside(points, at, true, Integer.MAX_VALUE);
+            }
         }
         return new TimeGrid(origin, points, availability, zone);
     }
@@ -129,6 +153,11 @@ public final class TimeGrid {
     /** Whether the coarse grid holds this candidate. */
     boolean coarse(int at) {
         return coarse[at];
+    }
+
+    /** The first coarse candidate at or after this one, at most size() + 1; size() when there is none. */
+    int nextCoarse(int at) {
+        return nextCoarse[at];
     }
 
     /** Whether an act here is a night act. */

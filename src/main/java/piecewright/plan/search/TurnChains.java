@@ -3,10 +3,9 @@ package piecewright.plan.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import piecewright.plan.Slip;
 
 /**
@@ -19,7 +18,7 @@ final class TurnChains {
     private final Gaps gaps;
     private final int workMinutes;
     private final int longestMinutes;
-    private final Map<Integer, Chain> chains = new HashMap<>();
+    private final @Nullable Chain[] chains;
     private final double[][] gapCost;
 
     /** Cost of leaving the bed alone from one minute to a later one, cost-minutes, infinite beyond hard. */
@@ -36,8 +35,9 @@ final class TurnChains {
         this.gaps = gaps;
         this.workMinutes = workMinutes;
         this.longestMinutes = longestMinutes;
+        this.chains = new Chain[grid.size()];
         this.gapCost = new double[grid.size()][];
-        for (int from = 0; from < grid.size(); from++) {
+        for (int from = grid.nextCoarse(0); from < grid.size(); from = grid.nextCoarse(from + 1)) {
             int end = grid.firstAtOrAfter(grid.minute(from) + longestGapMinutes + 1);
             gapCost[from] = new double[end - from];
             for (int to = from + 1; to < end; to++) {
@@ -95,7 +95,7 @@ final class TurnChains {
     private List<Integer> lastTurns(int from, int untilMinute) {
         List<Integer> lasts = new ArrayList<>();
         int end = Math.min(chainFrom(from).end, grid.firstAtOrAfter(untilMinute));
-        for (int last = Math.max(from, 0); last < end; last++) {
+        for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
             if (chainFrom(from).turned[last - from] < Double.POSITIVE_INFINITY) lasts.add(last);
         }
         return lasts;
@@ -109,14 +109,18 @@ final class TurnChains {
     }
 
     private Chain chainFrom(int from) {
-        return chains.computeIfAbsent(from, this::walk);
+        Chain known = chains[from];
+        if (known != null) return known;
+        Chain walked = walk(from);
+        chains[from] = walked;
+        return walked;
     }
 
     private Chain walk(int from) {
         int end = grid.firstAtOrAfter(grid.minute(from) + longestMinutes + 1);
         Chain chain = new Chain(end, end - from);
         chain.turned[0] = 0;
-        for (int last = from; last < end; last++) {
+        for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
             if (last > from) chain.turned[last - from] = turnedHere(chain, from, last);
             double soFar = chain.turned[last - from];
             if (soFar == Double.POSITIVE_INFINITY) continue;

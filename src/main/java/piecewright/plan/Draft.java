@@ -1,0 +1,6 @@
+package piecewright.plan;
+
+import piecewright.plan.Simulation.Course;
+
+/** A timetable that was searched for, simulated and found to keep every guard. */
+record Draft(Setup setup, Timetable timetable, Course course, double costMinutes) {}

@@ -1,0 +1,93 @@
+package piecewright.plan;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import piecewright.plan.Planner.Span;
+import piecewright.plan.Simulation.Course;
+import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.Search;
+import piecewright.plan.search.TimeGrid;
+import piecewright.process.PieceState;
+import piecewright.quantity.Moisture;
+
+/** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
+final class Searching {
+    /** Judgement: people begin acts on the half hour. */
+    private static final int COARSE_MINUTES = 30;
+    /** Judgement: or on the quarter, at the kiln. */
+    private static final int FINE_MINUTES = 15;
+    /** Judgement: polishing moves an act by this much at most. */
+    private static final int POLISH_MINUTES = 20;
+    /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
+    private static final double[] GATE_MARGINS_FRACTION = {0, 0.005, 0.015};
+
+    private final PlanRequest request;
+    private final Span span;
+    private final Setup setup;
+    private final double rawC;
+    private final Availability availability;
+
+    Searching(PlanRequest request, Span span, Setup setup, double rawC) {
+        this.request = request;
+        this.span = span;
+        this.setup = setup;
+        this.rawC = rawC;
+        this.availability = Availability.of(request.house(), span.origin(), span.until());
+    }
+
+    /** The best draft that holds; empty when there is none. */
+    Optional<Draft> draft() {
+        ZoneId zone = request.house().zone();
+        TimeGrid grid = TimeGrid.of(availability, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES);
+        for (double margin : GATE_MARGINS_FRACTION) {
+            List<Search.Found> found = new Search(setup, grid, wish(span, margin)).best(1);
+            if (found.isEmpty()) return Optional.empty();
+            Optional<Draft> rough = simulated(found.get(0));
+            if (rough.isPresent()) return Optional.of(polished(rough.get(), margin));
+        }
+        return Optional.empty();
+    }
+
+    /** The same timetable with its acts moved by minutes where that costs less. */
+    private Draft polished(Draft rough, double margin) {
+        List<java.time.Instant> instants =
+                rough.timetable().visits().stream().map(Visit::at).toList();
+        TimeGrid near = TimeGrid.near(availability, request.house().zone(), span.origin(), instants, POLISH_MINUTES);
+        List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
+        if (found.isEmpty() || found.get(0).costMinutes() >= rough.costMinutes()) return rough;
+        return simulated(found.get(0)).orElse(rough);
+    }
+
+    private Optional<Draft> simulated(Search.Found found) {
+        Course course = new Simulation(setup, span.origin()).run(found.timetable(), raw(setup, rawC));
+        return Verification.holds(setup, course)
+                ? Optional.of(new Draft(setup, found.timetable(), course, found.costMinutes()))
+                : Optional.empty();
+    }
+
+    /** Why there is no draft. */
+    List<Obstacle> refusal() {
+        Span later = span.unbound();
+        Availability longer = Availability.of(request.house(), later.origin(), later.until());
+        ZoneId zone = request.house().zone();
+        TimeGrid grid = TimeGrid.of(longer, zone, later.origin(), later.until(), COARSE_MINUTES, FINE_MINUTES);
+        return new Refusal(setup, span).why(new Search(setup, grid, wish(later, 0)));
+    }
+
+    private Search.Wish wish(Span asked, double margin) {
+        int nights = request.house().nights().most();
+        return new Search.Wish(asked.startFrom(), asked.startUntil(), asked.readyBy(), nights, rawC, margin);
+    }
+
+    /** The grain as it goes into the steep. */
+    static PieceState raw(Setup setup, double rawC) {
+        Moisture moisture = Moisture.ofDryBasisRatio(setup.lot().moistureRatio());
+        return PieceState.rawGrain(
+                setup.dryMatterKg() / (1 - moisture.wetBasisFraction()),
+                moisture,
+                setup.models().steep().startChitRatio(),
+                setup.style().kiln().colourBase().startEbc(),
+                rawC);
+    }
+}
