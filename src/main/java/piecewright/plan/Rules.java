@@ -146,7 +146,8 @@ public final class Rules {
     }
 
     public double longestRestHours() {
-        return Math.max(Practice.AIR_REST.longestHours(), Practice.SPREAD_AIR_REST.longestHours());
+        boolean spread = waterSensitiveFraction >= Setup.SENSITIVE_FRACTION;
+        return (spread ? Practice.SPREAD_AIR_REST : Practice.AIR_REST).longestHours();
     }
 
     /** Whether enough corns have chitted to cast. */

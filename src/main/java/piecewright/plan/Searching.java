@@ -14,11 +14,11 @@ import piecewright.quantity.Moisture;
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
     /** Judgement: people begin acts on the half hour. */
-    private static final int COARSE_MINUTES = 30;
+    private static final int COARSE_MINUTES = 60;
     /** Judgement: or on the quarter, at the kiln. */
     private static final int FINE_MINUTES = 15;
     /** Judgement: polishing moves an act by this much at most. */
-    private static final int POLISH_MINUTES = 20;
+    private static final int POLISH_MINUTES = 30;
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
     private static final double[] GATE_MARGINS_FRACTION = {0, 0.005, 0.015};
 

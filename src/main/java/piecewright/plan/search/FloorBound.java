@@ -34,6 +34,8 @@ final class FloorBound {
     private final GrowthSchedule growth;
     private final double[] moistureClasses;
     private final double[] fastestGrowth;
+    private final double[][] witherLoads;
+    private final double[] greenLoads;
     private final double greenFraction;
     private final double driestPerHour;
     /** By class (the last is the wither's), candidate and step of growth: what was worked out already; else NaN. */
@@ -56,6 +58,9 @@ final class FloorBound {
         this.moistureClasses = new double[] {Math.min(high, target + 0.005), Math.min(high, target + 0.01), high};
         this.outlooks = new Outlook[space.grid().size()];
         this.fastestGrowth = fastestGrowth();
+        this.greenLoads = new double[space.grid().size()];
+        Arrays.fill(greenLoads, Double.NaN);
+        this.witherLoads = new double[space.grid().size()][];
         this.greenFraction = greenFraction();
         this.driestPerHour = driestPerHour();
         this.knownMinutes =
@@ -108,7 +113,7 @@ final class FloorBound {
         for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
             double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
             if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            least = Math.min(least, leastTo(at, to, grownTo));
+            if (turns.costMinutes(at, to) < least) least = Math.min(least, leastTo(at, to, grownTo));
         }
         return least;
     }
@@ -126,10 +131,15 @@ final class FloorBound {
             double loads = turning
                     + space.rules().growthAtLoading(far)
                     + space.stepCostMinutes(at, stops.load(), to)
-                    + kiln.fromLoadAtLeast(to, greenFraction);
+                    + greenLoad(to);
             least = Math.min(least, loads);
         }
         return least;
+    }
+
+    private double greenLoad(int at) {
+        if (Double.isNaN(greenLoads[at])) greenLoads[at] = kiln.fromLoadAtLeast(at, greenFraction);
+        return greenLoads[at];
     }
 
     /** No piece comes drier from a covered floor. */
@@ -151,26 +161,42 @@ final class FloorBound {
     }
 
     private double leastFromWither(int at, double growthRatio) {
-        Stops stops = space.stops();
-        TimeGrid grid = space.grid();
-        if (!space.canBegin(stops.wither(), at)) return Double.POSITIVE_INFINITY;
-        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
-        int start = grid.minute(at);
-        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
+        double[] loads = witherLoads(at);
+        int start = space.grid().minute(at);
+        double low = growth.acceptable().lowFraction();
         double least = Double.POSITIVE_INFINITY;
-        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
-        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (!space.canBegin(stops.load(), to)) continue;
-            double grownTo = growthRatio + SAFE_GROWTH_RATIO + grownSince(start, grid.minute(to));
-            if (grownTo < growth.acceptable().lowFraction()) continue;
-            double hours = (grid.minute(to) - start) / 60.0;
-            double cost = turns.costMinutes(at, to)
-                    + space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()))
-                    + space.stepCostMinutes(at, stops.load(), to)
-                    + kiln.fromLoadAtLeast(to, Math.max(Rules.WITHER_DRIEST_FRACTION, driestAfter(hours)));
-            least = Math.min(least, cost);
+        for (int i = 1; i < loads.length; i++) {
+            if (loads[i] >= least) continue;
+            double grownTo = growthRatio
+                    + SAFE_GROWTH_RATIO
+                    + grownSince(start, space.grid().minute(at + i));
+            if (grownTo < low) continue;
+            double grows = space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()));
+            least = Math.min(least, loads[i] + grows);
         }
         return least;
+    }
+
+    /** By places after a wither's start: turning, loading there and all after it, whatever has grown. */
+    private double[] witherLoads(int at) {
+        double[] known = witherLoads[at];
+        if (known != null) return known;
+        TimeGrid grid = space.grid();
+        int load = space.stops().load();
+        int start = grid.minute(at);
+        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
+        double[] loads = new double[Math.max(1, end - at)];
+        Arrays.fill(loads, Double.POSITIVE_INFINITY);
+        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
+        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
+            if (!space.canBegin(load, to) || !space.canBegin(space.stops().wither(), at)) continue;
+            double driest = Math.max(Rules.WITHER_DRIEST_FRACTION, driestAfter((grid.minute(to) - start) / 60.0));
+            loads[to - at] =
+                    turns.costMinutes(at, to) + space.stepCostMinutes(at, load, to) + kiln.fromLoadAtLeast(to, driest);
+        }
+        witherLoads[at] = loads;
+        return loads;
     }
 
     /** Growth of a withering bed between two minutes at most. */
