@@ -7,17 +7,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import piecewright.grain.GrainLot;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Simulation.Course;
-import piecewright.process.Metabolism;
-import piecewright.process.steep.SteepModel;
 
 /** Makes a plan from a wish: screens the lot, chooses the kit, searches, simulates, describes. Pure. */
 public final class Planner {
-    /** Judgement: floaters and screenings of malting-grade grain where not weighed, share of the weight. */
-    public static final double USUAL_FLOATERS_FRACTION = 0.02;
     /** Judgement: kg of grain per kg of malt to begin with; the plan itself corrects it. */
     private static final double FIRST_GUESS_RATIO = 1.24;
     /** Judgement: the amount is right when the malt is within this share of the wish. */
@@ -25,10 +20,10 @@ public final class Planner {
     /** Judgement: the longest piece, with its wither and waits, from first steep to de-rooting. */
     private static final Duration LONGEST_PIECE = Duration.ofDays(21);
 
-    private final ModelParameters parameters;
+    private final SetupMaker setups;
 
     public Planner(ModelParameters parameters) {
-        this.parameters = parameters;
+        this.setups = new SetupMaker(parameters);
     }
 
     /** The plan, or why there is none. The same request gives the same result. */
@@ -52,7 +47,7 @@ public final class Planner {
 
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        Optional<Setup> setup = setup(request, rooms, grainKg, obstacles);
+        Optional<Setup> setup = setups.of(request, rooms, grainKg, obstacles);
         if (setup.isEmpty()) return Optional.empty();
         Searching searching = new Searching(request, span, setup.get(), rawC(setup.get(), rooms));
         Optional<Draft> draft = searching.draft();
@@ -66,7 +61,7 @@ public final class Planner {
 
     private Optional<Draft> resimulated(PlanRequest request, Span span, double grainKg, Draft draft) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        Optional<Setup> setup = setup(request, rooms, grainKg, new ArrayList<>());
+        Optional<Setup> setup = setups.of(request, rooms, grainKg, new ArrayList<>());
         if (setup.isEmpty()) return Optional.empty();
         double rawC = rawC(setup.get(), rooms);
         Course course =
@@ -74,34 +69,6 @@ public final class Planner {
         return Verification.holds(setup.get(), course)
                 ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.costMinutes()))
                 : Optional.empty();
-    }
-
-    private Optional<Setup> setup(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
-        GrainLot lot = request.lot();
-        double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
-        double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
-        Optional<Outfit> outfit =
-                new Outfitting(request.house(), request.style(), rooms).choose(lot.kind(), grainKg, dryKg, obstacles);
-        return outfit.map(chosen -> {
-            double energy = lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
-            Setup.Lot assumed = new Setup.Lot(
-                    lot.kind(),
-                    lot.moisture().moisture().dryBasisRatio(),
-                    energy,
-                    lot.waterSensitivityFraction().orElse(0),
-                    request.house().steepWaterC());
-            Setup.Models models = new Setup.Models(
-                    SteepModel.of(lot, parameters.steepIn(chosen.soaking().vessels())),
-                    Metabolism.of(lot, parameters.metabolism()),
-                    parameters.growth(),
-                    parameters.kiln());
-            Setup.Air air = new Setup.Air(
-                    rooms.at(chosen.soaking().place()),
-                    rooms.at(chosen.growing().place()),
-                    rooms.at(chosen.drying().dryer().place()),
-                    rooms.at(chosen.drying().curer().place()));
-            return new Setup(request.style(), assumed, models, chosen, air, dryKg);
-        });
     }
 
     private static double firstGuessKg(Amount amount) {

@@ -9,14 +9,14 @@ import piecewright.process.Climate;
 import piecewright.process.Surroundings;
 
 /** The air of every place of a house over one horizon. */
-final class Rooms {
+public final class Rooms {
     private static final int HOURS_PER_SAMPLE = 3;
 
     private final Map<String, Surroundings> byPlace = new HashMap<>();
     private final Instant origin;
     private final double hours;
 
-    Rooms(House house, Instant origin, Instant until) {
+    public Rooms(House house, Instant origin, Instant until) {
         this.origin = origin;
         this.hours = java.time.Duration.between(origin, until).toMinutes() / 60.0;
         for (Place place : house.places()) {
@@ -24,19 +24,19 @@ final class Rooms {
         }
     }
 
-    Instant origin() {
+    public Instant origin() {
         return origin;
     }
 
     /** The air of a place; throws IllegalArgumentException when the house has none of that name. */
-    Surroundings at(String place) {
+    public Surroundings at(String place) {
         Surroundings air = byPlace.get(place);
         if (air == null) throw new IllegalArgumentException("no place named \"" + place + "\"");
         return air;
     }
 
     /** Mean air temperature of a place over the horizon, °C. */
-    double meanC(String place) {
+    public double meanC(String place) {
         double sum = 0;
         int count = 0;
         for (double at = 0; at < hours; at += HOURS_PER_SAMPLE) {

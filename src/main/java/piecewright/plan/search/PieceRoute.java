@@ -12,8 +12,8 @@ final class PieceRoute implements Route {
     /** Judgement: the same for χ and P. */
     private static final double GROWTH_BUCKET_RATIO = 0.01;
 
-    /** Judgement: rivals in the steep differ by less than this in core water; a bit over half a point. */
-    private static final double CELL_RATIO = 0.02;
+    /** Judgement: rivals in the steep differ by less than this in core water; about a third of a point. */
+    private static final double CELL_RATIO = 0.01;
 
     private final Space space;
     private final Grain raw;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,33 @@ class KilnStageTest {
                 }
             }
         }
+    }
+
+    /** The stiffest the stage gets: hot, plentiful air and the last water. */
+    @Test
+    void theLastWaterIsFollowedInHotPlentifulAir() {
+        for (double startPercent : new double[] {7, 6, 5.2, 4.5}) {
+            KilnStage stage = stage(110, 500);
+            PieceState start = KilnRuns.green(startPercent, 2);
+            PieceState end = stage.run(start, 0, 1);
+            double[] exact = Adaptive.integrated(stage.equations(start), HeatedGrain.vectorOf(start), 0, 1);
+            assertEquals(exact[HeatedGrain.MOISTURE], end.mass().dryBasisRatio(), 2e-5, "from " + startPercent);
+            assertEquals(exact[HeatedGrain.COLOUR], end.kiln().colourEbc(), 0.003 * exact[HeatedGrain.COLOUR]);
+        }
+    }
+
+    /** A room that warms from 0 to 30 °C in an hour: a step sees it change, as shorter steps do. */
+    @Test
+    void aStepSeesTheRoomChange() {
+        double[] airC = new double[13];
+        for (int i = 0; i < airC.length; i++) airC[i] = 2.5 * i;
+        Surroundings warming = Surroundings.of(KilnRuns.ORIGIN, airC, 0.6, Optional.empty());
+        KilnStage stage = new KilnStage(KilnParameters.defaults(), 50, KilnRuns.heater(40), warming, 1);
+        PieceState fine = KilnRuns.green(40, 2);
+        for (int i = 0; i < 240; i++) fine = stage.step(fine, i / 240.0, 1 / 240.0);
+        PieceState usual = stage.run(KilnRuns.green(40, 2), 0, 1);
+        assertEquals(fine.mass().waterKg(), usual.mass().waterKg(), 2e-5);
+        assertEquals(fine.grainC(), usual.grainC(), 1e-3);
     }
 
     private static double[] adaptive(KilnRuns.Leg leg, double[] start) {

@@ -1,0 +1,48 @@
+package piecewright.plan;
+
+import java.util.List;
+import java.util.Optional;
+import piecewright.grain.GrainLot;
+import piecewright.process.Metabolism;
+import piecewright.process.steep.SteepModel;
+
+/** Chooses the kit of a piece and fits the models to its lot. */
+public final class SetupMaker {
+    /** Judgement: floaters and screenings of malting-grade grain where not weighed, share of the weight. */
+    public static final double USUAL_FLOATERS_FRACTION = 0.02;
+
+    private final ModelParameters parameters;
+
+    public SetupMaker(ModelParameters parameters) {
+        this.parameters = parameters;
+    }
+
+    /** The setup for so much grain, kg; empty with the reasons added to the obstacles when no kit holds it. */
+    public Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
+        GrainLot lot = request.lot();
+        double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
+        double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
+        Optional<Outfit> outfit =
+                new Outfitting(request.house(), request.style(), rooms).choose(lot.kind(), grainKg, dryKg, obstacles);
+        return outfit.map(chosen -> {
+            double energy = lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+            Setup.Lot assumed = new Setup.Lot(
+                    lot.kind(),
+                    lot.moisture().moisture().dryBasisRatio(),
+                    energy,
+                    lot.waterSensitivityFraction().orElse(0),
+                    request.house().steepWaterC());
+            Setup.Models models = new Setup.Models(
+                    SteepModel.of(lot, parameters.steepIn(chosen.soaking().vessels())),
+                    Metabolism.of(lot, parameters.metabolism()),
+                    parameters.growth(),
+                    parameters.kiln());
+            Setup.Air air = new Setup.Air(
+                    rooms.at(chosen.soaking().place()),
+                    rooms.at(chosen.growing().place()),
+                    rooms.at(chosen.drying().dryer().place()),
+                    rooms.at(chosen.drying().curer().place()));
+            return new Setup(request.style(), assumed, models, chosen, air, dryKg);
+        });
+    }
+}
