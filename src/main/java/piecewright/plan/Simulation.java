@@ -142,7 +142,7 @@ public final class Simulation {
         private static final int STEPS_PER_SAMPLE = 6;
 
         private final List<Plan.Sample> samples;
-        private double degrees;
+        private double sumC;
         private int seen;
 
         Tally(List<Plan.Sample> samples) {
@@ -154,12 +154,12 @@ public final class Simulation {
             if (seen % STEPS_PER_SAMPLE == 0) {
                 samples.add(new Plan.Sample(origin.plusSeconds(Math.round(atHours * 3600)), state));
             }
-            degrees += state.grainC();
+            sumC += state.grainC();
             seen++;
         }
 
         double meanC(PieceState otherwise) {
-            return seen == 0 ? otherwise.grainC() : degrees / seen;
+            return seen == 0 ? otherwise.grainC() : sumC / seen;
         }
     }
 }

@@ -8,9 +8,9 @@ package piecewright.plan;
  */
 public record Slip(double shortestHours, double earlyHours, double latestHours, double softHours, double hardHours) {
     /** Judgement: at the soft limit a slip weighs as much as half an hour of work. */
-    public static final double COST_MINUTES_AT_SOFT = 30;
+    public static final double AT_SOFT_MINUTES = 30;
     /** Judgement: at the hard limit a slip weighs as much as four hours of work. */
-    public static final double COST_MINUTES_AT_HARD = 240;
+    public static final double AT_HARD_MINUTES = 240;
 
     public Slip {
         if (!(shortestHours <= earlyHours
@@ -25,11 +25,11 @@ public record Slip(double shortestHours, double earlyHours, double latestHours, 
     /** Cost in cost-minutes of lasting so long, 0 or more; infinite when impossible. */
     public double costMinutes(double hours) {
         if (hours < shortestHours || hours > hardHours) return Double.POSITIVE_INFINITY;
-        if (hours < earlyHours) return COST_MINUTES_AT_SOFT * (earlyHours - hours) / (earlyHours - shortestHours);
+        if (hours < earlyHours) return AT_SOFT_MINUTES * (earlyHours - hours) / (earlyHours - shortestHours);
         if (hours <= latestHours) return 0;
-        if (hours <= softHours) return COST_MINUTES_AT_SOFT * (hours - latestHours) / (softHours - latestHours);
+        if (hours <= softHours) return AT_SOFT_MINUTES * (hours - latestHours) / (softHours - latestHours);
         double beyond = (hours - softHours) / (hardHours - softHours);
-        double atSoft = latestHours < softHours ? COST_MINUTES_AT_SOFT : 0;
-        return atSoft + (COST_MINUTES_AT_HARD - atSoft) * beyond * beyond;
+        double atSoft = latestHours < softHours ? AT_SOFT_MINUTES : 0;
+        return atSoft + (AT_HARD_MINUTES - atSoft) * beyond * beyond;
     }
 }

@@ -12,6 +12,7 @@ import piecewright.process.germination.Bed;
  * thread. Turnings are smeared out (the mean temperature they leave), sprinkling holds the moisture the style keeps.
  */
 final class BedWalk {
+    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 15;
 
     private final Metabolism metabolism;
@@ -22,7 +23,7 @@ final class BedWalk {
     private final double exposureRatio;
     private final double keepRatio;
     private final double turnHours;
-    private double minute;
+    private double nowMinutes;
     private Grain grain;
     private double warmestC;
     private double hours;
@@ -52,20 +53,20 @@ final class BedWalk {
         this.keepRatio = keep / (1 - keep);
         this.turnHours = setting.turnHours();
         this.grain = start;
-        this.minute = atMinute;
+        this.nowMinutes = atMinute;
         this.warmestC = start.grainC();
     }
 
     void to(double untilMinute) {
-        while (untilMinute - minute > 1e-6) {
-            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - minute);
+        while (untilMinute - nowMinutes > 1e-6) {
+            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
             step(stepMinutes / 60);
-            minute += stepMinutes;
+            nowMinutes += stepMinutes;
         }
     }
 
     private void step(double stepHours) {
-        double airC = air.airC((minute + stepHours * 30) / 60);
+        double airC = air.airC((nowMinutes + stepHours * 30) / 60);
         double moisture = grain.moistureFraction();
         double heatW = metabolism.heatWPerKgDry(grain.grainC(), moisture, grain.growthRatio());
         double nextC = warmed(airC, heatW, stepHours);

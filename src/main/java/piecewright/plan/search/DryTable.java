@@ -12,7 +12,9 @@ import piecewright.process.kiln.DryingBed;
  */
 final class DryTable {
     private static final int POINTS = 64;
+    /** Judgement: wetter than any green malt; the end of the table. */
     private static final double WETTEST_RATIO = 1.1;
+    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 15;
 
     private final DryingBed bed;

@@ -254,7 +254,7 @@ final class FloorBound {
         return bed.waterLossPerHour(parameters.restWaterRatio() + 1, driestKPa(), laidM, 1);
     }
 
-    /** Growth at casting is rounded up to whole steps of this. */
+    /** Judgement: growth is rounded up to whole steps of this; never down, so the bound stays one. */
     private static final double GROWTH_STEP_RATIO = 0.01;
 
     private static final int STEPS = 140;

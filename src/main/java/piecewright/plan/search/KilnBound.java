@@ -12,11 +12,11 @@ final class KilnBound {
     private static final int LONGEST_KILN_MINUTES = 8 * 24 * 60;
     /** Judgement: covers the quarter-hour steps of the drying tables. */
     private static final double SAFE_DRYING_RATIO = 0.97;
-    /** Width of a class of moisture at loading, wet basis. */
+    /** Judgement: width of a class of moisture at loading, wet basis. */
     private static final double CLASS_FRACTION = 0.02;
 
     private static final int CLASSES = 10;
-    /** No piece is loaded wetter, kg of water per kg of dry matter. */
+    /** Judgement: no piece is loaded wetter, kg of water per kg of dry matter. */
     private static final double WETTEST_RATIO = 1.05;
 
     private final Space space;

@@ -6,6 +6,7 @@ import piecewright.process.steep.SteepModel;
 
 /** One air rest walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
 final class RestWalk {
+    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 15;
 
     private final SteepModel steep;
@@ -13,7 +14,7 @@ final class RestWalk {
     private final Surroundings air;
     private final double relaxHours;
     private final double soakHours;
-    private double minute;
+    private double nowMinutes;
     private double grainC;
     private double coreRatio;
     private double outerRatio;
@@ -33,7 +34,7 @@ final class RestWalk {
         this.air = setting.air();
         this.relaxHours = setting.relaxHours();
         this.soakHours = start.soakHours();
-        this.minute = atMinute;
+        this.nowMinutes = atMinute;
         this.grainC = start.grainC();
         this.coreRatio = start.coreRatio();
         this.outerRatio = start.waterRatio() - start.coreRatio();
@@ -43,16 +44,16 @@ final class RestWalk {
     }
 
     void to(double untilMinute) {
-        while (untilMinute - minute > 1e-6) {
-            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - minute);
+        while (untilMinute - nowMinutes > 1e-6) {
+            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
             step(stepMinutes);
-            minute += stepMinutes;
+            nowMinutes += stepMinutes;
         }
     }
 
     private void step(double stepMinutes) {
         double stepHours = stepMinutes / 60;
-        double airC = air.airC((minute + stepMinutes / 2) / 60);
+        double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
         double nextC = airC + (grainC - airC) * Math.exp(-stepHours / relaxHours);
         double meanC = (grainC + nextC) / 2;
         double first = steep.restPerHour(coreRatio, outerRatio, meanC, chitRatio);

@@ -6,6 +6,7 @@ import piecewright.process.steep.SteepModel;
 
 /** One immersion walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
 final class SoakWalk {
+    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 15;
 
     private final SteepModel steep;
@@ -14,7 +15,7 @@ final class SoakWalk {
     private final double relaxHours;
     private final Grain start;
     private final int immersion;
-    private double minute;
+    private double nowMinutes;
     private double waterC;
     private double chitRatio;
     private double equivalentHours;
@@ -30,7 +31,7 @@ final class SoakWalk {
         this.relaxHours = setting.relaxHours();
         this.start = start;
         this.immersion = immersion;
-        this.minute = atMinute;
+        this.nowMinutes = atMinute;
         this.waterC = setting.startC();
         this.chitRatio = start.chitRatio();
     }
@@ -39,10 +40,10 @@ final class SoakWalk {
     record Setting(SteepModel steep, Metabolism metabolism, Surroundings air, double startC, double relaxHours) {}
 
     void to(double untilMinute) {
-        while (untilMinute - minute > 1e-6) {
-            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - minute);
+        while (untilMinute - nowMinutes > 1e-6) {
+            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
             double stepHours = stepMinutes / 60;
-            double airC = air.airC((minute + stepMinutes / 2) / 60);
+            double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
             double nextC = airC + (waterC - airC) * Math.exp(-stepHours / relaxHours);
             double meanC = (waterC + nextC) / 2;
             double soaked = steep.theta(meanC) * stepHours;
@@ -53,7 +54,7 @@ final class SoakWalk {
             degreeHours += meanC * stepHours;
             hours += stepHours;
             waterC = nextC;
-            minute += stepMinutes;
+            nowMinutes += stepMinutes;
         }
     }
 

@@ -11,7 +11,7 @@ import piecewright.plan.Rules;
  */
 final class SteepBound {
     private static final int LONGEST_STEEP_MINUTES = 7 * 24 * 60;
-    /** Growth at casting that a piece cast soon after it is ripe does not pass. */
+    /** Judgement: growth at casting that a piece cast soon after it is ripe does not pass. */
     private static final double SOON_GROWTH_RATIO = 0.06;
 
     private final Space space;
