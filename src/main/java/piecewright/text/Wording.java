@@ -6,18 +6,20 @@ import piecewright.plan.Caution;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
+import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 
 /** Turns what the plan holds as figures into sentences for one person and one house's clock. */
 public final class Wording {
     private final QuantityFormat quantities;
+    private final MomentFormat moments;
     private final ActWords acts;
     private final FindingWords findings;
     private final ObstacleWords obstacles;
 
     public Wording(DisplayUnits units, ZoneId zone) {
         this.quantities = new QuantityFormat(units);
-        MomentFormat moments = new MomentFormat(zone, units.locale());
+        this.moments = new MomentFormat(zone, units.locale());
         this.acts = new ActWords(quantities);
         this.findings = new FindingWords(quantities, moments);
         this.obstacles = new ObstacleWords(quantities, moments);
@@ -36,6 +38,11 @@ public final class Wording {
     /** The danger and what to do about it; local rules and licensed practice come first. */
     public String caution(Caution caution) {
         return Phrases.say("caution." + Phrases.key(caution));
+    }
+
+    /** The danger in a word or two: "Fire". */
+    public String cautionName(Caution caution) {
+        return Phrases.say("caution-name." + Phrases.key(caution));
     }
 
     /** A short name, numbered when there are several: "Turn 3". */
@@ -75,5 +82,24 @@ public final class Wording {
 
     public String phaseTitle(PhaseKind kind) {
         return Phrases.say("phase." + kind.key());
+    }
+
+    /** When the act may happen, and when it never may. */
+    public String window(Act act) {
+        boolean past = act.startsAt().isAfter(act.window().latest());
+        return Phrases.say(
+                past ? "act.when.past" : "act.when.free",
+                moments.moment(act.window().earliest()),
+                moments.moment(act.window().latest()),
+                moments.moment(act.window().hardLatest()));
+    }
+
+    /** Where the grain lies meanwhile and what its moisture does. */
+    public String phase(Phase phase) {
+        return Phrases.say(
+                "phase.is",
+                phase.place(),
+                quantities.moisture(phase.moistureFrom()),
+                quantities.moisture(phase.moistureUntil()));
     }
 }
