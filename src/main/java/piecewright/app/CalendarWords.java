@@ -33,7 +33,7 @@ public final class CalendarWords implements EventTexts {
         lines.add(wording.window(act));
         lines.add(wording.expectation(act.expect()));
         lines.add(wording.whatToDo(act));
-        act.cautions().forEach(caution -> lines.add(wording.cautionName(caution) + ". " + wording.caution(caution)));
+        act.cautions().forEach(caution -> lines.add(wording.namedCaution(caution)));
         lines.add(wording.lookFor(act));
         lines.add(wording.why(act));
         return lines;

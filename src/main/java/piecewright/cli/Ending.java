@@ -43,7 +43,9 @@ final class Ending {
     private static String sentence(ParameterException failure) {
         if (failure instanceof UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().get(0);
-            String what = word.startsWith("-") ? "there is no such option" : "this word stands alone; quote values";
+            boolean atTheTop = failure.getCommandLine().getParent() == null;
+            String noOption = atTheTop ? "there is no such command" : "this word belongs to no option; quote values";
+            String what = word.startsWith("-") ? "there is no such option" : noOption;
             String near = unmatched.getSuggestions().stream()
                     .filter(suggestion -> word.startsWith("-") || !suggestion.startsWith("-"))
                     .findFirst()

@@ -133,10 +133,9 @@ final class ActPages {
 
     private String caution(Act act, Caution caution) {
         Act before = warned.putIfAbsent(caution, act);
-        String name = wording.cautionName(caution);
         return before == null
-                ? Phrases.say("page.caution.first", name, wording.caution(caution))
-                : Phrases.say("page.caution.again", name, wording.actTitle(before));
+                ? wording.namedCaution(caution)
+                : Phrases.say("page.caution.again", wording.cautionName(caution), wording.actTitle(before));
     }
 
     private String line(String indent, String key, String text) {

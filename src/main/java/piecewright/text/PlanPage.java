@@ -18,6 +18,8 @@ import piecewright.text.Columns.Side;
 /** A plan as a page of plain text, about 108 characters wide, that a person can follow at the bucket. */
 public final class PlanPage {
     private static final String MARGIN = "  ";
+    /** Judgement: eight in ten kilned malts come out within this ratio of the forecast colour; prior of the model. */
+    private static final double COLOUR_BAND_RATIO = 1.3;
 
     private final PlanRequest request;
     private final Plan plan;
@@ -72,12 +74,15 @@ public final class PlanPage {
                         "page.malt.is",
                         quantities.mass(outcome.finishedMaltKg()),
                         quantities.mass(outcome.scaleMaltKg())));
+        double colourEbc = outcome.finished().kiln().colourEbc();
         fact(
                 facts,
                 "colour",
                 Phrases.say(
                         "page.colour.is",
-                        quantities.colour(outcome.finished().kiln().colourEbc()),
+                        quantities.colour(colourEbc),
+                        quantities.colour(colourEbc / COLOUR_BAND_RATIO),
+                        quantities.colour(colourEbc * COLOUR_BAND_RATIO),
                         quantities.moisture(outcome.endMoisture())));
         fact(facts, "start", moments.dated(plan.startsAt()));
         plan.acts().stream()

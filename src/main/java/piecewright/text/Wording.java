@@ -1,5 +1,7 @@
 package piecewright.text;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import piecewright.plan.Act;
 import piecewright.plan.Caution;
@@ -45,6 +47,13 @@ public final class Wording {
         return Phrases.say("caution-name." + Phrases.key(caution));
     }
 
+    /** The danger under its name: "Dust. Malt and grain dust harms the lungs …". */
+    public String namedCaution(Caution caution) {
+        String name = cautionName(caution);
+        String words = caution(caution);
+        return words.startsWith(name) ? words : name + ". " + words;
+    }
+
     /** A short name, numbered when there are several: "Turn 3". */
     public String actTitle(Act act) {
         return ActNames.title(act.kind(), act.id());
@@ -84,14 +93,20 @@ public final class Wording {
         return Phrases.say("phase." + kind.key());
     }
 
-    /** When the act may happen, and when it never may. */
+    /** When the act may happen, and when it never may; moments of its own day by the clock alone. */
     public String window(Act act) {
         boolean past = act.startsAt().isAfter(act.window().latest());
         return Phrases.say(
                 past ? "act.when.past" : "act.when.free",
-                moments.moment(act.window().earliest()),
-                moments.moment(act.window().latest()),
-                moments.moment(act.window().hardLatest()));
+                near(act, act.window().earliest()),
+                near(act, act.window().latest()),
+                near(act, act.window().hardLatest()));
+    }
+
+    private String near(Act act, Instant at) {
+        ZoneId zone = moments.zone();
+        boolean sameDay = LocalDate.ofInstant(at, zone).equals(LocalDate.ofInstant(act.startsAt(), zone));
+        return sameDay ? moments.clock(at) : moments.moment(at);
     }
 
     /** Where the grain lies meanwhile and what its moisture does. */
