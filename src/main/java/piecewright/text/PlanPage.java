@@ -82,13 +82,18 @@ public final class PlanPage {
                         "page.colour.is",
                         quantities.colour(colourEbc),
                         quantities.colour(colourEbc / COLOUR_BAND_RATIO),
-                        quantities.colour(colourEbc * COLOUR_BAND_RATIO),
-                        quantities.moisture(outcome.endMoisture())));
+                        quantities.colour(colourEbc * COLOUR_BAND_RATIO)));
         fact(facts, "start", moments.dated(plan.startsAt()));
         plan.acts().stream()
                 .filter(act -> act.kind() == ActKind.OFF)
                 .findFirst()
-                .ifPresent(off -> fact(facts, "off", moments.dated(off.startsAt())));
+                .ifPresent(off -> fact(
+                        facts,
+                        "off",
+                        Phrases.say(
+                                "page.off.is",
+                                moments.dated(off.startsAt()),
+                                quantities.moisture(outcome.endMoisture()))));
         fact(facts, "ready", moments.dated(plan.subject().readyAt()));
         fact(
                 facts,
