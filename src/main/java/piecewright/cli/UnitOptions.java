@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.text.ColourUnit;
@@ -14,13 +13,10 @@ import piecewright.text.UnitSystem;
 
 /** How figures are read and written. */
 final class UnitOptions {
-    /** Countries that weigh in pounds. */
-    private static final Set<String> POUNDS = Set.of("US", "LR", "MM");
-
     @Option(
             names = "--units",
             paramLabel = "metric|us",
-            description = "kg, °C and litres, or lb, °F and gallons. Left out: as your locale's country has it.")
+            description = "kg, °C and litres, or lb, °F and gallons. Left out: metric.")
     private @Nullable String units;
 
     @Option(
@@ -37,9 +33,7 @@ final class UnitOptions {
 
     DisplayUnits displayUnits(Locale system) throws OptionException {
         Locale chosen = locale == null ? system : locale(locale);
-        UnitSystem unitSystem = units == null
-                ? POUNDS.contains(chosen.getCountry()) ? UnitSystem.US : UnitSystem.METRIC
-                : unitSystem(units);
+        UnitSystem unitSystem = units == null ? UnitSystem.METRIC : unitSystem(units);
         ColourUnit colour = colourUnit == null
                 ? unitSystem == UnitSystem.US ? ColourUnit.SRM : ColourUnit.EBC
                 : colourUnit(colourUnit);
