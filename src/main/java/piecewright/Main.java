@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import piecewright.cli.Piecewright;
+import piecewright.cli.ReaderMayLeave;
 import piecewright.cli.Surroundings;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Planner;
@@ -40,6 +41,6 @@ public final class Main {
     }
 
     private static PrintWriter writer(FileDescriptor descriptor, Charset charset) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), charset));
+        return new PrintWriter(new OutputStreamWriter(new ReaderMayLeave(new FileOutputStream(descriptor)), charset));
     }
 }
