@@ -1,10 +1,46 @@
 package piecewright;
 
-/** Starts the program. */
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import piecewright.cli.Piecewright;
+import piecewright.cli.ReaderMayLeave;
+import piecewright.cli.Surroundings;
+import piecewright.plan.ModelParameters;
+import piecewright.plan.Planner;
+
+/** Starts the program and gives it what belongs to this machine: streams, clock, locale, random identities. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        System.out.println("piecewright");
+        Charset charset = charset(System.console());
+        Surroundings surroundings = new Surroundings(
+                new Surroundings.Streams(writer(FileDescriptor.out, charset), writer(FileDescriptor.err, charset)),
+                Clock.systemDefaultZone(),
+                Locale.getDefault(),
+                UUID::randomUUID,
+                new Planner(ModelParameters.defaults())::plan);
+        int code = Piecewright.run(surroundings, arguments);
+        if (code != 0) System.exit(code);
+    }
+
+    /** What a terminal wants; UTF-8 into files, pipes and terminals of which the machine knows nothing. */
+    private static Charset charset(@Nullable Console console) {
+        return console == null || console.charset().equals(StandardCharsets.US_ASCII)
+                ? StandardCharsets.UTF_8
+                : console.charset();
+    }
+
+    private static PrintWriter writer(FileDescriptor descriptor, Charset charset) {
+        return new PrintWriter(new OutputStreamWriter(new ReaderMayLeave(new FileOutputStream(descriptor)), charset));
     }
 }

@@ -21,13 +21,11 @@ public final class AtomicFile {
 
     /** Replaces or makes the file with these bytes; the folder must exist. */
     public static void write(Path file, byte[] bytes) throws StoreException {
-        if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it to write");
+        mustHaveAPlace(file);
         try {
             Path target = Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
             Path folder = target.getParent();
-            if (folder == null || !Files.isDirectory(folder)) {
-                throw new StoreException(file, "its folder does not exist; make the folder first");
-            }
+            if (folder == null) throw noFolder(file);
             Path fresh = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
             try {
                 writeForced(fresh, bytes);
@@ -42,6 +40,17 @@ public final class AtomicFile {
                             + "); check permissions and free space of the folder",
                     failed);
         }
+    }
+
+    /** Refuses a file that is a folder or has none to lie in, before there is anything to write. */
+    public static void mustHaveAPlace(Path file) throws StoreException {
+        if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it to write");
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) throw noFolder(file);
+    }
+
+    private static StoreException noFolder(Path file) {
+        return new StoreException(file, "its folder does not exist; make the folder first");
     }
 
     private static void writeForced(Path fresh, byte[] bytes) throws IOException {

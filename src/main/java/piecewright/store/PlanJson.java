@@ -6,10 +6,12 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import piecewright.plan.Act;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
+import piecewright.plan.Obstacle;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 import piecewright.text.Wording;
@@ -44,6 +46,15 @@ public final class PlanJson {
         plan.phases().forEach(phase -> write(phase, zone, phases.addObject()));
         var findings = node.putArray("findings");
         plan.findings().forEach(finding -> write(finding, findings.addObject()));
+        return JsonText.write(root);
+    }
+
+    /** The document when there is no plan: why, in words. */
+    public String refusal(List<Obstacle> obstacles) {
+        ObjectNode root = JsonText.newObject();
+        root.put("format", 1);
+        var reasons = root.putArray("obstacles");
+        obstacles.forEach(obstacle -> reasons.addObject().put("text", wording.obstacle(obstacle)));
         return JsonText.write(root);
     }
 

@@ -24,6 +24,11 @@ public final class QuantityFormat {
         return figure(tenths / 160, 0) + " lb " + figure(tenths % 160 / 10.0, 1) + " oz";
     }
 
+    /** A weight as the kitchen scale shows it: "5560 g", "12 lb 4.1 oz". */
+    public String scaleMass(double massKg) {
+        return metric() ? figure(massKg * 1000, 0) + " g" : mass(massKg);
+    }
+
     /** A weight in round figures, for talk rather than the scale: "5.1 kg", "11.2 lb". */
     public String roughMass(double massKg) {
         return metric() ? figure(massKg, 1) + " kg" : figure(massKg / Units.KG_PER_POUND, 1) + " lb";

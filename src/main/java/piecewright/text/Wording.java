@@ -1,23 +1,27 @@
 package piecewright.text;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import piecewright.plan.Act;
 import piecewright.plan.Caution;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
+import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 
 /** Turns what the plan holds as figures into sentences for one person and one house's clock. */
 public final class Wording {
     private final QuantityFormat quantities;
+    private final MomentFormat moments;
     private final ActWords acts;
     private final FindingWords findings;
     private final ObstacleWords obstacles;
 
     public Wording(DisplayUnits units, ZoneId zone) {
         this.quantities = new QuantityFormat(units);
-        MomentFormat moments = new MomentFormat(zone, units.locale());
+        this.moments = new MomentFormat(zone, units.locale());
         this.acts = new ActWords(quantities);
         this.findings = new FindingWords(quantities, moments);
         this.obstacles = new ObstacleWords(quantities, moments);
@@ -36,6 +40,18 @@ public final class Wording {
     /** The danger and what to do about it; local rules and licensed practice come first. */
     public String caution(Caution caution) {
         return Phrases.say("caution." + Phrases.key(caution));
+    }
+
+    /** The danger in a word or two: "Fire". */
+    public String cautionName(Caution caution) {
+        return Phrases.say("caution-name." + Phrases.key(caution));
+    }
+
+    /** The danger under its name: "Dust. Malt and grain dust harms the lungs …". */
+    public String namedCaution(Caution caution) {
+        String name = cautionName(caution);
+        String words = caution(caution);
+        return words.startsWith(name) ? words : name + ". " + words;
     }
 
     /** A short name, numbered when there are several: "Turn 3". */
@@ -75,5 +91,30 @@ public final class Wording {
 
     public String phaseTitle(PhaseKind kind) {
         return Phrases.say("phase." + kind.key());
+    }
+
+    /** When the act may happen, and when it never may; moments of its own day by the clock alone. */
+    public String window(Act act) {
+        boolean past = act.startsAt().isAfter(act.window().latest());
+        return Phrases.say(
+                past ? "act.when.past" : "act.when.free",
+                near(act, act.window().earliest()),
+                near(act, act.window().latest()),
+                near(act, act.window().hardLatest()));
+    }
+
+    private String near(Act act, Instant at) {
+        ZoneId zone = moments.zone();
+        boolean sameDay = LocalDate.ofInstant(at, zone).equals(LocalDate.ofInstant(act.startsAt(), zone));
+        return sameDay ? moments.clock(at) : moments.moment(at);
+    }
+
+    /** Where the grain lies meanwhile and what its moisture does. */
+    public String phase(Phase phase) {
+        return Phrases.say(
+                "phase.is",
+                phase.place(),
+                quantities.moisture(phase.moistureFrom()),
+                quantities.moisture(phase.moistureUntil()));
     }
 }

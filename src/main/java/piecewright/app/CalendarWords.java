@@ -1,0 +1,56 @@
+package piecewright.app;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import piecewright.calendar.EventTexts;
+import piecewright.plan.Act;
+import piecewright.plan.Phase;
+import piecewright.plan.Plan;
+import piecewright.text.DisplayUnits;
+import piecewright.text.Wording;
+
+/** The words of calendar entries, in a person's units: first what decides, last why. */
+public final class CalendarWords implements EventTexts {
+    private final Wording wording;
+    private final DateTimeFormatter moment;
+
+    public CalendarWords(DisplayUnits units, ZoneId zone) {
+        this.wording = new Wording(units, zone);
+        this.moment = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", units.locale());
+    }
+
+    @Override
+    public String actTitle(Plan plan, Act act) {
+        return wording.actTitle(act) + " – " + plan.subject().title();
+    }
+
+    @Override
+    public List<String> actLines(Plan plan, Act act) {
+        List<String> lines = new ArrayList<>();
+        lines.add(wording.window(act));
+        lines.add(wording.expectation(act.expect()));
+        lines.add(wording.whatToDo(act));
+        act.cautions().forEach(caution -> lines.add(wording.namedCaution(caution)));
+        lines.add(wording.lookFor(act));
+        lines.add(wording.why(act));
+        return lines;
+    }
+
+    @Override
+    public String phaseTitle(Plan plan, Phase phase) {
+        return wording.phaseTitle(phase.kind()) + " – " + plan.subject().title();
+    }
+
+    @Override
+    public List<String> phaseLines(Plan plan, Phase phase) {
+        return List.of(wording.phase(phase));
+    }
+
+    @Override
+    public String moment(ZonedDateTime at) {
+        return moment.format(at);
+    }
+}

@@ -1,0 +1,41 @@
+package piecewright.app;
+
+import java.time.ZoneId;
+import java.util.List;
+import piecewright.plan.Obstacle;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.store.PlanJson;
+import piecewright.text.DisplayUnits;
+import piecewright.text.PlanPage;
+import piecewright.text.Wording;
+
+/** A plan, or why there is none, as documents in one person's units. */
+public final class PlanPapers {
+    private final DisplayUnits units;
+
+    public PlanPapers(DisplayUnits units) {
+        this.units = units;
+    }
+
+    /** The page to follow at the bucket. */
+    public String page(PlanRequest request, Plan plan) {
+        return PlanPage.of(request, plan, units);
+    }
+
+    /** The JSON document, format 1. */
+    public String json(Plan plan) {
+        return new PlanJson(new Wording(units, plan.subject().zone())).write(plan);
+    }
+
+    /** Why there is no plan, a sentence or two each. */
+    public List<String> sentences(ZoneId zone, List<Obstacle> obstacles) {
+        Wording wording = new Wording(units, zone);
+        return obstacles.stream().map(wording::obstacle).toList();
+    }
+
+    /** The same as a JSON document, format 1. */
+    public String json(ZoneId zone, List<Obstacle> obstacles) {
+        return new PlanJson(new Wording(units, zone)).refusal(obstacles);
+    }
+}

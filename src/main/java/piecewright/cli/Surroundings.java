@@ -1,0 +1,39 @@
+package piecewright.cli;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanResult;
+
+/**
+ * What a command needs from outside.
+ *
+ * @param streams where it speaks
+ * @param clock says what day it is and stamps calendars
+ * @param locale whose decimal sign and names of days are meant unless an option says otherwise
+ * @param newId gives each new batch its identity
+ * @param planner makes plans
+ */
+public record Surroundings(
+        Streams streams, Clock clock, Locale locale, Supplier<UUID> newId, Function<PlanRequest, PlanResult> planner) {
+    public Surroundings {
+        Objects.requireNonNull(streams);
+        Objects.requireNonNull(clock);
+        Objects.requireNonNull(locale);
+        Objects.requireNonNull(newId);
+        Objects.requireNonNull(planner);
+    }
+
+    /** Answers go out, refusals to err. */
+    public record Streams(PrintWriter out, PrintWriter err) {
+        public Streams {
+            Objects.requireNonNull(out);
+            Objects.requireNonNull(err);
+        }
+    }
+}
