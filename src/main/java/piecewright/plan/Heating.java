@@ -48,21 +48,27 @@ final class Heating {
                 .filter(heater -> hottestDryC(heater) >= COOLEST_DRYING_C)
                 .toList();
         List<Heater> curers = heaters.stream()
-                .filter(heater -> hottestCureC(heater) >= neededC && heater.trayAreaM2() >= driedM2)
+                .filter(heater -> hottestCureC(heater) >= neededC)
                 .toList();
         if (curers.isEmpty() || dryers.isEmpty()) {
             obstacles.add(new Obstacle.NoHeater(neededC, hottestC));
             return Optional.empty();
         }
-        List<Heater> largeDryers =
-                dryers.stream().filter(heater -> heater.trayAreaM2() >= greenM2).toList();
-        if (largeDryers.isEmpty()) {
-            double largestM2 =
-                    dryers.stream().mapToDouble(Heater::trayAreaM2).max().orElse(0);
-            obstacles.add(new Obstacle.HeaterTooSmall(greenM2, largestM2));
-            return Optional.empty();
-        }
-        return best(largeDryers, curers, dryMatterKg, obstacles);
+        List<Heater> largeDryers = largeEnough(dryers, greenM2, obstacles);
+        List<Heater> largeCurers = largeEnough(curers, driedM2, obstacles);
+        if (largeDryers.isEmpty() || largeCurers.isEmpty()) return Optional.empty();
+        return best(largeDryers, largeCurers, dryMatterKg, obstacles);
+    }
+
+    private static List<Heater> largeEnough(List<Heater> heaters, double neededM2, List<Obstacle> obstacles) {
+        List<Heater> large = heaters.stream()
+                .filter(heater -> heater.trayAreaM2() >= neededM2)
+                .toList();
+        double largestM2 =
+                heaters.stream().mapToDouble(Heater::trayAreaM2).max().orElse(0);
+        boolean told = obstacles.stream().anyMatch(one -> one instanceof Obstacle.HeaterTooSmall);
+        if (large.isEmpty() && !told) obstacles.add(new Obstacle.HeaterTooSmall(neededM2, largestM2));
+        return large;
     }
 
     private Optional<Drying> best(

@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -13,12 +14,12 @@ import piecewright.quantity.Moisture;
 
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
-    /** Judgement: people begin acts on the half hour. */
-    private static final int COARSE_MINUTES = 60;
+    /** Judgement: wide enough to be quick; the polish finds the minute. */
+    private static final int COARSE_MINUTES = 120;
     /** Judgement: or on the quarter, at the kiln. */
     private static final int FINE_MINUTES = 15;
-    /** Judgement: polishing moves an act by this much at most. */
-    private static final int POLISH_MINUTES = 30;
+    /** Judgement: polishing moves acts by so many minutes at most, in such steps: first coarsely, then by fives. */
+    private static final int[][] POLISHES_MINUTES = {{60, 20}, {20, 5}};
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
     private static final double[] GATE_MARGINS_FRACTION = {0, 0.005, 0.015};
 
@@ -51,12 +52,18 @@ final class Searching {
 
     /** The same timetable with its acts moved by minutes where that costs less. */
     private Draft polished(Draft rough, double margin) {
-        List<java.time.Instant> instants =
-                rough.timetable().visits().stream().map(Visit::at).toList();
-        TimeGrid near = TimeGrid.near(availability, request.house().zone(), span.origin(), instants, POLISH_MINUTES);
-        List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
-        if (found.isEmpty() || found.get(0).costMinutes() >= rough.costMinutes()) return rough;
-        return simulated(found.get(0)).orElse(rough);
+        Draft best = rough;
+        for (int[] polish : POLISHES_MINUTES) {
+            List<Instant> instants =
+                    best.timetable().visits().stream().map(Visit::at).toList();
+            ZoneId zone = request.house().zone();
+            TimeGrid near = TimeGrid.near(availability, zone, span.origin(), instants, polish[0], polish[1]);
+            List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
+            if (!found.isEmpty() && found.get(0).costMinutes() < best.costMinutes()) {
+                best = simulated(found.get(0)).orElse(best);
+            }
+        }
+        return best;
     }
 
     private Optional<Draft> simulated(Search.Found found) {

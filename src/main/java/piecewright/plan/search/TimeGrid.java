@@ -26,8 +26,6 @@ public final class TimeGrid {
     private static final double NIGHT_ACT_COST_MINUTES = 120;
     /** Judgement: stretches up to this long are looked at every quarter of an hour. */
     private static final int SHORT_STRETCH_MINUTES = 75;
-    /** Judgement: people do not begin at 9:04. */
-    private static final int POLISH_MINUTES = 5;
     /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate. */
     private static final int[] LENGTHS_MINUTES = {10, 15, 20, 30, 40};
 
@@ -95,11 +93,16 @@ public final class TimeGrid {
 
     /** Candidates every so many minutes within so many of given instants, where somebody can act: to polish a timetable. */
     public static TimeGrid near(
-            Availability availability, ZoneId zone, Instant origin, List<Instant> instants, int withinMinutes) {
+            Availability availability,
+            ZoneId zone,
+            Instant origin,
+            List<Instant> instants,
+            int withinMinutes,
+            int stepMinutes) {
         TreeMap<Integer, Boolean> points = new TreeMap<>();
         for (Instant instant : instants) {
             int middle = minutesBetween(origin, instant);
-            for (int at = middle - withinMinutes; at <= middle + withinMinutes; at += POLISH_MINUTES) {
+            for (int at = middle - withinMinutes; at <= middle + withinMinutes; at += stepMinutes) {
                 Instant candidate = origin.plus(Duration.ofMinutes(at));
                 boolean somebody = availability.workableUntil(candidate).isPresent()
                         || availability.nightUntil(candidate).isPresent();
