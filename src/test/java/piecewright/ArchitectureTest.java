@@ -107,13 +107,21 @@ class ArchitectureTest {
     static final ArchRule stagesOfTheProcessDoNotKnowEachOther =
             slices().matching("piecewright.process.(*)..").should().notDependOnEachOther();
 
+    /** Distributions and intervals at run time, for counts alone; {@link #onlyCountsKnowStatistics} keeps them there. */
+    private static final DescribedPredicate<JavaClass> STATISTICS = resideInAnyPackage("org.hipparchus..");
+
+    @ArchTest
+    static final ArchRule onlyCountsKnowStatistics = onlyIn("piecewright.assess..", "org.hipparchus..");
+
     @ArchTest
     static final ArchRule theCoreKnowsOnlyLanguageTimeAndItself = classes()
             .that()
             .resideInAnyPackage(CORE)
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(CORE)
-                    .or(resideInAnyPackage("java.lang..", "java.util..", "java.time..", "org.jspecify.."))
+                    .or(STATISTICS)
+                    .or(resideInAnyPackage(
+                            "java.lang..", "java.math..", "java.util..", "java.time..", "org.jspecify.."))
                     .or(describe("primitives", type -> type.getPackageName().isEmpty())));
 
     @ArchTest

@@ -14,6 +14,7 @@ import piecewright.grain.GrainKind;
 import piecewright.grain.GrainLot;
 import piecewright.grain.LotMoisture;
 import piecewright.grain.LotTraits;
+import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.quantity.Moisture;
 import piecewright.text.Quoted;
@@ -36,8 +37,18 @@ public final class LotFile {
         return parse(file, TextFile.read(file, TextFile.SMALL_BYTES));
     }
 
-    /** The lot in this text; the file is only named in refusals. */
+    /** The lot in this text, suspect seed taken as treated; the file is only named in refusals. */
     public static GrainLot parse(Path file, String text) throws StoreException {
+        return parseObserved(file, text).forPlanning();
+    }
+
+    /** The lot in this file with what was seen of it, at most 1 MB. */
+    public static ObservedLot readObserved(Path file) throws StoreException {
+        return parseObserved(file, TextFile.read(file, TextFile.SMALL_BYTES));
+    }
+
+    /** The lot in this text with what was seen of it. */
+    public static ObservedLot parseObserved(Path file, String text) throws StoreException {
         JsonBlock root = JsonBlock.root(
                 file,
                 text,
@@ -49,7 +60,11 @@ public final class LotFile {
                 "floatersPercent",
                 "treated",
                 "harvested",
-                "learned");
+                "learned",
+                "alive",
+                "brokenPercent",
+                "ergotGPerKg",
+                "signs");
         String name = root.text("name");
         GrainKind kind = grain(root, "grain", root.text("grain"));
         LotMoisture moisture = moisture(root.block("moisture"));
@@ -59,7 +74,8 @@ public final class LotFile {
         Treatment treatment = treatment(root);
         Optional<JsonBlock> learned = root.optionalBlock("learned");
         LotTraits traits = learned.isPresent() ? traits(learned.get()) : LotTraits.unknown();
-        return root.make(() -> new GrainLot(name, kind, moisture, dishes, size, treatment, traits));
+        GrainLot lot = root.make(() -> new GrainLot(name, kind, moisture, dishes, size, treatment, traits));
+        return new ObservedLot(lot, ObservationsReader.read(root));
     }
 
     static GrainKind grain(JsonBlock block, String key, String word) throws StoreException {
