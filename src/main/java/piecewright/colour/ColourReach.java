@@ -1,0 +1,33 @@
+package piecewright.colour;
+
+import java.util.Objects;
+import piecewright.colour.Cure.Cured;
+
+/** Whether a style reaches a colour, and how. */
+public sealed interface ColourReach {
+    /** By this cure. */
+    record Reached(Cured cured, ColourBand band) implements ColourReach {
+        public Reached {
+            Objects.requireNonNull(cured);
+            Objects.requireNonNull(band);
+        }
+    }
+
+    /** Not within the style's cure; the nearest it comes, and what would have to change. */
+    record OutOfReach(Cured nearest, Change change) implements ColourReach {
+        public OutOfReach {
+            Objects.requireNonNull(nearest);
+            Objects.requireNonNull(change);
+        }
+    }
+
+    /** No heater of the house cures this style at all: how hot it must be, and how hot the house gets. */
+    record NoHeater(double neededC, double hottestC) implements ColourReach {}
+
+    /** What would have to change. */
+    enum Change {
+        A_PALER_STYLE,
+        A_DARKER_STYLE,
+        A_HOTTER_HEATER
+    }
+}

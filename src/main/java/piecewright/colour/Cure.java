@@ -1,0 +1,97 @@
+package piecewright.colour;
+
+import java.time.Instant;
+import java.util.List;
+import piecewright.house.Heater.HotAir;
+import piecewright.process.PieceState;
+import piecewright.process.Stage;
+import piecewright.process.Surroundings;
+import piecewright.process.kiln.KilnParameters;
+import piecewright.process.kiln.KilnStage;
+import piecewright.quantity.Moisture;
+import piecewright.quantity.TemperatureRange;
+import piecewright.style.KilnSchedule.Rung;
+import piecewright.style.MaltStyle;
+
+/**
+ * Colour and enzymes of a kilned style by air-on and hours of its cure, after its usual drying: the ladder in 10 m³/h of
+ * air per kg of dry matter, rung by rung on moisture, then half the air for the cure. A room of 20 °C and 50 %.
+ */
+public final class Cure {
+    /** Judgement: air of a home kiln, m³/h per kg of dry matter. */
+    private static final double AIR_M3_PER_HOUR_KG = 10;
+    /** Judgement: vents are half shut for curing. */
+    private static final double CURE_FLOW_RATIO = 0.5;
+    /** Judgement: no rung lasts longer. */
+    private static final double RUNG_LONGEST_HOURS = 72;
+    /** Judgement: a heated room. */
+    private static final double ROOM_C = 20;
+    /** Judgement: a heated room. */
+    private static final double ROOM_HUMIDITY_FRACTION = 0.5;
+
+    private static final Surroundings ROOM = Surroundings.constant(Instant.EPOCH, ROOM_C, ROOM_HUMIDITY_FRACTION);
+
+    private final MaltStyle style;
+    private final KilnParameters parameters;
+    private final PieceState dried;
+
+    public Cure(MaltStyle style, KilnParameters parameters) {
+        this.style = style;
+        this.parameters = parameters;
+        this.dried = dried((style.kiln().cureC().lowC() + style.kiln().cureC().highC()) / 2);
+    }
+
+    public MaltStyle style() {
+        return style;
+    }
+
+    /**
+     * The malt off the kiln.
+     *
+     * @param diastaticFraction share of the green malt's diastatic power that survives, good to 0.15
+     */
+    public record Cured(
+            double cureC, double cureHours, double colourEbc, double diastaticFraction, double endMoistureFraction) {}
+
+    /**
+     * @param cureC air-on, °C, [0, 150]
+     * @param cureHours 0 or more
+     */
+    public Cured at(double cureC, double cureHours) {
+        double airM3PerHour = CURE_FLOW_RATIO * AIR_M3_PER_HOUR_KG;
+        PieceState malt = stage(cureC, airM3PerHour).run(dried, 0, cureHours);
+        return new Cured(
+                cureC,
+                cureHours,
+                malt.kiln().colourEbc(),
+                malt.kiln().diastaticFraction(),
+                malt.mass().moisture().wetBasisFraction());
+    }
+
+    /** The piece when its cure begins: as dry as the first rung that is as warm as the middle of the cure asks. */
+    private PieceState dried(double cureC) {
+        double greenFraction = style.steep().targetFraction();
+        PieceState now = PieceState.rawGrain(
+                1 / (1 - greenFraction),
+                new Moisture(greenFraction),
+                1,
+                style.kiln().colourBase().startEbc(),
+                ROOM_C);
+        List<Rung> ladder = style.kiln().ladder();
+        for (int i = 0; i + 1 < ladder.size() && ladder.get(i).airOnC() < cureC; i++) {
+            KilnStage stage = stage(ladder.get(i).airOnC(), AIR_M3_PER_HOUR_KG);
+            double untilFraction = ladder.get(i + 1).belowMoistureFraction();
+            for (double hours = 0; hours < RUNG_LONGEST_HOURS; hours += Stage.STEP_HOURS) {
+                if (now.mass().moisture().wetBasisFraction() <= untilFraction) break;
+                now = stage.step(now, hours, Stage.STEP_HOURS);
+            }
+        }
+        return now;
+    }
+
+    private KilnStage stage(double airOnC, double airM3PerHour) {
+        HotAir air = new HotAir(new TemperatureRange(0, 150), airM3PerHour, false, 1e6, 0);
+        double substrate = style.kiln().colourBase().substrateRatio();
+        return new KilnStage(parameters, airOnC, air, ROOM, substrate);
+    }
+}
