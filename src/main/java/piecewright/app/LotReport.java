@@ -1,0 +1,28 @@
+package piecewright.app;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import piecewright.assess.LotJudge;
+import piecewright.assess.LotJudgement;
+import piecewright.grain.ObservedLot;
+import piecewright.store.JudgementJson;
+import piecewright.store.LotFile;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.JudgementPage;
+
+/** Judges the lot of a file. */
+public record LotReport(ObservedLot observed, LotJudgement judgement) {
+    public static LotReport of(Path lotFile, LocalDate today) throws StoreException {
+        ObservedLot observed = LotFile.readObserved(lotFile);
+        return new LotReport(observed, LotJudge.judge(observed, today));
+    }
+
+    public String page(DisplayUnits units) {
+        return new JudgementPage(units).page(observed.lot().name(), judgement);
+    }
+
+    public String json(DisplayUnits units) {
+        return new JudgementJson(new JudgementPage(units)).write(observed.lot().name(), judgement);
+    }
+}

@@ -1,0 +1,78 @@
+package piecewright.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import piecewright.app.ColourChoice;
+import piecewright.house.House;
+import piecewright.store.HouseFile;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.QuantityParser;
+import piecewright.text.UnreadableException;
+
+/** Shows a malt colour and which styles reach it. */
+@Command(
+        name = "colour",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
+        footer = {"", "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong."})
+final class ColourCommand implements Callable<Integer> {
+    private static final double DARKEST_EBC = 1600;
+
+    private final Surroundings surroundings;
+
+    @Option(names = "--target", paramLabel = "COLOUR", description = "The malt's colour, such as \"6 EBC\".")
+    private @Nullable String target;
+
+    @Option(names = "--house", paramLabel = "FILE", description = "The household whose heaters are asked.")
+    private @Nullable Path house;
+
+    @Mixin
+    private final BeerOptions beerOptions = new BeerOptions();
+
+    @Mixin
+    private final StyleOption styleOption = new StyleOption();
+
+    @Mixin
+    private final UnitOptions unitOptions = new UnitOptions();
+
+    @Option(names = "--json", description = "Print it as JSON instead of sentences.")
+    private boolean json;
+
+    ColourCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws OptionException, StoreException {
+        DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
+        Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
+        Optional<Double> ofBeer = beerOptions.maltEbc(units);
+        if (ofBeer.isPresent() == (target != null)) {
+            throw new OptionException("--target", "or --beer must be given, one of the two");
+        }
+        double wantedEbc = target == null ? ofBeer.orElse(0.0) : colourEbc(target, units);
+        ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
+        if (!json) surroundings.streams().out().print(beerOptions.saying());
+        surroundings.streams().out().print(json ? choice.json() : choice.page(units));
+        boolean reached =
+                choice.ways().stream().anyMatch(way -> way.reach() instanceof piecewright.colour.ColourReach.Reached);
+        return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
+    }
+
+    private static double colourEbc(String typed, DisplayUnits units) throws OptionException {
+        try {
+            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
+            if (colourEbc > 0 && colourEbc <= DARKEST_EBC) return colourEbc;
+            throw new OptionException("--target", "must be more than nothing and at most 1600 EBC");
+        } catch (UnreadableException unreadable) {
+            throw new OptionException("--target", String.valueOf(unreadable.getMessage()));
+        }
+    }
+}

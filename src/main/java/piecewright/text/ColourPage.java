@@ -1,0 +1,60 @@
+package piecewright.text;
+
+import java.time.Duration;
+import java.util.Locale;
+import piecewright.colour.ColourReach;
+import piecewright.colour.Cure.Cured;
+import piecewright.colour.Swatch;
+import piecewright.quantity.Units;
+
+/** A malt colour on all scales, and how styles reach it, in sentences. */
+public final class ColourPage {
+    private final QuantityFormat quantities;
+
+    public ColourPage(DisplayUnits units) {
+        this.quantities = new QuantityFormat(units);
+    }
+
+    public String head(double colourEbc) {
+        double srm = Units.srmOfEbc(colourEbc);
+        return String.format(
+                Locale.ROOT,
+                "%.1f EBC = %.1f SRM (EBC = 25/12.7 SRM) = %.1f °L (SRM = 1.3546 °L - 0.76); wort in 1 cm: #%s\n",
+                colourEbc,
+                srm,
+                Units.lovibondOfSrm(srm),
+                Swatch.ofMalt(colourEbc).hex());
+    }
+
+    public String way(String style, ColourReach reach) {
+        return Paragraph.of("  " + style + ": ", sentence(reach));
+    }
+
+    private String sentence(ColourReach reach) {
+        if (reach instanceof ColourReach.Reached reached) {
+            return "cure " + cure(reached.cured()) + "; four times in five "
+                    + quantities.colour(reached.band().lowEbc()) + " to "
+                    + quantities.colour(reached.band().highEbc()) + ", about "
+                    + quantities.percent(reached.cured().diastaticFraction())
+                    + " of the enzyme power left, give or take 15 points.";
+        }
+        if (reach instanceof ColourReach.OutOfReach out) {
+            String change = switch (out.change()) {
+                case A_PALER_STYLE -> "a paler style";
+                case A_DARKER_STYLE -> "a darker style";
+                case A_HOTTER_HEATER -> "a hotter heater";
+            };
+            return "out of reach; it comes to "
+                    + quantities.colour(out.nearest().colourEbc()) + " at " + cure(out.nearest()) + ". It takes "
+                    + change + ".";
+        }
+        ColourReach.NoHeater cold = (ColourReach.NoHeater) reach;
+        return "no heater here cures it: it takes " + quantities.temperature(cold.neededC()) + ", the hottest holds "
+                + quantities.temperature(cold.hottestC()) + ".";
+    }
+
+    private String cure(Cured cured) {
+        return quantities.time(Duration.ofMinutes(Math.round(cured.cureHours() * 60))) + " at "
+                + quantities.temperature(cured.cureC());
+    }
+}
