@@ -4,10 +4,10 @@ import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.steep.SteepModel;
 
-/** One air rest walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
+/** One air rest walked forward in half hours: scratch space of the search, mutable, used by one thread. */
 final class RestWalk {
-    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 15;
+    /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
+    private static final double STEP_MINUTES = 30;
 
     private final SteepModel steep;
     private final Metabolism metabolism;
@@ -56,11 +56,11 @@ final class RestWalk {
         double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
         double nextC = airC + (grainC - airC) * Math.exp(-stepHours / relaxHours);
         double meanC = (grainC + nextC) / 2;
-        double first = steep.restPerHour(coreRatio, outerRatio, meanC, chitRatio);
-        double half = first * stepHours / 2;
+        double equivalentPerHour = steep.theta(meanC) * steep.chitGain(chitRatio);
+        double half = steep.restPerHour(coreRatio, outerRatio, equivalentPerHour) * stepHours / 2;
         double drunk = Math.min(
                 outerRatio,
-                stepHours * steep.restPerHour(coreRatio + half, Math.max(0, outerRatio - half), meanC, chitRatio));
+                stepHours * steep.restPerHour(coreRatio + half, Math.max(0, outerRatio - half), equivalentPerHour));
         coreRatio += drunk;
         outerRatio -= drunk;
         double moisture = (coreRatio + outerRatio) / (coreRatio + outerRatio + dryFraction);

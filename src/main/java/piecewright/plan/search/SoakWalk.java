@@ -4,10 +4,10 @@ import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.steep.SteepModel;
 
-/** One immersion walked forward in quarter hours: scratch space of the search, mutable, used by one thread. */
+/** One immersion walked forward in half hours: scratch space of the search, mutable, used by one thread. */
 final class SoakWalk {
-    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 15;
+    /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
+    private static final double STEP_MINUTES = 30;
 
     private final SteepModel steep;
     private final Metabolism metabolism;
