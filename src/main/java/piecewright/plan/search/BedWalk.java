@@ -8,12 +8,12 @@ import piecewright.process.Surroundings;
 import piecewright.process.germination.Bed;
 
 /**
- * A bed on the floor or withering, walked forward in quarter hours: scratch space of the search, mutable, used by one
+ * A bed on the floor or withering, walked forward in half hours: scratch space of the search, mutable, used by one
  * thread. Turnings are smeared out (the mean temperature they leave), sprinkling holds the moisture the style keeps.
  */
 final class BedWalk {
-    /** Judgement: a quarter of an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 15;
+    /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
+    private static final double STEP_MINUTES = 30;
 
     private final Metabolism metabolism;
     private final Bed bed;

@@ -26,6 +26,8 @@ public final class TimeGrid {
     private static final double NIGHT_ACT_COST_MINUTES = 120;
     /** Judgement: stretches up to this long are looked at every quarter of an hour. */
     private static final int SHORT_STRETCH_MINUTES = 75;
+    /** Minutes per entry of the table that finds candidates by time. */
+    private static final int SLOT_MINUTES = 15;
     /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate. */
     private static final int[] LENGTHS_MINUTES = {10, 15, 20, 30, 40};
 
@@ -33,6 +35,7 @@ public final class TimeGrid {
     private final int[] minute;
     private final boolean[] coarse;
     private final int[] nextCoarse;
+    private final int[] firstInSlot;
     private final boolean[] night;
     private final int[] workableMinutes;
     private final int[] attendedUntil;
@@ -53,6 +56,11 @@ public final class TimeGrid {
             minute[at] = point.getKey();
             coarse[at] = point.getValue();
             describe(at++, availability, zone);
+        }
+        firstInSlot = new int[size == 0 ? 0 : minute[size - 1] / SLOT_MINUTES + 1];
+        for (int slot = 0, next = 0; slot < firstInSlot.length; slot++) {
+            while (minute[next] < slot * SLOT_MINUTES) next++;
+            firstInSlot[slot] = next;
         }
         nextCoarse[size + 1] = size;
         nextCoarse[size] = size;
@@ -185,7 +193,11 @@ public final class TimeGrid {
 
     /** Index of the first candidate at or after the minute; size() when there is none. */
     public int firstAtOrAfter(int sinceOrigin) {
-        int found = java.util.Arrays.binarySearch(minute, sinceOrigin);
-        return found >= 0 ? found : -found - 1;
+        if (sinceOrigin <= 0) return 0;
+        int slot = sinceOrigin / SLOT_MINUTES;
+        if (slot >= firstInSlot.length) return minute.length;
+        int at = firstInSlot[slot];
+        while (at < minute.length && minute[at] < sinceOrigin) at++;
+        return at;
     }
 }
