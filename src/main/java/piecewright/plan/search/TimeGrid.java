@@ -11,9 +11,9 @@ import piecewright.plan.Availability;
 import piecewright.plan.Availability.Stretch;
 
 /**
- * The candidate instants at which an act may begin, as minutes since an origin: every 30 minutes inside hours (every 15
- * inside short stretches and wherever a fine grid is asked for), each stretch's first instant and its last that still
- * fits an act. Each candidate knows how long somebody can work from it and what its hour costs.
+ * The candidate instants at which an act may begin, as minutes since an origin: a coarse
+ * and a fine grid inside hours, closer in short stretches, each stretch's first instant and its last that still fits an
+ * act. Each candidate knows how long somebody can work from it and what its hour costs.
  */
 public final class TimeGrid {
     /** Judgement: an act before this local time is unsociable. */
@@ -24,12 +24,16 @@ public final class TimeGrid {
     private static final double UNSOCIABLE_COST_MINUTES_PER_HOUR = 15;
     /** Judgement: getting up at night costs as much as two hours of work. */
     private static final double NIGHT_ACT_COST_MINUTES = 120;
-    /** Judgement: stretches up to this long are looked at every quarter of an hour. */
+    /** Judgement: stretches up to this long count as short. */
     private static final int SHORT_STRETCH_MINUTES = 75;
     /** Minutes per entry of the table that finds candidates by time. */
     private static final int SLOT_MINUTES = 15;
-    /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate. */
-    private static final int[] LENGTHS_MINUTES = {10, 15, 20, 30, 40};
+    /** Lengths of work, minutes, for which a stretch's last fitting instant is a candidate of the coarse grid. */
+    private static final int[] LENGTHS_MINUTES = {15, 30};
+    /** The same, of the fine grid: what is done at the kiln. */
+    private static final int[] KILN_LENGTHS_MINUTES = {10, 20, 40};
+    /** Judgement: short stretches are looked at every half hour. */
+    private static final int SHORT_STEP_MINUTES = 30;
 
     private final Instant origin;
     private final int[] minute;
@@ -121,11 +125,17 @@ public final class TimeGrid {
     }
 
     private static void addStretch(TreeMap<Integer, Boolean> points, int from, int end, int[] grid) {
-        int coarseStep = end - from <= SHORT_STRETCH_MINUTES ? Math.min(grid[1], grid[2]) : grid[1];
+        int coarseStep = end - from <= SHORT_STRETCH_MINUTES ? Math.min(grid[1], SHORT_STEP_MINUTES) : grid[1];
         for (int at = from; at < end; at += grid[2]) putInside(points, at, false, grid[0]);
         for (int at = from; at < end; at += coarseStep) putInside(points, at, true, grid[0]);
-        for (int length : LENGTHS_MINUTES) {
-            if (end - length >= from) putInside(points, end - length, true, grid[0]);
+        lasts(points, from, end, LENGTHS_MINUTES, grid[0], true);
+        lasts(points, from, end, KILN_LENGTHS_MINUTES, grid[0], false);
+    }
+
+    private static void lasts(
+            TreeMap<Integer, Boolean> points, int from, int end, int[] lengths, int horizon, boolean isCoarse) {
+        for (int length : lengths) {
+            if (end - length >= from) putInside(points, end - length, isCoarse, horizon);
         }
     }
 
