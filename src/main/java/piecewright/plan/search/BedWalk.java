@@ -69,12 +69,13 @@ final class BedWalk {
         double airC = air.airC((nowMinutes + stepHours * 30) / 60);
         double moisture = grain.moistureFraction();
         double heatW = metabolism.heatWPerKgDry(grain.grainC(), moisture, grain.growthRatio());
-        double nextC = warmed(airC, heatW, stepHours);
+        GrainMass mass = mass();
+        double nextC = warmed(mass, airC, heatW, stepHours);
         double meanC = (grain.grainC() + nextC) / 2;
         double dryFraction = grain.dryFraction();
         double respired = dryFraction * Metabolism.respiredPerHour(heatW) * stepHours;
         double vpdKPa = Psychrometrics.vapourPressureDeficitKPa(airC, air.humidityFraction());
-        double laidM = bed.laidDepthM(mass(), areaM2);
+        double laidM = bed.laidDepthM(mass, areaM2);
         double lost = dryFraction
                 * stepHours
                 * bed.waterLossPerHour(grain.waterRatio() / dryFraction, vpdKPa, laidM, exposureRatio);
@@ -91,8 +92,7 @@ final class BedWalk {
     }
 
     /** Temperature a step later, turnings smeared out over their usual gap. */
-    private double warmed(double airC, double heatWPerKg, double stepHours) {
-        GrainMass mass = mass();
+    private double warmed(GrainMass mass, double airC, double heatWPerKg, double stepHours) {
         double depthM = bed.depthM(mass, areaM2);
         double dryKgPerM2 = mass.dryMatterKg() / areaM2;
         double perHour = bed.warmingKPerHour(0, 1, depthM, dryKgPerM2, mass.dryBasisRatio());

@@ -8,6 +8,7 @@ import piecewright.plan.Rules;
 final class KilnLegs {
     private static final int STEP_MINUTES = 15;
     private static final int LONGEST_STEPS = 6 * 24 * 60 / STEP_MINUTES;
+    private static final int USUAL_STEPS = 2 * 24 * 60 / STEP_MINUTES;
     private static final int WAIT_STEPS = 25 * 60 / STEP_MINUTES;
     /** Judgement: the bed is stirred until it is down to this, wet basis. */
     static final double STIR_ABOVE_FRACTION = 0.23;
@@ -91,14 +92,18 @@ final class KilnLegs {
         double last = level == space.heat().cureLevel()
                 ? 0
                 : space.heat().gateRatio(space.heat().cureLevel());
-        double[] expected = new double[LONGEST_STEPS];
-        double[] slow = new double[LONGEST_STEPS];
+        double[] expected = new double[USUAL_STEPS];
+        double[] slow = new double[USUAL_STEPS];
         int start = space.grid().minute(from.at());
         double dry = from.grain().dryFraction();
         expected[0] = from.grain().waterRatio() / dry;
         slow[0] = from.grain().slowWaterRatio() / dry;
         int steps = LONGEST_STEPS;
         for (int i = 1; i < steps; i++) {
+            if (i == expected.length) {
+                expected = Arrays.copyOf(expected, 2 * i);
+                slow = Arrays.copyOf(slow, 2 * i);
+            }
             int minute = start + (i - 1) * STEP_MINUTES;
             expected[i] = space.heat().expected(level).dried(expected[i - 1], minute, minute + STEP_MINUTES);
             slow[i] = space.heat().slow(level).dried(slow[i - 1], minute, minute + STEP_MINUTES);
