@@ -47,6 +47,11 @@ public final class Availability {
         return together;
     }
 
+    /** Each person's own hours, one after the other, not merged: more people only ever add to them. */
+    public List<Stretch> everyonesStretches() {
+        return byPerson.stream().flatMap(List::stream).toList();
+    }
+
     /** Nights in which somebody would get up, if any may. */
     public List<Stretch> nights() {
         return nights;

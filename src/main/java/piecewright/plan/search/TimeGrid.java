@@ -89,7 +89,7 @@ public final class TimeGrid {
             Availability availability, ZoneId zone, Instant origin, Instant until, int coarseMinutes, int fineMinutes) {
         TreeMap<Integer, Boolean> points = new TreeMap<>();
         int horizon = minutesBetween(origin, until);
-        for (Stretch stretch : availability.stretches()) {
+        for (Stretch stretch : availability.everyonesStretches()) {
             addStretch(
                     points, minutesBetween(origin, stretch.from()), minutesBetween(origin, stretch.until()), new int[] {
                         horizon, coarseMinutes, fineMinutes
