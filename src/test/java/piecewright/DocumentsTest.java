@@ -63,7 +63,10 @@ class DocumentsTest {
                 + source("FileOptions")
                 + source("UnitOptions")
                 + source("StyleOption")
-                + source("PlanCommand");
+                + source("PlanCommand")
+                + source("JudgeCommand")
+                + source("BuyCommand")
+                + source("ColourCommand");
         for (String option : found(README, "(?<= |`)--[a-z-]+")) {
             assertTrue(option.equals("--help") || options.contains("\"" + option + "\""), option);
         }
