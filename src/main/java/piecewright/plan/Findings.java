@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import piecewright.assess.LotJudge;
 import piecewright.grain.Treatment;
 import piecewright.plan.Finding.Quantity;
 import piecewright.plan.Simulation.Course;
@@ -14,8 +15,6 @@ import piecewright.quantity.EbcRange;
 
 /** What a person should know beside the plan. One method per finding. */
 final class Findings {
-    /** Judgement: below 95 % warn; common practice, no source. */
-    private static final double GOOD_ENERGY_FRACTION = 0.95;
     /** Judgement: a point of steep-out moisture is worth a word. */
     private static final double OFF_TARGET_FRACTION = 0.01;
 
@@ -47,7 +46,7 @@ final class Findings {
 
     private void germination(List<Finding> findings) {
         OptionalDouble tested = request.lot().germinativeEnergyFraction();
-        if (tested.isEmpty() || tested.getAsDouble() < GOOD_ENERGY_FRACTION) {
+        if (tested.isEmpty() || tested.getAsDouble() < LotJudge.GOOD_FRACTION) {
             double energy = setup.lot().energyFraction();
             findings.add(new Finding.Germination("lot", tested.isPresent(), energy));
         }

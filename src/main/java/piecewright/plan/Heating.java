@@ -11,7 +11,6 @@ import piecewright.plan.Outfit.Drying;
 import piecewright.process.Surroundings;
 import piecewright.process.kiln.AirOn;
 import piecewright.process.kiln.DryingBed;
-import piecewright.process.kiln.DryingParameters;
 import piecewright.process.kiln.HeaterLimit;
 import piecewright.style.MaltStyle;
 
@@ -19,8 +18,6 @@ import piecewright.style.MaltStyle;
 final class Heating {
     /** Judgement: practice, kiln beds of 8 to 10 cm; 15 is the limit. */
     private static final double DEEPEST_BED_M = 0.15;
-    /** Judgement: green malt as it lies, kg/m³. */
-    private static final double GREEN_KG_PER_M3 = 480;
     /** Judgement: what cannot blow 40 °C is no dryer. */
     private static final double COOLEST_DRYING_C = 40;
     /** Judgement: moving the malt to another heater is worth an hour or two of drying. */
@@ -31,16 +28,22 @@ final class Heating {
     private final House house;
     private final MaltStyle style;
     private final Rooms rooms;
+    private final ModelParameters parameters;
 
-    Heating(House house, MaltStyle style, Rooms rooms) {
+    Heating(House house, MaltStyle style, Rooms rooms, ModelParameters parameters) {
+        this.parameters = parameters;
         this.house = house;
         this.style = style;
         this.rooms = rooms;
     }
 
     Optional<Drying> choose(double dryMatterKg, List<Obstacle> obstacles) {
-        double greenM2 = dryMatterKg / (1 - style.steep().targetFraction()) / GREEN_KG_PER_M3 / DEEPEST_BED_M;
-        double driedM2 = dryMatterKg / (1 - gateFraction()) / GREEN_KG_PER_M3 / DEEPEST_BED_M;
+        double greenM2 = dryMatterKg
+                / (1 - style.steep().targetFraction())
+                / parameters.growth().bulkKgPerM3()
+                / DEEPEST_BED_M;
+        double driedM2 =
+                dryMatterKg / (1 - gateFraction()) / parameters.growth().bulkKgPerM3() / DEEPEST_BED_M;
         List<Heater> heaters = house.kit().heaters();
         double neededC = style.kiln().cureC().lowC();
         double hottestC = heaters.stream().mapToDouble(this::hottestCureC).max().orElse(0);
@@ -120,8 +123,8 @@ final class Heating {
         return fraction / (1 - fraction);
     }
 
-    private static DryingBed bed() {
-        return new DryingBed(DryingParameters.defaults());
+    private DryingBed bed() {
+        return new DryingBed(parameters.kiln().drying());
     }
 
     private AirOn air(Heater heater, double airOnC) {

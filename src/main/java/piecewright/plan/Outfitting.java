@@ -25,8 +25,6 @@ final class Outfitting {
     private static final double FIRST_WATER_L_PER_KG = 1.5;
     /** Judgement: litres of water per kg of grain for later immersions, 1 to 1.5 in practice. */
     private static final double LATER_WATER_L_PER_KG = 1.25;
-    /** Judgement: green malt as it lies, kg/m³. */
-    private static final double GREEN_KG_PER_M3 = 480;
     /** Judgement: beds are spread this deep where the trays allow: thin enough to leave alone for half a day. */
     private static final double USUAL_BED_CM = 5;
     /** Judgement: growth is easiest to keep near this air temperature. */
@@ -35,8 +33,10 @@ final class Outfitting {
     private final House house;
     private final MaltStyle style;
     private final Rooms rooms;
+    private final ModelParameters parameters;
 
-    Outfitting(House house, MaltStyle style, Rooms rooms) {
+    Outfitting(House house, MaltStyle style, Rooms rooms, ModelParameters parameters) {
+        this.parameters = parameters;
         this.house = house;
         this.style = style;
         this.rooms = rooms;
@@ -46,7 +46,7 @@ final class Outfitting {
     Optional<Outfit> choose(GrainKind grain, double grainKg, double dryMatterKg, List<Obstacle> obstacles) {
         Optional<Soaking> soaking = soaking(grain, grainKg, obstacles);
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
-        Optional<Outfit.Drying> drying = new Heating(house, style, rooms).choose(dryMatterKg, obstacles);
+        Optional<Outfit.Drying> drying = new Heating(house, style, rooms, parameters).choose(dryMatterKg, obstacles);
         if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty()) return Optional.empty();
         return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get()));
     }
@@ -82,12 +82,14 @@ final class Outfitting {
             double areaM2 =
                     atPlace.getValue().stream().mapToDouble(Trays::totalAreaM2).sum();
             largestM2 = Math.max(largestM2, areaM2);
-            double usedM2 = Math.min(areaM2, greenKg / (GREEN_KG_PER_M3 * USUAL_BED_CM / 100));
-            double depthCm = 100 * greenKg / (GREEN_KG_PER_M3 * usedM2);
+            double usedM2 = Math.min(areaM2, greenKg / (parameters.growth().bulkKgPerM3() * USUAL_BED_CM / 100));
+            double depthCm = 100 * greenKg / (parameters.growth().bulkKgPerM3() * usedM2);
             if (depthCm <= deepestCm) fitting.add(new Growing(atPlace.getKey(), usedM2, depthCm));
         }
         if (fitting.isEmpty()) {
-            double depthCm = largestM2 > 0 ? 100 * greenKg / (GREEN_KG_PER_M3 * largestM2) : Double.POSITIVE_INFINITY;
+            double depthCm = largestM2 > 0
+                    ? 100 * greenKg / (parameters.growth().bulkKgPerM3() * largestM2)
+                    : Double.POSITIVE_INFINITY;
             obstacles.add(new Obstacle.BedTooDeep(depthCm, deepestCm, largestM2));
         }
         return fitting.stream()

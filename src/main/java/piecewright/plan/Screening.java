@@ -3,15 +3,13 @@ package piecewright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import piecewright.assess.LotJudge;
 import piecewright.grain.GrainLot;
 import piecewright.grain.Treatment;
 import piecewright.style.MaltStyle;
 
 /** What forbids a plan before any search: the lot itself. One method per rule. */
 final class Screening {
-    /** Judgement: under 85 % the dead corns rot and heat the piece unevenly; common practice, no source. */
-    private static final double TOO_FEW_FRACTION = 0.85;
-
     private Screening() {}
 
     static List<Obstacle> of(GrainLot lot, MaltStyle style) {
@@ -34,8 +32,8 @@ final class Screening {
 
     private static void enoughCornsLive(GrainLot lot, List<Obstacle> obstacles) {
         OptionalDouble energy = lot.germinativeEnergyFraction();
-        if (energy.isPresent() && energy.getAsDouble() < TOO_FEW_FRACTION) {
-            obstacles.add(new Obstacle.TooFewGrow(lot.name(), energy.getAsDouble(), TOO_FEW_FRACTION));
+        if (energy.isPresent() && energy.getAsDouble() < LotJudge.LEAST_FRACTION) {
+            obstacles.add(new Obstacle.TooFewGrow(lot.name(), energy.getAsDouble(), LotJudge.LEAST_FRACTION));
         }
     }
 }

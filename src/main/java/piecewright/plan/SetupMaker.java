@@ -22,8 +22,8 @@ public final class SetupMaker {
         GrainLot lot = request.lot();
         double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
         double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
-        Optional<Outfit> outfit =
-                new Outfitting(request.house(), request.style(), rooms).choose(lot.kind(), grainKg, dryKg, obstacles);
+        Optional<Outfit> outfit = new Outfitting(request.house(), request.style(), rooms, parameters)
+                .choose(lot.kind(), grainKg, dryKg, obstacles);
         return outfit.map(chosen -> {
             double energy = lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
             Setup.Lot assumed = new Setup.Lot(
