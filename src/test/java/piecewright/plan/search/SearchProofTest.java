@@ -34,6 +34,7 @@ class SearchProofTest {
         private double least = Double.POSITIVE_INFINITY;
         private double worstBoundOver;
         private long checks;
+        private int mostNights;
 
         Exhaustive(Route route) {
             this.route = route;
@@ -47,6 +48,7 @@ class SearchProofTest {
         private void follow(Label label) {
             if (route.isGoal(label)) {
                 least = Math.min(least, label.costMinutes());
+                mostNights = Math.max(mostNights, label.nights());
                 for (Label before : label.path()) {
                     double over = before.costMinutes() + route.boundMinutes(before) - label.costMinutes();
                     worstBoundOver = Math.max(worstBoundOver, over);
@@ -83,6 +85,7 @@ class SearchProofTest {
         Exhaustive exhaustive = new Exhaustive(
                 search(setup, grid, wish, last, Effort.complete()).route());
         double everything = exhaustive.leastCost();
+        assertTrue(exhaustive.mostNights <= wish.mostNights(), "night acts, seed " + seed);
         return new Outcome(
                 everything,
                 cost(search(setup, grid, wish, last, Effort.complete())),
