@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import piecewright.process.MetabolismParameters;
+import piecewright.process.couch.CouchParameters;
 import piecewright.process.germination.GrowthParameters;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.steep.SteepParameters;
@@ -8,12 +9,17 @@ import piecewright.process.steep.SteepParameters.Warming;
 
 /** Parameters of every stage, editable in one place. */
 public record ModelParameters(
-        SteepParameters steep, MetabolismParameters metabolism, GrowthParameters growth, KilnParameters kiln) {
+        SteepParameters steep,
+        MetabolismParameters metabolism,
+        GrowthParameters growth,
+        CouchParameters couch,
+        KilnParameters kiln) {
     public static ModelParameters defaults() {
         return new ModelParameters(
                 SteepParameters.defaults(),
                 MetabolismParameters.defaults(),
                 GrowthParameters.defaults(),
+                CouchParameters.defaults(),
                 KilnParameters.defaults());
     }
 
