@@ -15,5 +15,6 @@ public enum Caution {
     DUST,
     ALLERGENS,
     PACKS_DENSE,
-    COUCH_GAS
+    COUCH_GAS,
+    OATS_FLOAT
 }

@@ -17,6 +17,9 @@ final class Cautions {
     private static final Set<ActKind> LIFTED =
             EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD);
 
+    private static final Set<GrainKind> HUSKLESS =
+            EnumSet.of(GrainKind.WHEAT, GrainKind.RYE, GrainKind.SPELT, GrainKind.HULLLESS_BARLEY);
+
     private final GrainKind grain;
     private final Treatment treatment;
 
@@ -52,13 +55,13 @@ final class Cautions {
         if (treatment == Treatment.UNKNOWN) cautions.add(Caution.UNKNOWN_TREATMENT);
         cautions.add(Caution.DUST);
         if (grain == GrainKind.RYE) cautions.add(Caution.ERGOT);
+        if (grain == GrainKind.OATS) cautions.add(Caution.OATS_FLOAT);
+        if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }
 
     private void floor(List<Caution> cautions) {
         cautions.add(Caution.RAW_GREEN_MALT);
         cautions.add(Caution.CARBON_DIOXIDE);
-        if (grain == GrainKind.WHEAT || grain == GrainKind.RYE || grain == GrainKind.HULLLESS_BARLEY) {
-            cautions.add(Caution.PACKS_DENSE);
-        }
+        if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }
 }

@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import piecewright.grain.GrainKind;
 import piecewright.process.MetabolismParameters;
 import piecewright.process.couch.CouchParameters;
 import piecewright.process.germination.GrowthParameters;
@@ -21,6 +22,11 @@ public record ModelParameters(
                 GrowthParameters.defaults(),
                 CouchParameters.defaults(),
                 KilnParameters.defaults());
+    }
+
+    /** The same for a grain that lies denser or looser than barley. */
+    ModelParameters forGrain(GrainKind grain) {
+        return new ModelParameters(steep, metabolism, growth.withBulkRatio(GrainBulk.denserRatio(grain)), couch, kiln);
     }
 
     /** Steep parameters for a piece shared among equal vessels: each follows the air as fast as its own litres do. */

@@ -85,8 +85,15 @@ public final class Rules {
 
     private final MaltStyle style;
     private final double waterSensitiveFraction;
+    private final double growthMarginFraction;
 
     public Rules(MaltStyle style, double waterSensitiveFraction) {
+        this(style, waterSensitiveFraction, 0);
+    }
+
+    /** @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more */
+    public Rules(MaltStyle style, double waterSensitiveFraction, double growthMarginFraction) {
+        this.growthMarginFraction = growthMarginFraction;
         this.style = style;
         this.waterSensitiveFraction = waterSensitiveFraction;
     }
@@ -171,7 +178,11 @@ public final class Rules {
 
     /** Growth as it ends: at loading, or before it at packing the couch. */
     public double growthAtTheEnd(double growthRatio) {
-        if (!style.growth().acceptable().contains(growthRatio)) return Double.POSITIVE_INFINITY;
+        var acceptable = style.growth().acceptable();
+        if (growthRatio < acceptable.lowFraction() + growthMarginFraction
+                || growthRatio > acceptable.highFraction() - growthMarginFraction) {
+            return Double.POSITIVE_INFINITY;
+        }
         return GROWTH_COST_MINUTES_PER_TENTH
                 * 10
                 * Math.abs(growthRatio - style.growth().acrospireFraction());

@@ -21,6 +21,11 @@ public final class SetupMaker {
 
     /** The setup for so much grain, kg; empty with the reasons added to the obstacles when no kit holds it. */
     public Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
+        SetupMaker ofGrain = new SetupMaker(parameters.forGrain(request.lot().kind()));
+        return ofGrain.fitted(request, rooms, grainKg, obstacles);
+    }
+
+    private Optional<Setup> fitted(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
         GrainLot lot = request.lot();
         double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
         double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());

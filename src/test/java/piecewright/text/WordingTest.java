@@ -168,7 +168,8 @@ class WordingTest {
 
     @Test
     void cautionsThatNeedItDeferToLocalRules() {
-        List<Caution> ofTheKitchen = List.of(Caution.LIFTING, Caution.HOT_SURFACES, Caution.PACKS_DENSE);
+        List<Caution> ofTheKitchen =
+                List.of(Caution.LIFTING, Caution.HOT_SURFACES, Caution.PACKS_DENSE, Caution.OATS_FLOAT);
         for (Caution caution : Caution.values()) {
             assertTrue(
                     ofTheKitchen.contains(caution)

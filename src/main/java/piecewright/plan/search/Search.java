@@ -24,6 +24,8 @@ import piecewright.process.germination.Bed;
 public final class Search {
     /** Judgement: minutes of work of a turning or stirring. */
     public static final int TURN_MINUTES = 10;
+    /** Judgement: where gates are asked to be drier by a point, growth is asked to end this many points inside. */
+    private static final double GROWTH_MARGINS_RATIO = 4;
     /** Judgement: minutes to read the thermometer and smell the pile. */
     public static final int CHECK_MINUTES = 5;
     /** Judgement: nothing in the kiln waits longer between stirrings while the bed is wet. */
@@ -59,7 +61,7 @@ public final class Search {
             double gateMarginFraction) {}
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(setup, grid, wish, ActKind.DEROOT, Effort.usual());
+        this(setup, grid, wish, ActKind.DEROOT, setup.couching().isPresent() ? Effort.couched() : Effort.usual());
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */
@@ -68,7 +70,8 @@ public final class Search {
                 setup.style(),
                 setup.outfit().drying().hottestDryC(),
                 setup.outfit().drying().cureC());
-        Rules rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
+        Rules rules = new Rules(
+                setup.style(), setup.lot().waterSensitiveFraction(), GROWTH_MARGINS_RATIO * wish.gateMarginFraction());
         this.space = new Space(
                 setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
         this.beds = beds(setup, grid);
