@@ -1,7 +1,9 @@
 package piecewright.plan;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import piecewright.grain.GrainKind;
 import piecewright.grain.Treatment;
 
@@ -11,6 +13,12 @@ final class Cautions {
     private static final double HOT_C = 60;
     /** Judgement: a wet piece heavier than this, kg, is lifted by two. */
     private static final double HEAVY_KG = 15;
+
+    private static final Set<ActKind> LIFTED =
+            EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD);
+
+    private static final Set<GrainKind> HUSKLESS =
+            EnumSet.of(GrainKind.WHEAT, GrainKind.RYE, GrainKind.SPELT, GrainKind.HULLLESS_BARLEY);
 
     private final GrainKind grain;
     private final Treatment treatment;
@@ -31,12 +39,13 @@ final class Cautions {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
+            case PACK, CHECK, BREAK -> cautions.add(Caution.COUCH_GAS);
             case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
             case DRAIN, STIR -> {
                 // nothing of their own
             }
         }
-        boolean lifts = kind == ActKind.DRAIN || kind == ActKind.FLOOR || kind == ActKind.LOAD;
+        boolean lifts = LIFTED.contains(kind);
         if (lifts && massKg > HEAVY_KG) cautions.add(Caution.LIFTING);
         return cautions;
     }
@@ -46,13 +55,13 @@ final class Cautions {
         if (treatment == Treatment.UNKNOWN) cautions.add(Caution.UNKNOWN_TREATMENT);
         cautions.add(Caution.DUST);
         if (grain == GrainKind.RYE) cautions.add(Caution.ERGOT);
+        if (grain == GrainKind.OATS) cautions.add(Caution.OATS_FLOAT);
+        if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }
 
     private void floor(List<Caution> cautions) {
         cautions.add(Caution.RAW_GREEN_MALT);
         cautions.add(Caution.CARBON_DIOXIDE);
-        if (grain == GrainKind.WHEAT || grain == GrainKind.RYE || grain == GrainKind.HULLLESS_BARLEY) {
-            cautions.add(Caution.PACKS_DENSE);
-        }
+        if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }
 }

@@ -48,11 +48,11 @@ final class Outfitting {
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
         Optional<Outfit.Drying> drying = new Heating(house, style, rooms, parameters).choose(dryMatterKg, obstacles);
         if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty()) return Optional.empty();
-        return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get()));
+        return Optional.of(new Outfit(soaking.get(), growing.get(), growing.get(), drying.get()));
     }
 
     private Optional<Soaking> soaking(GrainKind grain, double grainKg, List<Obstacle> obstacles) {
-        double neededL = grainKg / bulkKgPerL(grain) * SWELL_RATIO / FILLED_RATIO;
+        double neededL = grainKg / GrainBulk.dryKgPerL(grain) * SWELL_RATIO / FILLED_RATIO;
         Soaking best = null;
         double largestL = 0;
         for (var atPlace : byPlace(house.kit().vessels(), Vessel::place).entrySet()) {
@@ -98,17 +98,5 @@ final class Outfitting {
 
     private static <T> Map<String, List<T>> byPlace(List<T> kit, java.util.function.Function<T, String> place) {
         return kit.stream().collect(Collectors.groupingBy(place, LinkedHashMap::new, Collectors.toList()));
-    }
-
-    /** Dry bulk, kg per litre. Judgement: bushel weights and practice. */
-    private static double bulkKgPerL(GrainKind grain) {
-        return switch (grain) {
-            case BARLEY -> 0.65;
-            case HULLLESS_BARLEY -> 0.75;
-            case WHEAT -> 0.77;
-            case RYE -> 0.72;
-            case OATS -> 0.48;
-            case SPELT -> 0.51;
-        };
     }
 }

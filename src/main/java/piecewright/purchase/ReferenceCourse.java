@@ -11,6 +11,8 @@ import piecewright.process.Metabolism;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
+import piecewright.process.couch.CouchModel;
+import piecewright.process.couch.HotCouch;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorActs;
 import piecewright.process.germination.FloorBed;
@@ -21,12 +23,13 @@ import piecewright.process.steep.Immersion;
 import piecewright.process.steep.Standing;
 import piecewright.process.steep.SteepModel;
 import piecewright.quantity.TemperatureRange;
+import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
 
 /**
  * A batch without a house: the plan's stages in a room of 15 °C and 75 % humidity. Soaks of at most 8 h and rests of
- * 12 h to the style's steep-out moisture, a 5 cm bed turned every 12 h until the style's acrospire, the style's ladder
+ * 12 h to the style's steep-out moisture, a 5 cm bed turned every 12 h until the style's acrospire, its hot couch if it has one, the style's ladder
  * in 10 m³/h of air per kg of dry matter, the middle of its cure, de-rooting and handling as in a plan.
  */
 public final class ReferenceCourse {
@@ -34,6 +37,8 @@ public final class ReferenceCourse {
     private static final double ROOM_C = 15;
     /** Judgement: an unheated room. */
     private static final double ROOM_HUMIDITY_FRACTION = 0.75;
+    /** Judgement: a couch is put where it is warm. */
+    private static final double COUCH_ROOM_C = 20;
     /** Judgement: usual longest soak at 15 °C. */
     private static final double SOAK_HOURS = 8;
     /** Judgement: usual rest. */
@@ -78,7 +83,7 @@ public final class ReferenceCourse {
                 steep.startChitRatio(),
                 style.kiln().colourBase().startEbc(),
                 ROOM_C);
-        PieceState malt = kilned(grown(steeped(raw)));
+        PieceState malt = kilned(couched(grown(steeped(raw))));
         return FloorActs.handled(
                 FloorActs.derooted(malt, lot.kind(), metabolism.germinatingFraction()), Simulation.HANDLING_FRACTION);
     }
@@ -113,6 +118,24 @@ public final class ReferenceCourse {
             now = FloorActs.turned(
                     FloorActs.sprinkled(now, FloorActs.sprinklingKg(now.mass(), keep / (1 - keep))), ROOM_C);
             sinceTurned = 0;
+        }
+        return now;
+    }
+
+    /** In a usual box in a warm room until the index the style prefers, at the moisture it prefers. */
+    private PieceState couched(PieceState green) {
+        if (style.couches().hot().isEmpty()) return green;
+        HotCouchSchedule hot = style.couches().hot().get();
+        double waterKg = green.mass().dryMatterKg() * hot.packingFraction() / (1 - hot.packingFraction());
+        PieceState now = Metabolism.bookEvaporation(
+                        green, Math.max(0, green.mass().waterKg() - waterKg))
+                .withGrainC(COUCH_ROOM_C);
+        CouchModel model = new CouchModel(parameters.couch(), metabolism.germinatingFraction());
+        HotCouch couch =
+                new HotCouch(model, Surroundings.constant(Instant.EPOCH, COUCH_ROOM_C, ROOM_HUMIDITY_FRACTION));
+        for (double hours = 0; hours < hot.longestHours(); hours += Stage.STEP_HOURS) {
+            if (now.couch().indexHours() >= hot.indexHours()) break;
+            now = couch.step(now, hours, Stage.STEP_HOURS);
         }
         return now;
     }

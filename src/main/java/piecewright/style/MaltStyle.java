@@ -18,7 +18,8 @@ public record MaltStyle(
         SteepSchedule steep,
         GrowthSchedule growth,
         KilnSchedule kiln,
-        FinishSchedule finish) {
+        FinishSchedule finish,
+        Couches couches) {
     public MaltStyle {
         Objects.requireNonNull(key);
         Objects.requireNonNull(title);
@@ -27,12 +28,25 @@ public record MaltStyle(
         Objects.requireNonNull(growth);
         Objects.requireNonNull(kiln);
         Objects.requireNonNull(finish);
+        Objects.requireNonNull(couches);
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
     }
 
     /** The same style with other figures for the finished malt. */
     public MaltStyle finishedBy(FinishSchedule other) {
-        return new MaltStyle(key, title, grains, steep, growth, kiln, other);
+        return new MaltStyle(key, title, grains, steep, growth, kiln, other, couches);
+    }
+
+    /** A style without couches. */
+    public MaltStyle(
+            String key,
+            String title,
+            List<GrainKind> grains,
+            SteepSchedule steep,
+            GrowthSchedule growth,
+            KilnSchedule kiln,
+            FinishSchedule finish) {
+        this(key, title, grains, steep, growth, kiln, finish, Couches.none());
     }
 
     /**

@@ -94,7 +94,9 @@ class GrainCommandsTest {
         Run reached = run("colour", "--target", "5 EBC", "--house", "demo-data/houses/cool-garage.json");
         assertEquals(0, reached.code(), reached.err());
         assertTrue(reached.out().contains("#FCF3D7") && reached.out().contains("Pale ale malt: cure "), reached.out());
-        Run dark = run("colour", "--target", "25 EBC", "--json");
+        Run couched = run("colour", "--target", "25 EBC");
+        assertTrue(couched.out().contains("Dark malt by full hot couch: cure "), couched.out());
+        Run dark = run("colour", "--target", "700 EBC", "--json");
         assertEquals(1, dark.code());
         assertTrue(dark.out().contains("\"needs\" : \"a-darker-style\""), dark.out());
     }

@@ -1,9 +1,12 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
-import piecewright.plan.Practice;
+import java.util.Optional;
+import piecewright.plan.Outfit.Growing;
 import piecewright.plan.Rules;
+import piecewright.plan.Setup;
 import piecewright.process.Metabolism;
+import piecewright.process.Surroundings;
 import piecewright.process.germination.Bed;
 import piecewright.quantity.FractionRange;
 import piecewright.style.GrowthSchedule;
@@ -31,8 +34,8 @@ final class FloorBound {
     private static final double COOLING_RATIO = 0.97;
 
     private final Space space;
-    private final TurnChains turns;
-    private final KilnBound kiln;
+    private final FloorLegs.Beds beds;
+    private final After after;
     private final int goal;
     private final GrowthSchedule growth;
     private final double[] moistureClasses;
@@ -40,6 +43,8 @@ final class FloorBound {
     private final Wither[] withers;
     private final double[] greenLoads;
     private final double greenFraction;
+    private final double wettestEndFraction;
+    private final boolean greenPacks;
     private final double coldestC;
     /** By class (the last two are the wither's), candidate and step of growth: what was worked out already; else NaN. */
     private final double[][] knownMinutes;
@@ -57,10 +62,18 @@ final class FloorBound {
      */
     private record Wither(double[] loads, double[][] grownRatio) {}
 
-    FloorBound(Space space, TurnChains turns, KilnBound kiln, int goal) {
+    /** What can follow the end of growth. */
+    record After(KilnBound kiln, Optional<CouchBound> couch) {
+        /** From ending growth at a candidate with that moisture or more, wet basis. */
+        double fromTheEnd(int at, double moistureFraction) {
+            return couch.isPresent() ? couch.get().fromPackAtLeast(at) : kiln.fromLoadAtLeast(at, moistureFraction);
+        }
+    }
+
+    FloorBound(Space space, FloorLegs.Beds beds, After after, int goal) {
         this.space = space;
-        this.turns = turns;
-        this.kiln = kiln;
+        this.beds = beds;
+        this.after = after;
         this.goal = goal;
         this.growth = space.setup().style().growth();
         var steep = space.setup().style().steep();
@@ -71,6 +84,11 @@ final class FloorBound {
         Arrays.fill(greenLoads, Double.NaN);
         this.withers = new Wither[space.grid().size()];
         this.greenFraction = greenFraction();
+        this.wettestEndFraction = space.setup()
+                .couching()
+                .map(one -> one.schedule().packing().highFraction())
+                .orElse(1.0);
+        this.greenPacks = greenFraction <= wettestEndFraction;
         this.coldestC = coldestC();
         this.knownMinutes =
                 new double[moistureClasses.length + 2][STEPS * space.grid().size()];
@@ -135,7 +153,7 @@ final class FloorBound {
         for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
             double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
             if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            if (turns.costMinutes(at, to) < least)
+            if (beds.growing().costMinutes(at, to) < least)
                 least = Math.min(least, leastTo(at, to, grownTo, wetAs(row, outlook.wettestFraction()[to - at])));
         }
         return least;
@@ -143,25 +161,24 @@ final class FloorBound {
 
     private double leastTo(int at, int to, double grownTo, double moistureFraction) {
         Stops stops = space.stops();
-        double turning = turns.costMinutes(at, to);
+        double turning = beds.growing().costMinutes(at, to);
         if (turning == Double.POSITIVE_INFINITY) return turning;
         double least = Double.POSITIVE_INFINITY;
         if (growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to)) {
             least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo, moistureFraction);
         }
-        if (grownTo >= growth.acceptable().lowFraction() && space.canBegin(stops.load(), to)) {
+        int ends = stops.growthEnds();
+        if (grownTo >= growth.acceptable().lowFraction() && greenPacks && space.canBegin(ends, to)) {
             double far = Math.min(grownTo, growth.acrospireFraction());
-            double loads = turning
-                    + space.rules().growthAtLoading(far)
-                    + space.stepCostMinutes(at, stops.load(), to)
-                    + greenLoad(to);
+            double loads =
+                    turning + space.rules().growthAtTheEnd(far) + space.stepCostMinutes(at, ends, to) + greenLoad(to);
             least = Math.min(least, loads);
         }
         return least;
     }
 
     private double greenLoad(int at) {
-        if (Double.isNaN(greenLoads[at])) greenLoads[at] = kiln.fromLoadAtLeast(at, greenFraction);
+        if (Double.isNaN(greenLoads[at])) greenLoads[at] = after.fromTheEnd(at, greenFraction);
         return greenLoads[at];
     }
 
@@ -194,7 +211,7 @@ final class FloorBound {
             if (loads[i] >= least) continue;
             double grownTo = growthRatio + SAFE_GROWTH_RATIO + grown[i];
             if (grownTo < low) continue;
-            double grows = space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()));
+            double grows = space.rules().growthAtTheEnd(Math.min(grownTo, growth.acrospireFraction()));
             least = Math.min(least, loads[i] + grows);
         }
         return least;
@@ -207,30 +224,31 @@ final class FloorBound {
 
     private Wither walkWither(int at) {
         TimeGrid grid = space.grid();
-        int load = space.stops().load();
+        int ends = space.stops().growthEnds();
         int start = grid.minute(at);
-        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
+        double longest = space.rules().longestWitherHours();
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
         double[] loads = new double[Math.max(1, end - at)];
         Arrays.fill(loads, Double.POSITIVE_INFINITY);
         double[][] grown = new double[2][loads.length];
         if (!space.canBegin(space.stops().wither(), at)) return new Wither(loads, grown);
-        BedWalk[] beds = {
+        BedWalk[] walks = {
             witherBed(at, growth.keepMoistureFraction() + CLASS_FRACTION, 1),
             witherBed(at, moistureClasses[moistureClasses.length - 1], 1),
             witherBed(at, greenFraction, 0)
         };
         int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
         for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (!space.canBegin(load, to)) continue;
-            for (BedWalk bed : beds) bed.to(grid.minute(to));
+            if (!space.canBegin(ends, to)) continue;
+            for (BedWalk walk : walks) walk.to(grid.minute(to));
             for (int wetness = 0; wetness < 2; wetness++) {
-                grown[wetness][to - at] = beds[wetness].grain().growthRatio() - 1;
+                grown[wetness][to - at] = walks[wetness].grain().growthRatio() - 1;
             }
-            double driest =
-                    Math.max(Rules.WITHER_DRIEST_FRACTION, beds[2].grain().moistureFraction() - SAFE_DRYING_FRACTION);
-            loads[to - at] =
-                    turns.costMinutes(at, to) + space.stepCostMinutes(at, load, to) + kiln.fromLoadAtLeast(to, driest);
+            double driest = walks[2].grain().moistureFraction() - SAFE_DRYING_FRACTION;
+            if (driest > wettestEndFraction) continue;
+            loads[to - at] = beds.withering().costMinutes(at, to)
+                    + space.stepCostMinutes(at, ends, to)
+                    + after.fromTheEnd(to, Math.max(space.rules().driestFraction(), driest));
         }
         return new Wither(loads, grown);
     }
@@ -246,7 +264,7 @@ final class FloorBound {
                 FloorLegs.witherSetting(space.setup()), grain, space.grid().minute(at));
     }
 
-    /** Temperature of the warmest bed, by quarters of an hour since the origin. */
+    /** Temperature of the warmest growing bed, by quarters of an hour since the origin. */
     private double[] warmestC() {
         TimeGrid grid = space.grid();
         int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
@@ -254,20 +272,20 @@ final class FloorBound {
         double wettest = moistureClasses[moistureClasses.length - 1];
         double nowC = -50;
         for (int i = 0; i < warmC.length; i++) {
-            double steadyC = warmestSteadyC((i - 0.5) * STEP_MINUTES / 60, wettest);
+            double airC = space.setup().air().floor().airC((i - 0.5) * STEP_MINUTES / 60);
+            double steadyC =
+                    warmestSteadyC(space.setup(), space.setup().outfit().growing(), airC, wettest);
             nowC = Math.max(steadyC, steadyC + (nowC - steadyC) * COOLING_RATIO);
             warmC[i] = nowC;
         }
         return warmC;
     }
 
-    /** Steady temperature of the liveliest bed at an hour, approached from above. */
-    private double warmestSteadyC(double atHours, double wettest) {
-        var setup = space.setup();
-        double airC = setup.air().floor().airC(atHours);
+    /** Steady temperature of the liveliest bed in such air, approached from above. */
+    private static double warmestSteadyC(Setup setup, Growing spread, double airC, double wettest) {
         Bed bed = new Bed(setup.models().growth());
-        double depthM = setup.outfit().growing().depthCm() / 100 * DEEPER_RATIO;
-        double dryKgPerM2 = setup.dryMatterKg() / setup.outfit().growing().areaM2();
+        double depthM = spread.depthCm() / 100 * DEEPER_RATIO;
+        double dryKgPerM2 = setup.dryMatterKg() / spread.areaM2();
         double steadyC = airC + WARMEST_RISE_K;
         for (int i = 0; i < 6; i++) {
             double heatW = setup.models().metabolism().heatWPerKgDry(steadyC, wettest, 1);
@@ -286,8 +304,8 @@ final class FloorBound {
     private double coldestC() {
         double coldest = 50;
         for (int at = 0; at < space.grid().size(); at++) {
-            coldest = Math.min(
-                    coldest, space.setup().air().floor().airC(space.grid().minute(at) / 60.0));
+            double hours = space.grid().minute(at) / 60.0;
+            coldest = Math.min(coldest, space.setup().air().floor().airC(hours));
         }
         return coldest;
     }
@@ -296,6 +314,23 @@ final class FloorBound {
     private double wetAs(int row, double wettestNowFraction) {
         double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
         return Math.max(growth.keepMoistureFraction(), wettestNowFraction - behind + SAFE_DRYING_FRACTION);
+    }
+
+    private static double warmestAirC(TimeGrid grid, Surroundings air) {
+        double warmestC = -50;
+        for (int at = 0; at < grid.size(); at++) warmestC = Math.max(warmestC, air.airC(grid.minute(at) / 60.0));
+        return warmestC;
+    }
+
+    /** No piece on the floor or withering gets steadily warmer, °C. */
+    static double warmestC(Space space) {
+        Setup setup = space.setup();
+        double wettest = setup.style().steep().acceptable().highFraction();
+        double growingC = warmestAirC(space.grid(), setup.air().floor());
+        double witheringC = warmestAirC(space.grid(), setup.air().wither());
+        return Math.max(
+                warmestSteadyC(setup, setup.outfit().growing(), growingC, wettest),
+                warmestSteadyC(setup, setup.outfit().withering(), witheringC, wettest));
     }
 
     private Outlook outlook(int at) {

@@ -56,6 +56,18 @@ public record GrowthParameters(
                 UNCOVERED_RATIO);
     }
 
+    /** The same for grain that lies so much denser than barley, above 0. */
+    public GrowthParameters withBulkRatio(double denserRatio) {
+        return new GrowthParameters(
+                bulkKgPerM3 * denserRatio,
+                surfaceWPerM2K,
+                bedWPerMK,
+                witherPerHourKPa,
+                restWaterRatio,
+                clothRatio,
+                uncoveredRatio);
+    }
+
     /** The share of the still-air drying law that a cover lets through. */
     public double exposureRatio(Cover cover) {
         return switch (cover) {

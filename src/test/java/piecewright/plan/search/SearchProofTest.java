@@ -8,10 +8,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.ActKind;
 import piecewright.plan.Availability;
+import piecewright.plan.Couched;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.Rooms;
@@ -20,7 +22,9 @@ import piecewright.plan.Setup;
 import piecewright.plan.SetupMaker;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
+import piecewright.style.Couches;
 import piecewright.style.GrowthSchedule;
+import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
@@ -64,11 +68,15 @@ class SearchProofTest {
     private record Outcome(double everything, double complete, double usual, double boundOver, long checks) {}
 
     private static Outcome solve(long seed, int immersions, ActKind last, int gridMinutes) {
-        PlanRequest request = small(Seeded.request(seed), immersions, last);
+        return solve(small(Seeded.request(seed), immersions, last), seed, last, gridMinutes);
+    }
+
+    private static Outcome solve(PlanRequest request, long seed, ActKind last, int gridMinutes) {
         Instant origin = LocalDate.of(2030, 5, 1 + (int) (seed % 7))
                 .atStartOfDay(request.house().zone())
                 .toInstant();
-        Instant until = origin.plus(Duration.ofDays(last == ActKind.FLOOR ? 5 : 12));
+        Instant until = origin.plus(Duration.ofDays(
+                last == ActKind.FLOOR ? 5 : request.style().couches().hot().isPresent() ? 15 : 12));
         Rooms rooms = new Rooms(request.house(), origin, until);
         Setup setup = new SetupMaker(ModelParameters.defaults())
                 .of(request, rooms, 4, new ArrayList<>())
@@ -82,6 +90,7 @@ class SearchProofTest {
                 request.house().nights().most(),
                 10,
                 0);
+        Effort usual = setup.couching().isPresent() ? Effort.couched() : Effort.usual();
         Exhaustive exhaustive = new Exhaustive(
                 search(setup, grid, wish, last, Effort.complete()).route());
         double everything = exhaustive.leastCost();
@@ -89,7 +98,7 @@ class SearchProofTest {
         return new Outcome(
                 everything,
                 cost(search(setup, grid, wish, last, Effort.complete())),
-                cost(search(setup, grid, wish, last, Effort.usual())),
+                cost(search(setup, grid, wish, last, usual)),
                 exhaustive.worstBoundOver,
                 exhaustive.checks);
     }
@@ -127,6 +136,38 @@ class SearchProofTest {
                         kiln.colourBase()),
                 pale.finish());
         return new PlanRequest(style, like.lot(), like.house(), like.amount(), like.when());
+    }
+
+    /** The couched seeded household and style, with as few acts as the pale one. */
+    private static PlanRequest couched(long seed, boolean withers) {
+        PlanRequest like = Couched.request(seed);
+        MaltStyle style = like.style();
+        KilnSchedule kiln = style.kiln();
+        HotCouchSchedule hot = new HotCouchSchedule(
+                0.40, new FractionRange(0.30, 0.47), 12, new HoursRange(4, 25), 60, new HoursRange(6, 15), 53);
+        MaltStyle small = new MaltStyle(
+                style.key(),
+                style.title(),
+                style.grains(),
+                new SteepSchedule(0.44, new FractionRange(0.38, 0.48), 1, 1),
+                new GrowthSchedule(
+                        0.75, new FractionRange(0.4, 1.1), 0.40, 25, 20, new HoursRange(0, withers ? 30 : 0)),
+                new KilnSchedule(
+                        List.of(new Rung(1, 50), new Rung(0.06, 85)),
+                        kiln.cureC(),
+                        kiln.cureHours(),
+                        kiln.endMoistureFraction(),
+                        kiln.colourBase()),
+                style.finish(),
+                new Couches(Optional.of(hot)));
+        return new PlanRequest(small, like.lot(), like.house(), like.amount(), like.when());
+    }
+
+    private static List<Outcome> solveCouched(int seeds, boolean withers, ActKind last, int gridMinutes) {
+        return LongStream.range(0, seeds)
+                .parallel()
+                .mapToObj(seed -> solve(couched(seed, withers), seed, last, gridMinutes))
+                .toList();
     }
 
     private static List<Outcome> solveAll(int seeds, int immersions, ActKind last, int gridMinutes) {
@@ -168,5 +209,20 @@ class SearchProofTest {
     @Test
     void kilningIsAsCheapAsTryingEverything() {
         prove(solveAll(40, 1, ActKind.DEROOT, 240), 5);
+    }
+
+    @Test
+    void packingAndBreakingTheCouchAreAsCheapAsTryingEverything() {
+        prove(solveCouched(40, false, ActKind.BREAK, 240), 10);
+    }
+
+    @Test
+    void witheringForTheCouchIsAsCheapAsTryingEverything() {
+        prove(solveCouched(48, true, ActKind.BREAK, 300), 5);
+    }
+
+    @Test
+    void theKilnAfterTheCouchIsAsCheapAsTryingEverything() {
+        prove(solveCouched(40, false, ActKind.LOAD, 300), 3);
     }
 }
