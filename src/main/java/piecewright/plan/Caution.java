@@ -14,5 +14,7 @@ public enum Caution {
     HOT_SURFACES,
     DUST,
     ALLERGENS,
-    PACKS_DENSE
+    PACKS_DENSE,
+    ROASTING_FIRE,
+    ROASTING_SMOKE
 }

@@ -31,11 +31,14 @@ final class Refusal {
     }
 
     private Obstacle tooSoon(Timetable timetable) {
-        Instant off = timetable.first(ActKind.OFF).at();
+        Timetable.Visit last = timetable.restsFrom();
+        Duration busy =
+                Duration.ofMinutes(RoastBlock.of(setup).map(RoastBlock::minutes).orElse(0));
+        Instant off = last.at().plus(busy);
         Duration rest = Duration.ofMinutes(Math.round(setup.style().finish().restDays() * 24 * 60));
         Duration shortBy = Duration.between(span.readyBy(), off.plus(rest));
         return shortBy.isNegative()
-                ? new Obstacle.NothingFits("kiln.off", off)
+                ? new Obstacle.NothingFits(last.id(), off)
                 : new Obstacle.TooSoon(span.readyBy(), shortBy);
     }
 }

@@ -44,6 +44,7 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.ACROSPIRE, 0.95, 0.6, 0.9),
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
+            new Finding.OvenDoubt("oven.roast", 8, 40, 110),
             new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
 
     private static final List<Obstacle> OBSTACLES = List.of(
@@ -57,7 +58,13 @@ class WordingTest {
             new Obstacle.BedTooDeep(18, 10, 0.3),
             new Obstacle.NoHeater(82, 70),
             new Obstacle.HeaterTooSmall(0.5, 0.3),
-            new Obstacle.NeverDry(45, 0.13));
+            new Obstacle.NeverDry(45, 0.13),
+            new Obstacle.NoOven(150, 120),
+            new Obstacle.RoastTooHot("Black malt", 230, 220),
+            new Obstacle.OvenUnsure(205, 20, 220),
+            new Obstacle.StewTooDeep(7, 5, 0.24),
+            new Obstacle.TooManyLoads(6, 4, 1.3),
+            new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 

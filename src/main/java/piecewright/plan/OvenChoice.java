@@ -1,0 +1,98 @@
+package piecewright.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import piecewright.house.Heater;
+import piecewright.house.House;
+import piecewright.style.MaltStyle;
+import piecewright.style.RoastSchedule;
+import piecewright.style.StewSchedule;
+
+/** Chooses the ovens that stew and roast, or says what is missing. */
+final class OvenChoice {
+    /** Judgement: home ceiling: at 230 °C grain is close to lighting by itself, and a kitchen has no quench. */
+    static final double CEILING_C = 220;
+    /** Judgement: dry, de-rooted malt as it lies loose, kg/m³. */
+    private static final double MALT_KG_PER_M3 = 530;
+    /** Judgement: nobody roasts more loads of one piece. */
+    private static final int MOST_LOADS = 4;
+
+    private final House house;
+    private final MaltStyle style;
+    private final double greenKgPerM3;
+
+    OvenChoice(House house, MaltStyle style, ModelParameters parameters) {
+        this.house = house;
+        this.style = style;
+        this.greenKgPerM3 = parameters.growth().bulkKgPerM3();
+    }
+
+    /** The ovens chosen, none where the style needs none, or every reason against. */
+    Optional<Outfit.Ovens> choose(double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<Outfit.Stewing> stewing = style.oven().stew().flatMap(stew -> stewing(stew, dryMatterKg, obstacles));
+        Optional<Outfit.Roasting> roasting =
+                style.oven().roast().flatMap(roast -> roasting(roast, dryMatterKg, obstacles));
+        boolean whole = stewing.isPresent() == style.oven().stew().isPresent()
+                && roasting.isPresent() == style.oven().roast().isPresent();
+        return whole ? Optional.of(new Outfit.Ovens(stewing, roasting)) : Optional.empty();
+    }
+
+    private Optional<Outfit.Stewing> stewing(StewSchedule stew, double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<Heater> oven = largest(heater -> holds(heater, stew.ovenC()));
+        if (oven.isEmpty()) {
+            obstacles.add(new Obstacle.NoOven(stew.ovenC(), hottestC()));
+            return Optional.empty();
+        }
+        double greenKg = dryMatterKg / (1 - style.steep().targetFraction());
+        double areaM2 = oven.get().trayAreaM2();
+        double depthCm = 100 * greenKg / (greenKgPerM3 * areaM2);
+        if (depthCm > stew.deepestCm()) {
+            obstacles.add(new Obstacle.StewTooDeep(depthCm, stew.deepestCm(), areaM2));
+            return Optional.empty();
+        }
+        return Optional.of(new Outfit.Stewing(oven.get(), depthCm));
+    }
+
+    private Optional<Outfit.Roasting> roasting(RoastSchedule roast, double dryMatterKg, List<Obstacle> obstacles) {
+        Predicate<Heater> reaches = heater -> roast.steps().stream().allMatch(step -> holds(heater, step.ovenC()));
+        if (largest(reaches).isEmpty()) {
+            obstacles.add(new Obstacle.NoOven(roast.hottestC(), hottestC()));
+            return Optional.empty();
+        }
+        Optional<Heater> oven = largest(reaches.and(heater -> staysBelowTheCeiling(heater, roast)));
+        if (oven.isEmpty()) {
+            double errorK = largest(reaches).orElseThrow().control().thermostatErrorK();
+            obstacles.add(new Obstacle.OvenUnsure(roast.hottestC(), errorK, CEILING_C));
+            return Optional.empty();
+        }
+        double loadKg = oven.get().trayAreaM2() * roast.depthCm() / 100 * MALT_KG_PER_M3;
+        int loads = (int) Math.ceil(dryMatterKg / loadKg);
+        if (loads > MOST_LOADS) {
+            obstacles.add(new Obstacle.TooManyLoads(loads, MOST_LOADS, loadKg));
+            return Optional.empty();
+        }
+        return Optional.of(new Outfit.Roasting(oven.get(), loads));
+    }
+
+    private static boolean holds(Heater heater, double ovenC) {
+        return heater.air().range().contains(ovenC - heater.control().dialOffsetK());
+    }
+
+    private static boolean staysBelowTheCeiling(Heater heater, RoastSchedule roast) {
+        return roast.hottestC() + heater.control().thermostatErrorK() <= CEILING_C;
+    }
+
+    private Optional<Heater> largest(Predicate<Heater> fits) {
+        return house.kit().heaters().stream().filter(fits).max(Comparator.comparingDouble(Heater::trayAreaM2));
+    }
+
+    private double hottestC() {
+        return house.kit().heaters().stream()
+                .mapToDouble(heater ->
+                        heater.air().range().highC() + heater.control().dialOffsetK())
+                .max()
+                .orElse(0);
+    }
+}
