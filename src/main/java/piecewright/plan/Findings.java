@@ -138,6 +138,7 @@ final class Findings {
         Instant off = null;
         Instant from = null;
         double hottestC = 0;
+        String cure = "kiln.cure";
         for (Act act : acts) {
             double setC = act.setting().setC().orElse(0);
             boolean heats = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE;
@@ -145,9 +146,10 @@ final class Findings {
                 if (from == null) from = act.startsAt();
                 hottestC = Math.max(hottestC, setC);
             }
+            if (act.kind() == ActKind.CURE) cure = act.id();
             if (act.kind() == ActKind.OFF) off = act.startsAt();
         }
-        if (from != null && off != null) findings.add(new Finding.AttendedHeat("kiln.cure", from, off, hottestC));
+        if (from != null && off != null) findings.add(new Finding.AttendedHeat(cure, from, off, hottestC));
     }
 
     private void ovenDoubt(Course course, List<Finding> findings) {

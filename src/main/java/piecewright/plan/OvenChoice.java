@@ -39,20 +39,23 @@ final class OvenChoice {
         return whole ? Optional.of(new Outfit.Ovens(stewing, roasting)) : Optional.empty();
     }
 
+    /** The smallest oven that holds it, because thin layers dry before they are liquid. */
     private Optional<Outfit.Stewing> stewing(StewSchedule stew, double dryMatterKg, List<Obstacle> obstacles) {
-        Optional<Heater> oven = largest(heater -> holds(heater, stew.ovenC()));
-        if (oven.isEmpty()) {
+        Predicate<Heater> stews = heater -> holds(heater, stew.ovenC());
+        if (largest(stews).isEmpty()) {
             obstacles.add(new Obstacle.NoOven(stew.ovenC(), hottestC()));
             return Optional.empty();
         }
-        double greenKg = dryMatterKg / (1 - style.steep().targetFraction());
-        double areaM2 = oven.get().trayAreaM2();
-        double depthCm = 100 * greenKg / (greenKgPerM3 * areaM2);
-        if (depthCm > stew.deepestCm()) {
-            obstacles.add(new Obstacle.StewTooDeep(depthCm, stew.deepestCm(), areaM2));
-            return Optional.empty();
+        double volumeM3 = dryMatterKg / (1 - style.steep().targetFraction()) / greenKgPerM3;
+        double neededM2 = volumeM3 / (stew.deepestCm() / 100);
+        Optional<Heater> oven = house.kit().heaters().stream()
+                .filter(stews.and(heater -> heater.trayAreaM2() >= neededM2))
+                .min(Comparator.comparingDouble(Heater::trayAreaM2));
+        if (oven.isEmpty()) {
+            double areaM2 = largest(stews).orElseThrow().trayAreaM2();
+            obstacles.add(new Obstacle.StewTooDeep(100 * volumeM3 / areaM2, stew.deepestCm(), areaM2));
         }
-        return Optional.of(new Outfit.Stewing(oven.get(), depthCm));
+        return oven.map(chosen -> new Outfit.Stewing(chosen, 100 * volumeM3 / chosen.trayAreaM2()));
     }
 
     private Optional<Outfit.Roasting> roasting(RoastSchedule roast, double dryMatterKg, List<Obstacle> obstacles) {

@@ -14,8 +14,8 @@ import piecewright.process.GrainMass;
 import piecewright.process.KilnState;
 import piecewright.process.Ledgers;
 import piecewright.process.PieceState;
+import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.RoastCourse;
-import piecewright.process.kiln.RoastParameters;
 import piecewright.quantity.EbcRange;
 import piecewright.style.RoastSchedule;
 import piecewright.style.RoastSchedule.HeatStep;
@@ -42,20 +42,15 @@ public final class RoastBlock {
     private final RoastCourse course;
     private final RoastCourse hotter;
     private final RoastCourse cooler;
-    private final double lagHours;
 
     private RoastBlock(Setup setup, RoastSchedule schedule, Outfit.Roasting roasting) {
         this.schedule = schedule;
         this.roasting = roasting;
-        RoastParameters parameters = setup.models().kiln().roast();
-        boolean sticky = setup.style().oven().stew().isPresent();
-        this.lagHours =
-                sticky ? parameters.stickyLagHours(schedule.depthCm()) : parameters.dryLagHours(schedule.depthCm());
-        double substrate = setup.style().kiln().colourBase().substrateRatio();
-        this.course = new RoastCourse(setup.models().kiln(), schedule, lagHours, substrate);
+        KilnParameters parameters = setup.models().kiln();
         double errorK = roasting.oven().control().thermostatErrorK();
-        this.hotter = new RoastCourse(setup.models().kiln(), schedule.hotter(errorK), lagHours, substrate);
-        this.cooler = new RoastCourse(setup.models().kiln(), schedule.hotter(-errorK), lagHours, substrate);
+        this.course = RoastCourse.of(parameters, setup.style(), schedule);
+        this.hotter = RoastCourse.of(parameters, setup.style(), schedule.hotter(errorK));
+        this.cooler = RoastCourse.of(parameters, setup.style(), schedule.hotter(-errorK));
     }
 
     /** The roast of this piece; empty when its style has none. */
@@ -135,7 +130,7 @@ public final class RoastBlock {
         return new InnerSchedule(
                 malt.mass().totalKg() / loads(),
                 schedule.depthCm(),
-                Duration.ofSeconds(Math.round(3600 * lagHours)),
+                Duration.ofSeconds(Math.round(3600 * course.lagHours())),
                 oven().control().thermostatErrorK(),
                 steps);
     }

@@ -85,12 +85,12 @@ public final class Wording {
 
     /** What to look and smell for, in the trade's words. */
     public String lookFor(Act act) {
-        return Phrases.say("act." + act.kind().key() + ".look");
+        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".look");
     }
 
     /** Why the act is in the plan. */
     public String why(Act act) {
-        return Phrases.say("act." + act.kind().key() + ".why");
+        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".why");
     }
 
     /** Weight, moisture, temperature and growth to be found. */

@@ -15,6 +15,8 @@ import piecewright.style.KilnSchedule.Rung;
  * wither, rungs of heat) may be passed over; turnings and stirrings lie inside phases and have no number.
  */
 public final class Stops {
+    /** Ends the logical names of loading and curing malt that was stewed. */
+    public static final String STEWED_SUFFIX = "-stewed";
     /** Logical name of the stew. */
     public static final String STEW_ID = "oven.stew";
 
@@ -167,14 +169,19 @@ public final class Stops {
             case DRAIN -> "steep-" + number(stop) + ".drain";
             case FLOOR -> "floor.spread";
             case WITHER -> "floor.wither";
-            case LOAD -> "kiln.load";
+            case LOAD -> "kiln.load" + afterStew();
             case RAISE -> "kiln.raise-" + number(stop);
-            case CURE -> "kiln.cure";
+            case CURE -> "kiln.cure" + afterStew();
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
             case ROAST -> roasts == 1 ? "oven.roast" : "oven.roast-" + number(stop);
             case STEW, TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
+    }
+
+    /** What is loaded and dried after a stew is another thing to look at: its acts have names of their own. */
+    private String afterStew() {
+        return stewMinutes > 0 ? STEWED_SUFFIX : "";
     }
 
     /** Logical name of the act that must begin for this stop to happen: the stew, where one goes before loading. */

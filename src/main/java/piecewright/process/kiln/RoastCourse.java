@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import piecewright.process.PieceState;
+import piecewright.style.MaltStyle;
 import piecewright.style.RoastSchedule;
 import piecewright.style.RoastSchedule.HeatStep;
 
@@ -29,6 +30,20 @@ public final class RoastCourse {
         this.schedule = Objects.requireNonNull(schedule);
         this.lagHours = lagHours;
         this.substrateRatio = substrateRatio;
+    }
+
+    /** The roast of a style by its own or another schedule, its malt spread as that asks. */
+    public static RoastCourse of(KilnParameters parameters, MaltStyle style, RoastSchedule schedule) {
+        double lagHours = style.oven().stew().isPresent()
+                ? parameters.roast().stickyLagHours(schedule.depthCm())
+                : parameters.roast().dryLagHours(schedule.depthCm());
+        return new RoastCourse(
+                parameters, schedule, lagHours, style.kiln().colourBase().substrateRatio());
+    }
+
+    /** Thermal lag of the layer, hours. */
+    public double lagHours() {
+        return lagHours;
     }
 
     /** The malt as it comes out of the oven after the planned minutes of every step. */
