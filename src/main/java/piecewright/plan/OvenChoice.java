@@ -6,14 +6,13 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import piecewright.house.Heater;
 import piecewright.house.House;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.style.MaltStyle;
 import piecewright.style.RoastSchedule;
 import piecewright.style.StewSchedule;
 
 /** Chooses the ovens that stew and roast, or says what is missing. */
 final class OvenChoice {
-    /** Judgement: home ceiling: at 230 °C grain is close to lighting by itself, and a kitchen has no quench. */
-    static final double CEILING_C = 220;
     /** Judgement: dry, de-rooted malt as it lies loose, kg/m³. */
     private static final double MALT_KG_PER_M3 = 530;
     /** Judgement: nobody roasts more loads of one piece. */
@@ -41,7 +40,7 @@ final class OvenChoice {
 
     /** The smallest oven that holds it, because thin layers dry before they are liquid. */
     private Optional<Outfit.Stewing> stewing(StewSchedule stew, double dryMatterKg, List<Obstacle> obstacles) {
-        Predicate<Heater> stews = heater -> holds(heater, stew.ovenC());
+        Predicate<Heater> stews = heater -> OvenLimit.holds(heater, stew.ovenC());
         if (largest(stews).isEmpty()) {
             obstacles.add(new Obstacle.NoOven(stew.ovenC(), hottestC()));
             return Optional.empty();
@@ -59,15 +58,16 @@ final class OvenChoice {
     }
 
     private Optional<Outfit.Roasting> roasting(RoastSchedule roast, double dryMatterKg, List<Obstacle> obstacles) {
-        Predicate<Heater> reaches = heater -> roast.steps().stream().allMatch(step -> holds(heater, step.ovenC()));
+        Predicate<Heater> reaches =
+                heater -> roast.steps().stream().allMatch(step -> OvenLimit.holds(heater, step.ovenC()));
         if (largest(reaches).isEmpty()) {
             obstacles.add(new Obstacle.NoOven(roast.hottestC(), hottestC()));
             return Optional.empty();
         }
-        Optional<Heater> oven = largest(reaches.and(heater -> staysBelowTheCeiling(heater, roast)));
+        Optional<Heater> oven = largest(reaches.and(heater -> roast.hottestC() <= OvenLimit.hottestC(heater)));
         if (oven.isEmpty()) {
             double errorK = largest(reaches).orElseThrow().control().thermostatErrorK();
-            obstacles.add(new Obstacle.OvenUnsure(roast.hottestC(), errorK, CEILING_C));
+            obstacles.add(new Obstacle.OvenUnsure(roast.hottestC(), errorK, OvenLimit.CEILING_C));
             return Optional.empty();
         }
         double loadKg = oven.get().trayAreaM2() * roast.depthCm() / 100 * MALT_KG_PER_M3;
@@ -79,22 +79,13 @@ final class OvenChoice {
         return Optional.of(new Outfit.Roasting(oven.get(), loads));
     }
 
-    private static boolean holds(Heater heater, double ovenC) {
-        return heater.air().range().contains(ovenC - heater.control().dialOffsetK());
-    }
-
-    private static boolean staysBelowTheCeiling(Heater heater, RoastSchedule roast) {
-        return roast.hottestC() + heater.control().thermostatErrorK() <= CEILING_C;
-    }
-
     private Optional<Heater> largest(Predicate<Heater> fits) {
         return house.kit().heaters().stream().filter(fits).max(Comparator.comparingDouble(Heater::trayAreaM2));
     }
 
     private double hottestC() {
         return house.kit().heaters().stream()
-                .mapToDouble(heater ->
-                        heater.air().range().highC() + heater.control().dialOffsetK())
+                .mapToDouble(OvenLimit::reachesC)
                 .max()
                 .orElse(0);
     }

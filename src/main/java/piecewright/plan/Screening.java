@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import piecewright.assess.LotJudge;
 import piecewright.grain.GrainLot;
 import piecewright.grain.Treatment;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.style.MaltStyle;
 import piecewright.style.RoastSchedule;
 
@@ -34,8 +35,8 @@ final class Screening {
 
     private static void noKitchenRoastsAsHotAsADrum(MaltStyle style, List<Obstacle> obstacles) {
         double hottestC = style.oven().roast().map(RoastSchedule::hottestC).orElse(0.0);
-        if (hottestC > OvenChoice.CEILING_C) {
-            obstacles.add(new Obstacle.RoastTooHot(style.title(), hottestC, OvenChoice.CEILING_C));
+        if (hottestC > OvenLimit.CEILING_C) {
+            obstacles.add(new Obstacle.RoastTooHot(style.title(), hottestC, OvenLimit.CEILING_C));
         }
     }
 
