@@ -6,14 +6,13 @@ import piecewright.house.Heater.HotAir;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
-import piecewright.process.kiln.CoveredStew;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.KilnStage;
+import piecewright.process.kiln.StewCourse;
 import piecewright.quantity.Moisture;
 import piecewright.quantity.TemperatureRange;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
-import piecewright.style.StewSchedule;
 
 /**
  * Colour and enzymes of a kilned style by air-on and hours of its cure, after its stew if it has one and its usual drying: the ladder in 10 m³/h of
@@ -75,15 +74,6 @@ public final class Cure {
         return stage(cureC, airM3PerHour).run(dried, 0, cureHours);
     }
 
-    private PieceState stewed(PieceState green, StewSchedule stew) {
-        double lagHours = parameters.roast().stickyLagHours();
-        double substrate = style.kiln().colourBase().substrateRatio();
-        CoveredStew stage = new CoveredStew(parameters, stew.ovenC(), lagHours, substrate);
-        double liquidMinutes = 60 * stage.hoursToLiquid(green.grainC());
-        double minutes = Math.max(stew.shortestMinutes(), Math.min(stew.longestMinutes(), liquidMinutes));
-        return stage.run(green, 0, minutes / 60);
-    }
-
     /** The piece when its cure begins: as dry as the first rung that is as warm as the middle of the cure asks. */
     private PieceState dried(double cureC) {
         double greenFraction = style.steep().targetFraction();
@@ -93,7 +83,11 @@ public final class Cure {
                 1,
                 style.kiln().colourBase().startEbc(),
                 ROOM_C);
-        PieceState now = style.oven().stew().map(stew -> stewed(green, stew)).orElse(green);
+        PieceState now = style.oven()
+                .stew()
+                .map(stew -> StewCourse.of(parameters, style, stew, StewCourse.USUAL_DEPTH_CM)
+                        .stewed(green))
+                .orElse(green);
         List<Rung> ladder = style.kiln().ladder();
         for (int i = 0; i + 1 < ladder.size() && ladder.get(i).airOnC() < cureC; i++) {
             KilnStage stage = stage(ladder.get(i).airOnC(), AIR_M3_PER_HOUR_KG);

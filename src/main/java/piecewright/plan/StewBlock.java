@@ -10,7 +10,7 @@ import piecewright.plan.InnerSchedule.InnerStep;
 import piecewright.plan.InnerSchedule.Inside;
 import piecewright.plan.InnerSchedule.Kind;
 import piecewright.process.PieceState;
-import piecewright.process.kiln.CoveredStew;
+import piecewright.process.kiln.StewCourse;
 import piecewright.style.StewSchedule;
 
 /**
@@ -20,10 +20,6 @@ import piecewright.style.StewSchedule;
 public final class StewBlock {
     /** Judgement: minutes to weigh the green malt into tins, cover them and heat the empty oven. */
     private static final int PREPARE_MINUTES = 15;
-    /** Judgement: green malt goes in about so warm, °C; only the planned length hangs on it. */
-    private static final double COOL_GREEN_C = 15;
-    /** Judgement: stews last whole five minutes. */
-    private static final int ROUND_MINUTES = 5;
     /** Judgement: corns are squeezed so often, minutes. */
     private static final int SAMPLE_MINUTES = 15;
     /** Judgement: and stirred so often before, minutes. */
@@ -33,16 +29,12 @@ public final class StewBlock {
 
     private final StewSchedule schedule;
     private final Outfit.Stewing stewing;
-    private final CoveredStew stew;
-    private final double lagHours;
+    private final StewCourse course;
 
     private StewBlock(Setup setup, StewSchedule schedule, Outfit.Stewing stewing) {
         this.schedule = schedule;
         this.stewing = stewing;
-        var parameters = setup.models().kiln();
-        this.lagHours = parameters.roast().stickyLagHours(stewing.depthCm());
-        double substrate = setup.style().kiln().colourBase().substrateRatio();
-        this.stew = new CoveredStew(parameters, schedule.ovenC(), lagHours, substrate);
+        this.course = StewCourse.of(setup.models().kiln(), setup.style(), schedule, stewing.depthCm());
     }
 
     /** The stew of this piece; empty when its style has none. */
@@ -56,7 +48,7 @@ public final class StewBlock {
 
     /** How long the block keeps one person until the malt is ready to be spread, minutes. */
     public int minutes() {
-        return PREPARE_MINUTES + ovenMinutes();
+        return PREPARE_MINUTES + course.minutes();
     }
 
     Heater oven() {
@@ -67,21 +59,14 @@ public final class StewBlock {
         return stewing.depthCm();
     }
 
-    /** Minutes under the cover: until it should be liquid, inside what the style allows. */
-    private int ovenMinutes() {
-        double liquid = 60 * stew.hoursToLiquid(COOL_GREEN_C);
-        double held = Math.max(schedule.shortestMinutes(), Math.min(schedule.longestMinutes(), liquid));
-        return (int) Math.ceil(held / ROUND_MINUTES) * ROUND_MINUTES;
-    }
-
     /** The piece after its stew, hot and wet. */
     PieceState stewed(PieceState green) {
-        return stew.run(green, 0, ovenMinutes() / 60.0);
+        return course.stewed(green);
     }
 
     InnerSchedule inner(PieceState green) {
         List<InnerStep> steps = new ArrayList<>();
-        int end = ovenMinutes();
+        int end = course.minutes();
         OptionalDouble ovenC = OptionalDouble.of(schedule.ovenC());
         OptionalDouble dialC =
                 OptionalDouble.of(schedule.ovenC() - oven().control().dialOffsetK());
@@ -97,7 +82,7 @@ public final class StewBlock {
         return new InnerSchedule(
                 green.mass().totalKg(),
                 stewing.depthCm(),
-                Duration.ofSeconds(Math.round(3600 * lagHours)),
+                Duration.ofSeconds(Math.round(3600 * course.lagHours())),
                 oven().control().thermostatErrorK(),
                 steps);
     }
@@ -108,7 +93,7 @@ public final class StewBlock {
     }
 
     private Inside inside(PieceState green, int inOven) {
-        PieceState state = stew.run(green, 0, inOven / 60.0);
+        PieceState state = course.after(green, inOven);
         return new Inside(
                 state.grainC(),
                 state.mass().moisture().wetBasisFraction(),
