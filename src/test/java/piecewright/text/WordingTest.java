@@ -119,7 +119,7 @@ class WordingTest {
                         + " Use a larger vessel or make a smaller piece.",
                 wording.obstacle(OBSTACLES.get(6)));
         assertEquals(
-                "The colour is expected at 2.6 SRM; this style has 1.3 SRM to 1.8 SRM. Change the curing time or accept it.",
+                "The colour is expected at 2.6 SRM; this style has 1.3 SRM to 1.8 SRM. Cure or roast for longer or shorter, or accept it.",
                 new Wording(DisplayUnits.us(), OSLO).finding(FINDINGS.get(8)));
     }
 

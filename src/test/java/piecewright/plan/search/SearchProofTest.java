@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.ActKind;
@@ -24,7 +25,10 @@ import piecewright.style.GrowthSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
+import piecewright.style.RoastSchedule;
 import piecewright.style.SteepSchedule;
+import piecewright.style.StewSchedule;
 
 /** The search against trying everything, on seeded households with few acts and a coarse grid. */
 class SearchProofTest {
@@ -78,7 +82,7 @@ class SearchProofTest {
         Search.Wish wish = new Search.Wish(
                 origin,
                 origin.plus(Duration.ofDays(1)),
-                Instant.MAX,
+                last == ActKind.ROAST ? origin.plus(Duration.ofDays(36)) : Instant.MAX,
                 request.house().nights().most(),
                 10,
                 0);
@@ -125,8 +129,16 @@ class SearchProofTest {
                         kiln.cureHours(),
                         kiln.endMoistureFraction(),
                         kiln.colourBase()),
-                pale.finish());
+                pale.finish(),
+                last == ActKind.ROAST ? stewedAndRoasted() : OvenSchedule.none());
         return new PlanRequest(style, like.lot(), like.house(), like.amount(), like.when());
+    }
+
+    /** Cool enough for the kilns of the seeded households, which fill it once or twice. */
+    private static OvenSchedule stewedAndRoasted() {
+        return new OvenSchedule(
+                Optional.of(new StewSchedule(70, 90, 120, 10)),
+                Optional.of(new RoastSchedule(1.9, List.of(new RoastSchedule.HeatStep(90, 20, 40)), 0.06)));
     }
 
     private static List<Outcome> solveAll(int seeds, int immersions, ActKind last, int gridMinutes) {
@@ -168,5 +180,10 @@ class SearchProofTest {
     @Test
     void kilningIsAsCheapAsTryingEverything() {
         prove(solveAll(40, 1, ActKind.DEROOT, 240), 5);
+    }
+
+    @Test
+    void stewAndRoastAreAsCheapAsTryingEverything() {
+        prove(solveAll(40, 1, ActKind.ROAST, 240), 8);
     }
 }
