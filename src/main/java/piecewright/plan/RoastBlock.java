@@ -1,15 +1,8 @@
 package piecewright.plan;
 
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import piecewright.house.Heater;
-import piecewright.plan.InnerSchedule.InnerStep;
-import piecewright.plan.InnerSchedule.Inside;
-import piecewright.plan.InnerSchedule.Kind;
 import piecewright.process.GrainMass;
 import piecewright.process.KilnState;
 import piecewright.process.Ledgers;
@@ -30,12 +23,8 @@ public final class RoastBlock {
     private static final int PREPARE_MINUTES = 15;
     /** Judgement: minutes to dump the malt on a cold tray, stir it below 30 °C and weigh it. */
     private static final int COOL_MINUTES = 15;
-    /** Judgement: a layer is stirred at least so often, minutes. */
-    private static final int STIR_MINUTES = 15;
     /** Judgement: blocks last whole five minutes. */
     private static final int ROUND_MINUTES = 5;
-    /** Judgement: samples are pulled from so many intervals before the planned end. */
-    private static final int SAMPLES_BEFORE = 3;
 
     private final RoastSchedule schedule;
     private final Outfit.Roasting roasting;
@@ -108,66 +97,14 @@ public final class RoastBlock {
     /** The schedule of one load of that piece, as it is before its first load. */
     InnerSchedule inner(PieceState malt) {
         int longer = longerMinutes();
-        List<PieceState> byMinute = course.byMinute(malt, longer);
-        List<InnerStep> steps = new ArrayList<>();
-        steps.add(set(0, Kind.PREPARE, schedule.steps().get(0), malt));
-        int from = 0;
-        for (HeatStep step : schedule.steps()) {
-            int minute = PREPARE_MINUTES + from;
-            steps.add(set(minute, from == 0 ? Kind.GOES_IN : Kind.SET, step, byMinute.get(from)));
-            int until = from + step.plannedMinutes();
-            for (int at = from + STIR_MINUTES; at < until - STIR_MINUTES / 2; at += STIR_MINUTES) {
-                steps.add(plain(at, Kind.STIR, byMinute));
-            }
-            from = until;
-        }
-        samples(from, from + longer, steps, byMinute);
-        steps.add(plain(from, Kind.STOP, byMinute));
-        steps.add(plain(from + longer, Kind.LATEST, byMinute));
-        steps.add(new InnerStep(
-                minutes(), Kind.OVER, OptionalDouble.empty(), OptionalDouble.empty(), cooled(byMinute, from)));
-        steps.sort(Comparator.comparingInt(InnerStep::minute));
+        RoastMinutes written = new RoastMinutes(
+                schedule, oven().control().dialOffsetK(), course.byMinute(malt, longer), PREPARE_MINUTES);
         return new InnerSchedule(
                 malt.mass().totalKg() / loads(),
                 schedule.depthCm(),
                 Duration.ofSeconds(Math.round(3600 * course.lagHours())),
                 oven().control().thermostatErrorK(),
-                steps);
-    }
-
-    private void samples(int end, int latest, List<InnerStep> steps, List<PieceState> byMinute) {
-        int every = (int) Math.max(
-                1, Math.round(60 * Practice.ROAST_END.softHours(schedule.last().ovenC())));
-        int lastFrom = end - schedule.last().plannedMinutes();
-        for (int at = end - SAMPLES_BEFORE * every; at < latest; at += every) {
-            if (at > lastFrom && at != end) {
-                steps.add(plain(at, at < end ? Kind.SAMPLE : Kind.SAMPLE_AGAIN, byMinute));
-            }
-        }
-        steps.removeIf(
-                step -> step.kind() == Kind.STIR && step.minute() > PREPARE_MINUTES + end - SAMPLES_BEFORE * every);
-    }
-
-    private InnerStep set(int minute, Kind kind, HeatStep step, PieceState state) {
-        double dialC = step.ovenC() - oven().control().dialOffsetK();
-        return new InnerStep(minute, kind, OptionalDouble.of(step.ovenC()), OptionalDouble.of(dialC), inside(state));
-    }
-
-    private static InnerStep plain(int inOven, Kind kind, List<PieceState> byMinute) {
-        OptionalDouble none = OptionalDouble.empty();
-        return new InnerStep(PREPARE_MINUTES + inOven, kind, none, none, inside(byMinute.get(inOven)));
-    }
-
-    private static Inside cooled(List<PieceState> byMinute, int end) {
-        Inside hot = inside(byMinute.get(end));
-        return new Inside(byMinute.get(0).grainC(), hot.moistureFraction(), hot.colourEbc());
-    }
-
-    private static Inside inside(PieceState state) {
-        return new Inside(
-                state.grainC(),
-                state.mass().moisture().wetBasisFraction(),
-                state.kiln().colourEbc());
+                written.steps(ovenMinutes(), longer, minutes()));
     }
 
     private static PieceState mixed(PieceState before, PieceState roasted, double share) {
