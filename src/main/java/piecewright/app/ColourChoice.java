@@ -3,16 +3,17 @@ package piecewright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
 import piecewright.colour.CureMap;
-import piecewright.colour.CureSolver;
 import piecewright.house.AirTemperature;
 import piecewright.house.Heater;
 import piecewright.house.House;
 import piecewright.plan.Outfit.Drying;
 import piecewright.process.kiln.HeaterLimit;
 import piecewright.process.kiln.KilnParameters;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.store.ColourJson;
 import piecewright.style.MaltStyle;
 import piecewright.text.ColourPage;
@@ -31,13 +32,21 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     public record Way(MaltStyle style, ColourReach reach) {}
 
     public static ColourChoice of(double colourEbc, List<MaltStyle> styles, Optional<House> house) {
-        double hottestC = hottestC(house);
+        ColourAim aim = aim(house);
         List<Way> ways = new ArrayList<>();
-        for (MaltStyle style : styles) {
-            Cure cure = new Cure(style, KilnParameters.defaults());
-            ways.add(new Way(style, new CureSolver(cure, hottestC).reach(colourEbc)));
-        }
+        for (MaltStyle style : styles) ways.add(new Way(style, aim.reach(style, colourEbc)));
         return new ColourChoice(colourEbc, ways);
+    }
+
+    /** The finder of colours inside what the heaters of a house may do; unbounded where none is given. */
+    public static ColourAim aim(Optional<House> house) {
+        double hottestOvenC = house.isEmpty()
+                ? OvenLimit.CEILING_C
+                : house.get().kit().heaters().stream()
+                        .mapToDouble(OvenLimit::hottestC)
+                        .max()
+                        .orElse(0);
+        return new ColourAim(KilnParameters.defaults(), hottestC(house), hottestOvenC);
     }
 
     /** The cure of a style over temperature and hours, for a picture. */

@@ -94,7 +94,7 @@ public final class PlanEvents {
                     case SOAK, DRAIN -> "steelblue";
                     case FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
                     case PACK, CHECK, BREAK -> "chocolate";
-                    case LOAD, STIR, RAISE, CURE, OFF -> "firebrick";
+                    case STEW, LOAD, STIR, RAISE, CURE, OFF, ROAST -> "firebrick";
                     case DEROOT -> "peru";
                 });
     }
@@ -106,7 +106,7 @@ public final class PlanEvents {
                     case GROWTH, WITHERING -> "darkseagreen";
                     case COUCHING, COOLING -> "burlywood";
                     case DRYING, CURING -> "lightcoral";
-                    case RESTING -> "tan";
+                    case STORED, RESTING -> "tan";
                 });
     }
 }

@@ -11,12 +11,14 @@ public enum ActKind {
     PACK,
     CHECK,
     BREAK,
+    STEW,
     LOAD,
     STIR,
     RAISE,
     CURE,
     OFF,
-    DEROOT;
+    DEROOT,
+    ROAST;
 
     /** The word used in files: lower case. */
     public String key() {

@@ -16,5 +16,7 @@ public enum Caution {
     ALLERGENS,
     PACKS_DENSE,
     COUCH_GAS,
-    OATS_FLOAT
+    OATS_FLOAT,
+    ROASTING_FIRE,
+    ROASTING_SMOKE
 }

@@ -15,7 +15,7 @@ final class Cautions {
     private static final double HEAVY_KG = 15;
 
     private static final Set<ActKind> LIFTED =
-            EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD);
+            EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD, ActKind.STEW);
 
     private static final Set<GrainKind> HUSKLESS =
             EnumSet.of(GrainKind.WHEAT, GrainKind.RYE, GrainKind.SPELT, GrainKind.HULLLESS_BARLEY);
@@ -34,6 +34,10 @@ final class Cautions {
             case SOAK -> soak(number, cautions);
             case FLOOR -> floor(cautions);
             case TURN, SPRINKLE, WITHER -> cautions.add(Caution.MOULD);
+            case STEW ->
+                cautions.addAll(
+                        List.of(Caution.RAW_GREEN_MALT, Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.HOT_SURFACES));
+            case ROAST -> cautions.addAll(List.of(Caution.ROASTING_FIRE, Caution.ROASTING_SMOKE, Caution.HOT_SURFACES));
             case LOAD -> cautions.addAll(List.of(Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.COMBUSTION_GASES));
             case RAISE, CURE -> {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);

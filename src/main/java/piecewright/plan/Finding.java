@@ -97,6 +97,14 @@ public sealed interface Finding {
         }
     }
 
+    /** An oven this much off its dial makes such colours by the clock, EBC: the sample decides. */
+    record OvenDoubt(String about, double errorK, double coolerEbc, double hotterEbc) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** What the couch is expected to do: when the pile passes 45 °C (end of time if never), its peak, its index when broken. */
     record CouchForecast(String about, Instant catches, Instant peaks, double peakC, double indexHours)
             implements Finding {

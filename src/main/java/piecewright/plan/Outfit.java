@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import java.util.Objects;
+import java.util.Optional;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 
@@ -9,16 +10,17 @@ import piecewright.house.Heater.HotAir;
  *
  * @param withering where it withers: where it grew, or where it dries best before a hot couch
  */
-public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying drying) {
+public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying drying, Ovens ovens) {
     public Outfit {
         Objects.requireNonNull(soaking);
         Objects.requireNonNull(growing);
         Objects.requireNonNull(withering);
         Objects.requireNonNull(drying);
+        Objects.requireNonNull(ovens);
     }
 
     Outfit withWithering(Growing changed) {
-        return new Outfit(soaking, growing, changed, drying);
+        return new Outfit(soaking, growing, changed, drying, ovens);
     }
 
     /**
@@ -35,6 +37,15 @@ public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying
 
     /** Trays or floor used; depth of the fresh bed, cm. */
     public record Growing(String place, double areaM2, double depthCm) {}
+
+    /** What stews and what roasts; empty where the style does neither. */
+    public record Ovens(Optional<Stewing> stewing, Optional<Roasting> roasting) {}
+
+    /** The oven of the stew, and how deep the whole piece lies in it, cm. */
+    public record Stewing(Heater oven, double depthCm) {}
+
+    /** The oven of the roast, and how many loads it takes, 1 or more. */
+    public record Roasting(Heater oven, int loads) {}
 
     /**
      * @param dryer dries up to its hottest rung

@@ -10,6 +10,7 @@ public enum PhaseKind {
     COOLING,
     DRYING,
     CURING,
+    STORED,
     RESTING;
 
     /** The word used in files: lower case with hyphens. */

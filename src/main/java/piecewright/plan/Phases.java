@@ -34,7 +34,7 @@ final class Phases {
             case BREAK -> passing(PhaseKind.COOLING, cooling());
             case LOAD, RAISE -> drying(visit.number());
             case CURE -> curing();
-            case OFF, DEROOT -> Passing.none();
+            case STEW, OFF, DEROOT, ROAST -> Passing.none();
             case TURN, SPRINKLE, STIR, CHECK -> before;
         };
     }

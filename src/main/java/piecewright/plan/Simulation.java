@@ -24,16 +24,22 @@ public final class Simulation {
     /** Judgement: a sprinkling brings the bed this far above what it must keep, wet basis. */
     private static final double SPRINKLED_TO_FRACTION = 0.015;
 
-    private static final Set<ActKind> GROWTH_ENDS = EnumSet.of(ActKind.WITHER, ActKind.PACK, ActKind.LOAD);
+    /** Acts that can end growth. */
+    static final Set<ActKind> GROWTH_ENDS =
+            EnumSet.of(ActKind.WITHER, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
     private final Setup setup;
     private final Instant origin;
     private final Phases phases;
+    private final Optional<StewBlock> stew;
+    private final Optional<RoastBlock> roast;
 
     public Simulation(Setup setup, Instant origin) {
         this.setup = setup;
         this.origin = origin;
         this.phases = new Phases(setup);
+        this.stew = StewBlock.of(setup);
+        this.roast = RoastBlock.of(setup);
     }
 
     /**
@@ -95,7 +101,7 @@ public final class Simulation {
             }
             PieceState before = now;
             double waterKg = sprinklingKg(visit, before, passing, growthEnds);
-            now = acted(visit, before, waterKg, passing.kind());
+            now = acted(visit, before, waterKg, passing.kind(), stations);
             double slowFraction = slow.orElse(before).mass().moisture().wetBasisFraction();
             stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg, passing.kind()));
             if (visit.kind() == ActKind.LOAD) slow = Optional.of(now);
@@ -125,7 +131,8 @@ public final class Simulation {
         return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
     }
 
-    private PieceState acted(Visit visit, PieceState before, double waterKg, PhaseKind during) {
+    private PieceState acted(
+            Visit visit, PieceState before, double waterKg, PhaseKind during, List<Station> stations) {
         boolean withers = visit.kind() == ActKind.WITHER || during == PhaseKind.WITHERING;
         var air = withers ? setup.air().wither() : setup.air().floor();
         double airC = air.airC(hours(visit.at()));
@@ -135,8 +142,20 @@ public final class Simulation {
             case DEROOT ->
                 FloorActs.handled(
                         FloorActs.derooted(before, setup.grain(), setup.lot().energyFraction()), HANDLING_FRACTION);
+            case STEW -> stew.orElseThrow().stewed(before);
+            case ROAST -> roasted(visit, before, stations);
             default -> before;
         };
+    }
+
+    private PieceState roasted(Visit visit, PieceState before, List<Station> stations) {
+        RoastBlock block = roast.orElseThrow();
+        PieceState malt = stations.stream()
+                .filter(station -> station.visit().kind() == ActKind.ROAST)
+                .map(Station::before)
+                .findFirst()
+                .orElse(before);
+        return block.after(malt, visit.number(), before.grainC());
     }
 
     private double hours(Instant at) {

@@ -11,10 +11,12 @@ import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
 import piecewright.quantity.TemperatureRange;
 import piecewright.style.Couches;
+import piecewright.style.ColourLever;
 import piecewright.style.GrowthSchedule;
 import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
 import piecewright.style.SteepSchedule;
 
 /** Reads a style of malt from its JSON file, format 1. Each block of numbers says where they come from. */
@@ -30,8 +32,8 @@ public final class StyleFile {
 
     /** The style in this text; the file is only named in refusals. */
     public static MaltStyle parse(Path file, String text) throws StoreException {
-        JsonBlock root =
-                JsonBlock.root(file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish", "hotCouch");
+        JsonBlock root = JsonBlock.root(
+                file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish", "hotCouch", "stew", "roast");
         String key = root.text("style");
         if (!key.matches("[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?")) {
             throw root.refused("style", "must be lower-case letters, digits and hyphens, like \"pale-ale\"");
@@ -45,7 +47,8 @@ public final class StyleFile {
         MaltStyle.FinishSchedule finish = finish(root.block("finish"));
         Optional<JsonBlock> hot = root.optionalBlock("hotCouch");
         Couches couches = new Couches(hot.isPresent() ? Optional.of(hotCouch(hot.get())) : Optional.empty());
-        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches));
+        OvenSchedule oven = OvenReader.oven(root);
+        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches, oven));
     }
 
     private static SteepSchedule steep(JsonBlock block) throws StoreException {
@@ -113,13 +116,14 @@ public final class StyleFile {
     }
 
     private static MaltStyle.FinishSchedule finish(JsonBlock block) throws StoreException {
-        block.onlyKeys("source", "restDays", "preferredRestDays", "colourEbc");
+        block.onlyKeys("source", "restDays", "preferredRestDays", "colourEbc", "colourBy");
         sourced(block);
         double restDays = block.number("restDays", 0, 365);
         double preferredRestDays = block.number("preferredRestDays", 0, 365);
         double[] colourEbc = block.pair("colourEbc", 0, 2000);
-        return block.make(() ->
-                new MaltStyle.FinishSchedule(restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1])));
+        ColourLever lever = OvenReader.lever(block);
+        return block.make(() -> new MaltStyle.FinishSchedule(
+                restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1]), lever));
     }
 
     private static HotCouchSchedule hotCouch(JsonBlock block) throws StoreException {
@@ -150,7 +154,7 @@ public final class StyleFile {
                 spreadAboveC));
     }
 
-    private static void sourced(JsonBlock block) throws StoreException {
+    static void sourced(JsonBlock block) throws StoreException {
         String source = block.text("source", LONGEST_SOURCE).toLowerCase(Locale.ROOT);
         boolean named = source.matches(".*\\b(published|judgement): \\S{2}.*");
         if (!named && !source.contains("common practice, no source")) {

@@ -17,6 +17,7 @@ import piecewright.style.Couches;
 import piecewright.style.GrowthSchedule;
 import piecewright.style.HotCouchSchedule;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
 import piecewright.style.SteepSchedule;
 
 /** The seeded households with a dry hall, an insulated box in it, and a couched style: withered or wet by turns. */
@@ -55,7 +56,8 @@ public final class Couched {
                 new GrowthSchedule(0.85, new FractionRange(0.7, 1.0), 0.42, 24, 12, new HoursRange(0, 48)),
                 pale.kiln(),
                 pale.finish(),
-                new Couches(Optional.of(hot)));
+                new Couches(Optional.of(hot)),
+                OvenSchedule.none());
     }
 
     public static PlanRequest request(long seed) {

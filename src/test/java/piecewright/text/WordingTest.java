@@ -49,7 +49,8 @@ class WordingTest {
             new Finding.CouchForecast("couch.pack", START, START.plusSeconds(7200), 51.2, 10.6),
             new Finding.CouchForecast("couch.pack", Instant.MAX, START.plusSeconds(7200), 43.2, 4.6),
             new Finding.CouchMarginal("couch.pack", 1.2, 17),
-            new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)));
+            new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
+            new Finding.OvenDoubt("oven.roast", 8, 40, 110));
 
     private static final List<Obstacle> OBSTACLES = List.of(
             new Obstacle.NobodyThere("steep-1.drain", START, START.plusSeconds(3600)),
@@ -67,7 +68,13 @@ class WordingTest {
             new Obstacle.BoxTooSmall(21, 10),
             new Obstacle.CouchTooSmall(2.1, 14, new Obstacle.CouchTooSmall.Remedies(4.4, 21.5, 0.424, 0.21)),
             new Obstacle.CouchTooSmall(
-                    0.6, 14, new Obstacle.CouchTooSmall.Remedies(4.4, Double.NaN, 0.424, Double.NaN)));
+                    0.6, 14, new Obstacle.CouchTooSmall.Remedies(4.4, Double.NaN, 0.424, Double.NaN)),
+            new Obstacle.NoOven(150, 120),
+            new Obstacle.RoastTooHot("Black malt", 230, 220),
+            new Obstacle.OvenUnsure(205, 20, 220),
+            new Obstacle.StewTooDeep(7, 5, 0.24),
+            new Obstacle.TooManyLoads(6, 4, 1.3),
+            new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 
@@ -123,7 +130,7 @@ class WordingTest {
                         + " Use a larger vessel or make a smaller piece.",
                 wording.obstacle(OBSTACLES.get(6)));
         assertEquals(
-                "The colour is expected at 2.6 SRM; this style has 1.3 SRM to 1.8 SRM. Change the curing time or accept it.",
+                "The colour is expected at 2.6 SRM; this style has 1.3 SRM to 1.8 SRM. Cure or roast for longer or shorter, or accept it.",
                 new Wording(DisplayUnits.us(), OSLO).finding(FINDINGS.get(8)));
     }
 

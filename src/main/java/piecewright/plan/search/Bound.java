@@ -52,8 +52,10 @@ final class Bound {
     int lastClosedStop() {
         Stops stops = space.stops();
         int[] fromTheEnd = stops.couched()
-                ? new int[] {stops.off(), stops.cure(), stops.load(), stops.breakCouch(), stops.pack(), stops.floor()}
-                : new int[] {stops.off(), stops.cure(), stops.load(), stops.floor()};
+                ? new int[] {
+                    stops.last(), stops.off(), stops.cure(), stops.load(), stops.breakCouch(), stops.pack(), stops.floor()
+                }
+                : new int[] {stops.last(), stops.off(), stops.cure(), stops.load(), stops.floor()};
         return Arrays.stream(fromTheEnd).filter(this::closed).findFirst().orElse(-1);
     }
 

@@ -28,7 +28,10 @@ import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
+import piecewright.style.RoastSchedule;
 import piecewright.style.SteepSchedule;
+import piecewright.style.StewSchedule;
 
 /** The search against trying everything, on seeded households with few acts and a coarse grid. */
 class SearchProofTest {
@@ -86,7 +89,7 @@ class SearchProofTest {
         Search.Wish wish = new Search.Wish(
                 origin,
                 origin.plus(Duration.ofDays(1)),
-                Instant.MAX,
+                last == ActKind.ROAST ? origin.plus(Duration.ofDays(36)) : Instant.MAX,
                 request.house().nights().most(),
                 10,
                 0);
@@ -134,7 +137,9 @@ class SearchProofTest {
                         kiln.cureHours(),
                         kiln.endMoistureFraction(),
                         kiln.colourBase()),
-                pale.finish());
+                pale.finish(),
+                Couches.none(),
+                last == ActKind.ROAST ? stewedAndRoasted() : OvenSchedule.none());
         return new PlanRequest(style, like.lot(), like.house(), like.amount(), like.when());
     }
 
@@ -159,7 +164,8 @@ class SearchProofTest {
                         kiln.endMoistureFraction(),
                         kiln.colourBase()),
                 style.finish(),
-                new Couches(Optional.of(hot)));
+                new Couches(Optional.of(hot)),
+                OvenSchedule.none());
         return new PlanRequest(small, like.lot(), like.house(), like.amount(), like.when());
     }
 
@@ -168,6 +174,13 @@ class SearchProofTest {
                 .parallel()
                 .mapToObj(seed -> solve(couched(seed, withers), seed, last, gridMinutes))
                 .toList();
+    }
+
+    /** Cool enough for the kilns of the seeded households, which fill it once or twice. */
+    private static OvenSchedule stewedAndRoasted() {
+        return new OvenSchedule(
+                Optional.of(new StewSchedule(70, 90, 120, 10)),
+                Optional.of(new RoastSchedule(1.9, List.of(new RoastSchedule.HeatStep(90, 20, 40)), 0.06)));
     }
 
     private static List<Outcome> solveAll(int seeds, int immersions, ActKind last, int gridMinutes) {
@@ -224,5 +237,10 @@ class SearchProofTest {
     @Test
     void theKilnAfterTheCouchIsAsCheapAsTryingEverything() {
         prove(solveCouched(40, false, ActKind.LOAD, 300), 3);
+    }
+
+    @Test
+    void stewAndRoastAreAsCheapAsTryingEverything() {
+        prove(solveAll(40, 1, ActKind.ROAST, 240), 8);
     }
 }
