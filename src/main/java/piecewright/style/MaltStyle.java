@@ -44,6 +44,11 @@ public record MaltStyle(
         this(key, title, grains, steep, growth, kiln, finish, Couches.none());
     }
 
+    /** The same style with other figures for the finished malt. */
+    public MaltStyle finishedBy(FinishSchedule other) {
+        return new MaltStyle(key, title, grains, steep, growth, kiln, other, couches);
+    }
+
     /**
      * The finished malt.
      *
