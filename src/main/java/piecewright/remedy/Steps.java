@@ -75,7 +75,8 @@ final class Steps {
         return obstacle instanceof Obstacle.VesselTooSmall
                 || obstacle instanceof Obstacle.BedTooDeep
                 || obstacle instanceof Obstacle.HeaterTooSmall
-                || obstacle instanceof Obstacle.NeverDry;
+                || obstacle instanceof Obstacle.NeverDry
+                || obstacle instanceof Obstacle.BoxTooSmall;
     }
 
     private List<Change> chilled() {

@@ -8,11 +8,16 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import piecewright.quantity.FractionRange;
+import piecewright.quantity.HoursRange;
+import piecewright.style.Couches;
 import piecewright.style.HotCouchSchedule;
+import piecewright.style.MaltStyle;
 
 /** What must hold of every plan with a hot couch, over seeded households that have a box. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -217,6 +222,37 @@ class CouchedPlansTest {
                 house,
                 new PlanRequest.Amount.RawGrain(grainKg),
                 new PlanRequest.When.StartOn(java.time.LocalDate.of(2031, 3, 7)));
+    }
+
+    /** A style that must not pass 44 °C is broken on the way up: the ceiling is a guard, not a cost. */
+    @Test
+    void aLowCeilingBreaksTheCouchBeforeItsPeak() {
+        MaltStyle like = Couched.wet();
+        HotCouchSchedule low = new HotCouchSchedule(
+                0.43, new FractionRange(0.39, 0.46), 6, new HoursRange(0.5, 20), 72, new HoursRange(6, 14), 44);
+        MaltStyle gentle = new MaltStyle(
+                like.key(),
+                like.title(),
+                like.grains(),
+                like.steep(),
+                like.growth(),
+                like.kiln(),
+                like.finish(),
+                new Couches(Optional.of(low)));
+        int planned = 0;
+        for (long seed = 1; seed <= 5; seed++) {
+            PlanRequest request = Couched.request(seed);
+            PlanResult result = new Planner(ModelParameters.defaults())
+                    .plan(new PlanRequest(gentle, request.lot(), request.house(), request.amount(), request.when()));
+            if (!(result instanceof PlanResult.Planned done)) continue;
+            planned++;
+            Act broken = act(done.plan(), ActKind.BREAK);
+            assertTrue(
+                    broken.expect().grainC() <= 44,
+                    seed + ": " + broken.expect().grainC());
+            assertTrue(done.plan().outcome().finished().couch().indexHours() < 6, "seed " + seed);
+        }
+        assertTrue(planned > 0, "none was planned");
     }
 
     @Test

@@ -64,6 +64,19 @@ class SchedulesTest {
         assertTrue(style.finish().restDays() >= 7, "practice, row P: pale malt rests at least a week");
     }
 
+    /** Couch page: nothing packed outside 27.5 to 46 %, at most 72 h in the box, over 53 °C spread and turn. */
+    @ParameterizedTest
+    @MethodSource("schedules")
+    void everyHotCouchIsInsideWhatTheCraftAllows(Path file) throws StoreException {
+        StyleFile.read(file).couches().hot().ifPresent(hot -> {
+            assertTrue(hot.packing().lowFraction() >= 0.275 && hot.packing().highFraction() <= 0.46);
+            assertTrue(hot.acceptableIndex().lowHours() >= 3
+                    && hot.acceptableIndex().highHours() <= 36);
+            assertTrue(hot.longestHours() <= 72 && hot.spreadAboveC() <= 53);
+            assertTrue(hot.checks().lowHours() <= 6 && hot.checks().highHours() <= 14);
+        });
+    }
+
     /** Binding ladder of the reference for pale, enzyme-rich styles; common practice, no source. */
     @Test
     void paleFollowsTheLadderForEnzymeRichMalt() throws StoreException {

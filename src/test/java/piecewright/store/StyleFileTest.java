@@ -45,6 +45,22 @@ class StyleFileTest {
                 refused.getMessage());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                    [0.3, 0.42]       | [0.4, 0.42]      | key "hotCouch": impossible value: packingFraction must lie in packing
+                    [7, 14]           | [13, 14]         | key "hotCouch": impossible value: indexHours must lie in acceptableIndex
+                    "spreadAboveC": 53 | "spreadAboveC": 80 | key "hotCouch.spreadAboveC" must be from 30 to 60, not 80
+                    "checkHours"      | "chekHours"      | did you mean "checkHours"?
+                    """)
+    void aCouchOutOfRangeIsRefusedByItsKey(String from, String to, String part) throws IOException {
+        String munich = Files.readString(Path.of("schedules/munich.json"));
+        String broken =
+                munich.replaceFirst(java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to));
+        assertTrue(!broken.equals(munich), from);
+        var refused = assertThrows(StoreException.class, () -> StyleFile.parse(Path.of("s.json"), broken));
+        assertTrue(refused.getMessage().contains(part), refused.getMessage());
+    }
+
     @Test
     void aBlockWithoutASourceIsRefused() throws IOException {
         for (String block : new String[] {"steep", "growth", "kiln", "colourBase", "finish"}) {
