@@ -11,14 +11,14 @@ import piecewright.plan.Plan;
 /** The words of a calendar, in the person's language and units; made elsewhere. Same arguments, same words. */
 public interface EventTexts {
     /** Short, such as "Drain, rinse, weigh"; cut at 120 characters. */
-    String actTitle(Plan plan, Act act);
+    String actTitle(Plan.Subject subject, Act act);
 
     /** Lines below the local time: target weight, what to look for, cautions; cut at 2,000 characters together. */
-    List<String> actLines(Plan plan, Act act);
+    List<String> actLines(Plan.Subject subject, Act act);
 
-    String phaseTitle(Plan plan, Phase phase);
+    String phaseTitle(Plan.Subject subject, Phase phase);
 
-    List<String> phaseLines(Plan plan, Phase phase);
+    List<String> phaseLines(Plan.Subject subject, Phase phase);
 
     /** A wall time without its offset, which is added behind it, such as "Sun 28 Mar 05:00". */
     default String moment(ZonedDateTime at) {

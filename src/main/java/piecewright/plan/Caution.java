@@ -14,5 +14,10 @@ public enum Caution {
     HOT_SURFACES,
     DUST,
     ALLERGENS,
-    PACKS_DENSE
+    PACKS_DENSE;
+
+    /** The word used in files: lower case with hyphens. */
+    public String key() {
+        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
 }

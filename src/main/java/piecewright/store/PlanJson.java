@@ -32,6 +32,7 @@ public final class PlanJson {
         ObjectNode node = root.putObject("plan");
         ZoneId zone = plan.subject().zone();
         node.put("style", plan.subject().style());
+        node.put("title", plan.subject().title());
         node.put("lot", plan.subject().lot());
         node.put("timeZone", zone.getId());
         node.put("startsAt", moment(plan.startsAt(), zone));
@@ -78,6 +79,8 @@ public final class PlanJson {
         node.put("why", wording.why(act));
         var cautions = node.putArray("cautions");
         act.cautions().forEach(caution -> cautions.add(wording.caution(caution)));
+        var kinds = node.putArray("cautionKinds");
+        act.cautions().forEach(caution -> kinds.add(caution.key()));
     }
 
     private static void write(Expectation expect, ObjectNode node) {

@@ -1,0 +1,17 @@
+package piecewright.plan;
+
+import java.util.List;
+import java.util.Objects;
+
+/** What a plan asks of people and what the grain does meanwhile, without the physics: all that a calendar tells. */
+public record Agenda(Plan.Subject subject, List<Act> acts, List<Phase> phases) {
+    public Agenda {
+        Objects.requireNonNull(subject);
+        acts = List.copyOf(acts);
+        phases = List.copyOf(phases);
+    }
+
+    public static Agenda of(Plan plan) {
+        return new Agenda(plan.subject(), plan.acts(), plan.phases());
+    }
+}
