@@ -7,11 +7,8 @@ import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
 import piecewright.colour.CureMap;
 import piecewright.colour.CureSolver;
-import piecewright.house.AirTemperature;
-import piecewright.house.Heater;
 import piecewright.house.House;
-import piecewright.plan.Outfit.Drying;
-import piecewright.process.kiln.HeaterLimit;
+import piecewright.plan.HottestCure;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.store.ColourJson;
 import piecewright.style.MaltStyle;
@@ -20,9 +17,6 @@ import piecewright.text.DisplayUnits;
 
 /** A malt colour, and which styles reach it with the kit there is. */
 public record ColourChoice(double colourEbc, List<Way> ways) {
-    /** Cool air of a room whose temperature varies: what a heater must warm at worst. */
-    private static final double COOL_ROOM_C = 10;
-
     public ColourChoice {
         ways = List.copyOf(ways);
     }
@@ -46,15 +40,7 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     }
 
     private static double hottestC(Optional<House> house) {
-        if (house.isEmpty()) return Double.POSITIVE_INFINITY;
-        double hottestC = 0;
-        for (Heater heater : house.get().kit().heaters()) {
-            var place = house.get().place(heater.place());
-            double roomC = place.air() instanceof AirTemperature.Constant constant ? constant.airC() : COOL_ROOM_C;
-            hottestC = Math.max(
-                    hottestC, HeaterLimit.hottestAirOnC(Drying.vented(heater.air()), roomC, place.humidityFraction()));
-        }
-        return hottestC;
+        return house.map(HottestCure::ofC).orElse(Double.POSITIVE_INFINITY);
     }
 
     public String page(DisplayUnits units) {

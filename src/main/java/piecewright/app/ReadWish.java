@@ -44,6 +44,12 @@ public record ReadWish(PlanRequest request, String lotText, String houseText) {
         } else if (request.when() instanceof When.StartOn start) {
             wish.put("startOn", start.day().toString());
         }
+        var kiln = request.style().kiln();
+        if (kiln.cureC().lowC() == kiln.cureC().highC()) {
+            wish.put("cureC", Double.toString(kiln.cureC().lowC()));
+            wish.put("cureHoursFrom", Double.toString(kiln.cureHours().lowHours()));
+            wish.put("cureHoursUntil", Double.toString(kiln.cureHours().highHours()));
+        }
         return new RequestTexts(request.style().key(), lotText, houseText, wish);
     }
 }

@@ -12,8 +12,6 @@ import piecewright.house.House;
 import piecewright.store.HouseFile;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
-import piecewright.text.QuantityParser;
-import piecewright.text.UnreadableException;
 
 /** Shows a malt colour and which styles reach it. */
 @Command(
@@ -23,8 +21,6 @@ import piecewright.text.UnreadableException;
         description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
         footer = {"", "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong."})
 final class ColourCommand implements Callable<Integer> {
-    private static final double DARKEST_EBC = 1600;
-
     private final Surroundings surroundings;
 
     @Option(names = "--target", paramLabel = "COLOUR", description = "The malt's colour, such as \"6 EBC\".")
@@ -57,22 +53,12 @@ final class ColourCommand implements Callable<Integer> {
         if (ofBeer.isPresent() == (target != null)) {
             throw new OptionException("--target", "or --beer must be given, one of the two");
         }
-        double wantedEbc = target == null ? ofBeer.orElse(0.0) : colourEbc(target, units);
+        double wantedEbc = target == null ? ofBeer.orElse(0.0) : MaltColour.ebc("--target", target, units);
         ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
         if (!json) surroundings.streams().out().print(beerOptions.saying());
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
         boolean reached =
                 choice.ways().stream().anyMatch(way -> way.reach() instanceof piecewright.colour.ColourReach.Reached);
         return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
-    }
-
-    private static double colourEbc(String typed, DisplayUnits units) throws OptionException {
-        try {
-            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
-            if (colourEbc > 0 && colourEbc <= DARKEST_EBC) return colourEbc;
-            throw new OptionException("--target", "must be more than nothing and at most 1600 EBC");
-        } catch (UnreadableException unreadable) {
-            throw new OptionException("--target", String.valueOf(unreadable.getMessage()));
-        }
     }
 }

@@ -3,6 +3,7 @@ package piecewright.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Option;
 import piecewright.app.CalendarManner;
 import piecewright.app.CalendarPage;
 import piecewright.app.Keeping;
+import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
@@ -17,6 +19,7 @@ import piecewright.app.ReadWish;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanResult;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
 
 /** Plans a batch, prints the plan, keeps it where asked. */
@@ -60,16 +63,19 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
-        PlanWish wish = wishOptions.wish(styleOption.library(), units, LocalDate.now(surroundings.clock()));
+        StyleLibrary library = styleOption.library();
+        PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        OptionalDouble colourEbc = wishOptions.colourEbc(units);
         Keeping.Targets targets = fileOptions.targets(wish);
-        ReadWish read = ReadWish.of(wish);
-        Keeping keeping = Keeping.open(targets, read, surroundings.newId());
+        ReadWish asked = ReadWish.of(wish);
+        Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         PlanPapers papers = new PlanPapers(units);
-        PlanResult result = surroundings.planner().apply(read.request());
-        if (result instanceof PlanResult.NotPossible not) {
+        MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, colourEbc);
+        ReadWish read = made.wish();
+        if (made.result() instanceof PlanResult.NotPossible not) {
             return refuse(papers, read.request().house().zone(), not);
         }
-        Plan plan = ((PlanResult.Planned) result).plan();
+        Plan plan = ((PlanResult.Planned) made.result()).plan();
         CalendarManner manner = entryOptions.manner(units);
         CalendarPage page = new CalendarPage(units.locale());
         String files = preview

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.app.PlanWish;
@@ -56,6 +57,17 @@ final class WishOptions {
 
     @Option(names = "--today", paramLabel = "DATE", description = "No act before this day. Left out: the day it is.")
     private @Nullable String today;
+
+    @Option(
+            names = "--colour",
+            paramLabel = "COLOUR",
+            description = "The malt's colour, such as \"4 EBC\": the cure is chosen for it. Left out: the style's middle.")
+    private @Nullable String colour;
+
+    /** Colour wished for, EBC. */
+    OptionalDouble colourEbc(DisplayUnits units) throws OptionException {
+        return colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
+    }
 
     PlanWish wish(StyleLibrary library, DisplayUnits units, LocalDate now) throws OptionException {
         MaltStyle chosen = style(library, given("--style", style, "a style such as pale"));

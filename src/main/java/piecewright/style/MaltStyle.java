@@ -30,6 +30,11 @@ public record MaltStyle(
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
     }
 
+    /** The same style with the kiln changed. */
+    public MaltStyle withKiln(KilnSchedule changed) {
+        return new MaltStyle(key, title, grains, steep, growth, changed, finish);
+    }
+
     /**
      * The finished malt.
      *

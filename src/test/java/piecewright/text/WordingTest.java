@@ -55,6 +55,7 @@ class WordingTest {
             new Obstacle.GrainNotForStyle("pale", GrainKind.WHEAT),
             new Obstacle.VesselTooSmall(31, 25),
             new Obstacle.BedTooDeep(18, 10, 0.3),
+            new Obstacle.ColourOutOfReach("Pale malt", 9, 3.2, List.of("Pale ale malt")),
             new Obstacle.NoHeater(82, 70),
             new Obstacle.HeaterTooSmall(0.5, 0.3),
             new Obstacle.NeverDry(45, 0.13));
