@@ -1,6 +1,8 @@
 package piecewright.app;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -109,14 +111,18 @@ public final class CalendarPage {
     private List<String> lines(CalendarUpdate update) {
         CalendarChanges changes = update.changes();
         CalendarPhrases phrases = phrases(update);
-        List<String> lines = new java.util.ArrayList<>();
-        changes.moved().forEach(moved -> lines.add(moved(phrases, moved)));
-        changes.dropped()
+        List<String> lines = new ArrayList<>();
+        changes.moved().stream()
+                .sorted(Comparator.comparing(moved -> moved.to().startsAt()))
+                .forEach(moved -> lines.add(moved(phrases, moved)));
+        changes.dropped().stream()
+                .sorted(Comparator.comparing(gone -> gone.span().startsAt()))
                 .forEach(gone ->
                         lines.add(phrases.dropped(gone.summary(), gone.span().startsAt())));
         boolean first = changes.unchanged() + changes.reworded() + lines.size() == 0;
         if (first) return lines;
-        changes.added()
+        changes.added().stream()
+                .sorted(Comparator.comparing(fresh -> fresh.span().startsAt()))
                 .forEach(fresh ->
                         lines.add(phrases.added(fresh.summary(), fresh.span().startsAt())));
         return lines;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import piecewright.calendar.EventTexts;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 import piecewright.text.DisplayUnits;
@@ -37,6 +38,16 @@ public final class CalendarWords implements EventTexts {
         lines.add(wording.lookFor(act));
         lines.add(wording.why(act));
         return lines;
+    }
+
+    @Override
+    public String checkTitle(Plan.Subject subject, Check check) {
+        return wording.checkTitle(check) + " – " + subject.title();
+    }
+
+    @Override
+    public List<String> checkLines(Plan.Subject subject, Check check) {
+        return List.of(wording.checkToDo(check), wording.checkGain(check), wording.checkEntry(check));
     }
 
     @Override

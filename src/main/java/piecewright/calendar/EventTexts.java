@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 
@@ -15,6 +16,10 @@ public interface EventTexts {
 
     /** Lines below the local time: target weight, what to look for, cautions; cut at 2,000 characters together. */
     List<String> actLines(Plan.Subject subject, Act act);
+
+    String checkTitle(Plan.Subject subject, Check check);
+
+    List<String> checkLines(Plan.Subject subject, Check check);
 
     String phaseTitle(Plan.Subject subject, Phase phase);
 

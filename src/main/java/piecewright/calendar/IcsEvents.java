@@ -1,13 +1,13 @@
 package piecewright.calendar;
 
-import net.fortuna.ical4j.model.PropertyList;
-import net.fortuna.ical4j.model.Property;
-import net.fortuna.ical4j.model.ComponentList;
-import java.util.List;
-import java.util.ArrayList;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import net.fortuna.ical4j.model.ComponentList;
 import net.fortuna.ical4j.model.ParameterList;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.PropertyList;
 import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.Categories;

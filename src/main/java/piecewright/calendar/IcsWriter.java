@@ -1,14 +1,14 @@
 package piecewright.calendar;
 
-import net.fortuna.ical4j.model.component.VEvent;
-import net.fortuna.ical4j.model.PropertyList;
-import net.fortuna.ical4j.model.Property;
-import net.fortuna.ical4j.model.ComponentList;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.XProperty;

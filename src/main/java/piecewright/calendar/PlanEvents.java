@@ -10,6 +10,7 @@ import java.util.UUID;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Agenda;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Plan;
@@ -24,9 +25,10 @@ public final class PlanEvents {
         this.options = options;
     }
 
-    /** The events of this agenda under the batch's identity, acts first, both in time order. */
+    /** The events of this agenda under the batch's identity, checks and acts first, all in time order. */
     public BatchEvents of(UUID batch, Agenda agenda) {
         List<CalendarEvent> events = new ArrayList<>();
+        for (Check check : agenda.checks()) events.add(event(agenda.subject(), check));
         for (Act act : agenda.acts()) events.add(event(agenda.subject(), act));
         if (options.phases() == ExportOptions.PassivePhases.SHOWN) {
             for (Phase phase : agenda.phases()) events.add(event(agenda.subject(), phase));
@@ -34,12 +36,27 @@ public final class PlanEvents {
         return new BatchEvents(batch, end(agenda), events);
     }
 
+    private CalendarEvent event(Plan.Subject subject, Check check) {
+        Span span = Span.atLeast(CalendarEvent.SHORTEST, check.startsAt(), check.endsAt());
+        return new CalendarEvent(
+                check.id(),
+                span,
+                texts.checkTitle(subject, check),
+                description(span, subject.zone(), texts.checkLines(subject, check)),
+                Attention.HANDS_ON,
+                new CssColour("goldenrod"),
+                alarms(span, subject.zone()));
+    }
+
+    private List<Duration> alarms(Span span, ZoneId zone) {
+        return options.quietHours()
+                .map(quiet -> quiet.spare(span.startsAt(), options.alarms(), zone))
+                .orElse(options.alarms());
+    }
+
     private CalendarEvent event(Plan.Subject subject, Act act) {
         Span span = Span.atLeast(CalendarEvent.SHORTEST, act.startsAt(), act.endsAt());
         ZoneId zone = subject.zone();
-        List<Duration> alarms = options.quietHours()
-                .map(quiet -> quiet.spare(span.startsAt(), options.alarms(), zone))
-                .orElse(options.alarms());
         return new CalendarEvent(
                 act.id(),
                 span,
@@ -47,7 +64,7 @@ public final class PlanEvents {
                 description(span, zone, texts.actLines(subject, act)),
                 Attention.HANDS_ON,
                 colour(act.kind()),
-                alarms);
+                alarms(span, zone));
     }
 
     private CalendarEvent event(Plan.Subject subject, Phase phase) {

@@ -3,7 +3,6 @@ package piecewright.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,12 +64,12 @@ final class PlanCommand implements Callable<Integer> {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         StyleLibrary library = styleOption.library();
         PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
-        OptionalDouble colourEbc = wishOptions.colourEbc(units);
+        MakePlan.Extras extras = wishOptions.extras(units, LocalDate.now(surroundings.clock()));
         Keeping.Targets targets = fileOptions.targets(wish);
         ReadWish asked = ReadWish.of(wish);
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         PlanPapers papers = new PlanPapers(units);
-        MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, colourEbc);
+        MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, extras);
         ReadWish read = made.wish();
         if (made.result() instanceof PlanResult.NotPossible not) {
             return refuse(papers, read.request().house().zone(), not);

@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import piecewright.app.MakePlan;
 import piecewright.app.PlanWish;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
@@ -61,12 +63,24 @@ final class WishOptions {
     @Option(
             names = "--colour",
             paramLabel = "COLOUR",
-            description = "The malt's colour, such as \"4 EBC\": the cure is chosen for it. Left out: the style's middle.")
+            description =
+                    "The malt's colour, such as \"4 EBC\": the cure is chosen for it. Left out: the style's middle.")
     private @Nullable String colour;
 
-    /** Colour wished for, EBC. */
-    OptionalDouble colourEbc(DisplayUnits units) throws OptionException {
-        return colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
+    @Option(
+            names = "--skip-checks",
+            description = "No tests of lot and kit before the first act, though nobody made them yet.")
+    private boolean skipChecks;
+
+    MakePlan.Extras extras(DisplayUnits units, LocalDate now) throws OptionException {
+        OptionalDouble colourEbc =
+                colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
+        Optional<LocalDate> checksFrom = skipChecks ? Optional.empty() : Optional.of(earliest(now));
+        return new MakePlan.Extras(colourEbc, checksFrom);
+    }
+
+    private LocalDate earliest(LocalDate now) throws OptionException {
+        return today == null ? now : date("--today", today);
     }
 
     PlanWish wish(StyleLibrary library, DisplayUnits units, LocalDate now) throws OptionException {
@@ -112,7 +126,7 @@ final class WishOptions {
     }
 
     private When when(LocalDate now) throws OptionException {
-        LocalDate earliest = today == null ? now : date("--today", today);
+        LocalDate earliest = earliest(now);
         if (readyBy != null && start != null) {
             throw new OptionException("--start", "stands beside --ready-by; give one of the two");
         }

@@ -105,8 +105,7 @@ public final class ColourAim {
                         instanceof ColourReach.Reached)
                 .map(MaltStyle::title)
                 .toList();
-        Obstacle obstacle =
-                new Obstacle.ColourOutOfReach(request.style().title(), colourEbc, nearestEbc, reaching);
+        Obstacle obstacle = new Obstacle.ColourOutOfReach(request.style().title(), colourEbc, nearestEbc, reaching);
         return new Aimed(request, new PlanResult.NotPossible(List.of(obstacle)));
     }
 }

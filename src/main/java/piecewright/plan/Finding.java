@@ -89,6 +89,14 @@ public sealed interface Finding {
         }
     }
 
+    /** The plan begins too soon for this test of the lot or piece of kit. */
+    record NoRoomToCheck(String about, CheckKind kind, String of) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** The bed depth chosen, cm, and the longest unattended gap it allows in the warmest hours. */
     record BedDepth(String about, double depthCm, Duration longestGap) implements Finding {
         @Override

@@ -13,6 +13,8 @@ import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Agenda;
 import piecewright.plan.Caution;
+import piecewright.plan.Check;
+import piecewright.plan.CheckKind;
 import piecewright.plan.Expectation;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
@@ -37,11 +39,24 @@ public final class AgendaReader {
                 plan.text("lot"),
                 LocalTimes.zone(plan, "timeZone"),
                 LocalTimes.instant(plan, "readyAt"));
+        List<Check> checks = new ArrayList<>();
+        for (JsonBlock check : plan.blocks("checks")) checks.add(check(check));
         List<Act> acts = new ArrayList<>();
         for (JsonBlock act : plan.blocks("acts")) acts.add(act(act));
         List<Phase> phases = new ArrayList<>();
         for (JsonBlock phase : plan.blocks("phases")) phases.add(phase(phase));
-        return new Agenda(subject, acts, phases);
+        return new Agenda(subject, checks, acts, phases);
+    }
+
+    private static Check check(JsonBlock check) throws StoreException {
+        CheckKind kind = word(check, "kind", CheckKind.values(), CheckKind::key);
+        String id = check.text("id");
+        String about = check.text("of");
+        Instant start = LocalTimes.instant(check, "startsAt");
+        Instant latest = LocalTimes.instant(check, "latest");
+        double beforeSd = check.number("sdBefore", 0, 100);
+        double afterSd = check.number("sdAfter", 0, 100);
+        return check.make(() -> new Check(id, kind, about, start, latest, new Check.Gain(beforeSd, afterSd)));
     }
 
     private static Act act(JsonBlock act) throws StoreException {

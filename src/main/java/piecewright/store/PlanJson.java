@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
@@ -41,6 +42,8 @@ public final class PlanJson {
         node.put("finishedMaltKg", rounded(plan.outcome().finishedMaltKg(), 3));
         node.put("scaleMaltKg", rounded(plan.outcome().scaleMaltKg(), 3));
         node.put("colourEbc", rounded(plan.outcome().finished().kiln().colourEbc(), 2));
+        var checks = node.putArray("checks");
+        plan.checks().forEach(check -> write(check, zone, checks.addObject()));
         var acts = node.putArray("acts");
         plan.acts().forEach(act -> write(act, zone, acts.addObject()));
         var phases = node.putArray("phases");
@@ -57,6 +60,21 @@ public final class PlanJson {
         var reasons = root.putArray("obstacles");
         obstacles.forEach(obstacle -> reasons.addObject().put("text", wording.obstacle(obstacle)));
         return JsonText.write(root);
+    }
+
+    private void write(Check check, ZoneId zone, ObjectNode node) {
+        node.put("id", check.id());
+        node.put("kind", check.kind().key());
+        node.put("of", check.about());
+        node.put("title", wording.checkTitle(check));
+        node.put("startsAt", moment(check.startsAt(), zone));
+        node.put("minutes", check.work().toMinutes());
+        node.put("latest", moment(check.latest(), zone));
+        node.put("sdBefore", rounded(check.gain().beforeSd(), 4));
+        node.put("sdAfter", rounded(check.gain().afterSd(), 4));
+        node.put("whatToDo", wording.checkToDo(check));
+        node.put("why", wording.checkGain(check));
+        node.put("enterResult", wording.checkEntry(check));
     }
 
     private void write(Act act, ZoneId zone, ObjectNode node) {

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.Act;
 import piecewright.plan.Agenda;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 
@@ -138,6 +139,16 @@ class CalendarFuzzTest {
             List<String> lines = new ArrayList<>();
             for (int line = random.nextInt(10); line > 0; line--) lines.add(text(random));
             return lines;
+        }
+
+        @Override
+        public String checkTitle(Plan.Subject subject, Check check) {
+            return "Check: " + check.id();
+        }
+
+        @Override
+        public List<String> checkLines(Plan.Subject subject, Check check) {
+            return List.of("Of " + check.about());
         }
 
         @Override

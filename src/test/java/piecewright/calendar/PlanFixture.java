@@ -11,6 +11,7 @@ import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Agenda;
 import piecewright.plan.Caution;
+import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
@@ -111,6 +112,16 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
         @Override
         public List<String> actLines(Plan.Subject subject, Act act) {
             return List.of("Water 15 °C; weight 6.0 kg, ±50 g", "Smell: cucumber – „süß“ \\ " + act.kind());
+        }
+
+        @Override
+        public String checkTitle(Plan.Subject subject, Check check) {
+            return "Check: " + check.id();
+        }
+
+        @Override
+        public List<String> checkLines(Plan.Subject subject, Check check) {
+            return List.of("Of " + check.about());
         }
 
         @Override

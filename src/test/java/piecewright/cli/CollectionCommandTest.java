@@ -60,6 +60,7 @@ class CollectionCommandTest {
                 "4 kg",
                 "--ready-by",
                 "2027-05-01",
+                "--skip-checks",
                 "--into",
                 batch());
         assertEquals(

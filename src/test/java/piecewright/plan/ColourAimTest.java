@@ -33,8 +33,7 @@ class ColourAimTest {
     private static ColourAim.Aimed aimed(String style, double colourEbc) throws StoreException {
         ModelParameters parameters = ModelParameters.defaults();
         List<MaltStyle> styles = StyleLibrary.builtIn().all();
-        return new ColourAim(new Planner(parameters)::plan, parameters.kiln(), styles)
-                .plan(request(style), colourEbc);
+        return new ColourAim(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request(style), colourEbc);
     }
 
     /** The forward model of the plan is the oracle: the plan made for a colour must come to it, inside its style. */

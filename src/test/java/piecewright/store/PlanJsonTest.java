@@ -33,7 +33,7 @@ class PlanJsonTest {
         assertEquals(1, root.get("format").intValue());
         JsonNode plan = root.get("plan");
         assertEquals(
-                "[style, title, lot, timeZone, startsAt, readyAt, rawGrainKg, finishedMaltKg, scaleMaltKg, colourEbc, acts,"
+                "[style, title, lot, timeZone, startsAt, readyAt, rawGrainKg, finishedMaltKg, scaleMaltKg, colourEbc, checks, acts,"
                         + " phases, findings]",
                 plan.propertyNames().toString());
         assertEquals("2031-03-21T18:00:00+01:00", plan.get("startsAt").stringValue());
