@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import piecewright.plan.ColourAim;
+import piecewright.plan.ColourPlanner;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -55,8 +55,8 @@ public final class MakePlan {
 
     private Made coloured(ReadWish wish, OptionalDouble colourEbc) {
         if (colourEbc.isEmpty()) return new Made(wish, planner.apply(wish.request()));
-        ColourAim aim = new ColourAim(planner, ModelParameters.defaults().kiln(), styles);
-        ColourAim.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
+        ColourPlanner aim = new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
+        ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
         return new Made(new ReadWish(aimed.request(), wish.lotText(), wish.houseText()), aimed.result());
     }
 

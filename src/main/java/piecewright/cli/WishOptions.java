@@ -144,7 +144,7 @@ final class WishOptions {
         return day;
     }
 
-    private static LocalDate date(String option, String typed) throws OptionException {
+    static LocalDate date(String option, String typed) throws OptionException {
         try {
             LocalDate day = LocalDate.parse(typed.strip());
             if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) return day;

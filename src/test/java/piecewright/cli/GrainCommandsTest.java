@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
+import java.util.regex.Matcher;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -74,7 +77,7 @@ class GrainCommandsTest {
                 "--owned",
                 "barley=1 kg");
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().contains("buy 2 × 5.000 kg. Costs 18,"), run.out());
+        assertTrue(run.out().contains("buy 2 × 5.000 kg. Costs 18.00,"), run.out());
         assertEquals(
                 1,
                 run.out().lines().filter(line -> line.startsWith("  barley:")).count());
@@ -124,6 +127,66 @@ class GrainCommandsTest {
             Run run = run(words);
             assertEquals(2, run.code(), String.join(" ", words));
             assertEquals(1, run.err().lines().count(), run.err());
+        }
+    }
+
+    private static double figure(Run run, String key) {
+        Matcher found = Pattern.compile("\"" + key + "\" : ([0-9.]+)").matcher(run.out());
+        assertTrue(found.find(), run.out() + run.err());
+        return Double.parseDouble(found.group(1));
+    }
+
+    @Test
+    void withAHouseTheFiguresAreThoseOfItsPlan() {
+        String house = "demo-data/houses/cool-garage.json";
+        Run buy = Run.of(
+                Run.REAL,
+                "buy",
+                "--malt",
+                "pale=4 kg",
+                "--lot",
+                lot("two-row-barley"),
+                "--house",
+                house,
+                "--start",
+                "2027-03-26",
+                "--json");
+        assertEquals(0, buy.code(), buy.err());
+        assertTrue(buy.out().contains("\"basis\" : \"plan\""), buy.out());
+        List<String> words = Run.plan(
+                "pale", "two-row-barley", "cool-garage", "--malt", "4 kg", "--start", "2027-03-26", "--json");
+        Run plan = Run.of(Run.REAL, words.toArray(String[]::new));
+        assertEquals(figure(plan, "rawGrainKg"), figure(buy, "rawGrainKg"));
+        assertEquals(figure(plan, "scaleMaltKg"), figure(buy, "scaleMaltKg"));
+    }
+
+    @Test
+    void aBatchTheHouseCannotMakeIsSaidAndReckonedByAUsualCourse() {
+        Run run = Run.of(
+                Run.REAL, "buy", "--malt", "pale=400 kg", "--house", "demo-data/houses/cool-garage.json", "--start",
+                "2027-03-26");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().startsWith("Pale malt cannot be made in this house as it is: "), run.out());
+        assertTrue(run.out().contains("By a usual course"), run.out());
+        assertEquals(2, run("buy", "--malt", "pale=4 kg", "--start", "2027-03-26").code());
+    }
+
+    @Test
+    void pricesKeepTheirMoneyAndAreNeverMixed() {
+        Run euro = run("buy", "--malt", "pale=5 kg", "--sack", "barley=25 kg@€30", "--sack", "barley=5 kg@€ 9,50");
+        assertEquals(0, euro.code(), euro.err());
+        assertTrue(euro.out().contains("Costs €19.00, €"), euro.out());
+        Run code = run("buy", "--malt", "pale=5 kg", "--sack", "barley=25 kg@30 EUR", "--json");
+        assertTrue(code.out().contains("\"currency\" : \"EUR\""), code.out());
+        for (String other : List.of("barley=5 kg@9 USD", "wheat=5 kg@9", "barley=5 kg@€9")) {
+            Run mixed = run("buy", "--malt", "pale=5 kg", "--sack", "barley=25 kg@30 EUR", "--sack", other);
+            assertEquals(2, mixed.code(), other);
+            assertTrue(mixed.err().contains("different money"), mixed.err());
+        }
+        for (String price : List.of("EUX 3", "3 4", "EUR 3 EUR", "-3", "free")) {
+            Run wrong = run("buy", "--malt", "pale=5 kg", "--sack", "barley=25 kg@" + price);
+            assertEquals(2, wrong.code(), price);
+            assertEquals(1, wrong.err().lines().count());
         }
     }
 }

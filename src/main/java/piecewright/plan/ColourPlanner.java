@@ -18,7 +18,7 @@ import piecewright.style.MaltStyle;
  * style's ranges and the kit's limits. What a plain course gives is only a first guess; the plan's own drying, kiln and
  * hours decide, so the aim is corrected by what each plan comes to.
  */
-public final class ColourAim {
+public final class ColourPlanner {
     /** Judgement: nearer than the eye tells, and a quarter of the band of kilned malt. */
     private static final double NEAR_RATIO = 1.03;
     /** Judgement: half the band of kilned malt; a plan that misses by less is still a plan for that colour. */
@@ -33,7 +33,7 @@ public final class ColourAim {
     private final List<MaltStyle> styles;
 
     /** @param styles all there are, to name those that reach a colour which the wished one does not */
-    public ColourAim(Function<PlanRequest, PlanResult> planner, KilnParameters parameters, List<MaltStyle> styles) {
+    public ColourPlanner(Function<PlanRequest, PlanResult> planner, KilnParameters parameters, List<MaltStyle> styles) {
         this.planner = planner;
         this.parameters = parameters;
         this.styles = List.copyOf(styles);

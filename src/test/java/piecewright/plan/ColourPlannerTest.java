@@ -19,7 +19,7 @@ import piecewright.store.StyleLibrary;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
 
-class ColourAimTest {
+class ColourPlannerTest {
     private static PlanRequest request(String style) throws StoreException {
         House house = HouseFile.read(Path.of("demo-data/houses/cool-garage.json"));
         return new PlanRequest(
@@ -30,17 +30,17 @@ class ColourAimTest {
                 new When.ReadyBy(LocalDate.parse("2027-05-01"), LocalDate.parse("2027-03-01")));
     }
 
-    private static ColourAim.Aimed aimed(String style, double colourEbc) throws StoreException {
+    private static ColourPlanner.Aimed aimed(String style, double colourEbc) throws StoreException {
         ModelParameters parameters = ModelParameters.defaults();
         List<MaltStyle> styles = StyleLibrary.builtIn().all();
-        return new ColourAim(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request(style), colourEbc);
+        return new ColourPlanner(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request(style), colourEbc);
     }
 
     /** The forward model of the plan is the oracle: the plan made for a colour must come to it, inside its style. */
     @ParameterizedTest
     @ValueSource(doubles = {4.5, 5.2})
     void thePlanComesToTheColourByACureOfTheStyle(double colourEbc) throws StoreException {
-        ColourAim.Aimed aimed = aimed("pale-ale", colourEbc);
+        ColourPlanner.Aimed aimed = aimed("pale-ale", colourEbc);
         Plan plan = ((PlanResult.Planned) aimed.result()).plan();
         assertEquals(colourEbc, plan.outcome().finished().kiln().colourEbc(), 0.05 * colourEbc);
         KilnSchedule whole = request("pale-ale").style().kiln();
@@ -53,7 +53,7 @@ class ColourAimTest {
 
     @Test
     void aColourBeyondTheStyleIsRefusedWithTheNearestAndWhoReachesIt() throws StoreException {
-        ColourAim.Aimed aimed = aimed("pale", 4.8);
+        ColourPlanner.Aimed aimed = aimed("pale", 4.8);
         Obstacle.ColourOutOfReach obstacle = (Obstacle.ColourOutOfReach)
                 ((PlanResult.NotPossible) aimed.result()).obstacles().get(0);
         assertEquals("Pale malt", obstacle.style());
