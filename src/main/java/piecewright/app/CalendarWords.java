@@ -34,6 +34,8 @@ public final class CalendarWords implements EventTexts {
         lines.add(wording.window(act));
         lines.add(wording.expectation(act.expect()));
         lines.add(wording.whatToDo(act));
+        act.inner().ifPresent(inner -> lines.add(wording.innerHead(inner)));
+        lines.addAll(wording.innerRows(act));
         act.cautions().forEach(caution -> lines.add(wording.namedCaution(caution)));
         lines.add(wording.lookFor(act));
         lines.add(wording.why(act));

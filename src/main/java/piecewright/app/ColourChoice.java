@@ -3,13 +3,14 @@ package piecewright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
 import piecewright.colour.CureMap;
-import piecewright.colour.CureSolver;
 import piecewright.house.House;
-import piecewright.plan.HottestCure;
+import piecewright.plan.HottestHeat;
 import piecewright.process.kiln.KilnParameters;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.store.ColourJson;
 import piecewright.style.MaltStyle;
 import piecewright.text.ColourPage;
@@ -25,13 +26,17 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     public record Way(MaltStyle style, ColourReach reach) {}
 
     public static ColourChoice of(double colourEbc, List<MaltStyle> styles, Optional<House> house) {
-        double hottestC = hottestC(house);
+        ColourAim aim = aim(house);
         List<Way> ways = new ArrayList<>();
-        for (MaltStyle style : styles) {
-            Cure cure = new Cure(style, KilnParameters.defaults());
-            ways.add(new Way(style, new CureSolver(cure, hottestC).reach(colourEbc)));
-        }
+        for (MaltStyle style : styles) ways.add(new Way(style, aim.reach(style, colourEbc)));
         return new ColourChoice(colourEbc, ways);
+    }
+
+    /** The finder of colours inside what the heaters of a house may do; unbounded where none is given. */
+    public static ColourAim aim(Optional<House> house) {
+        KilnParameters parameters = KilnParameters.defaults();
+        return house.map(there -> HottestHeat.aim(there, parameters))
+                .orElse(new ColourAim(parameters, Double.POSITIVE_INFINITY, OvenLimit.CEILING_C));
     }
 
     /** The cure of a style over temperature and hours, for a picture. */
@@ -40,7 +45,7 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     }
 
     private static double hottestC(Optional<House> house) {
-        return house.map(HottestCure::ofC).orElse(Double.POSITIVE_INFINITY);
+        return house.map(HottestHeat::cureC).orElse(Double.POSITIVE_INFINITY);
     }
 
     public String page(DisplayUnits units) {

@@ -111,7 +111,7 @@ public final class PlanEvents {
                 switch (kind) {
                     case SOAK, DRAIN -> "steelblue";
                     case FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
-                    case LOAD, STIR, RAISE, CURE, OFF -> "firebrick";
+                    case STEW, LOAD, STIR, RAISE, CURE, OFF, ROAST -> "firebrick";
                     case DEROOT -> "peru";
                 });
     }
@@ -122,7 +122,7 @@ public final class PlanEvents {
                     case IMMERSION, AIR_REST -> "lightsteelblue";
                     case GROWTH, WITHERING -> "darkseagreen";
                     case DRYING, CURING -> "lightcoral";
-                    case RESTING -> "tan";
+                    case STORED, RESTING -> "tan";
                 });
     }
 }

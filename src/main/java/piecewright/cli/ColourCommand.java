@@ -57,8 +57,7 @@ final class ColourCommand implements Callable<Integer> {
         ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
         if (!json) surroundings.streams().out().print(beerOptions.saying());
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
-        boolean reached =
-                choice.ways().stream().anyMatch(way -> way.reach() instanceof piecewright.colour.ColourReach.Reached);
+        boolean reached = choice.ways().stream().anyMatch(way -> way.reach().isReached());
         return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
     }
 }

@@ -1,9 +1,24 @@
 package piecewright.colour;
 
+import piecewright.process.kiln.ColourParameters;
+import piecewright.style.MaltStyle;
+
 /** Between which colours four malts in five come out, EBC. */
 public record ColourBand(double lowEbc, double highEbc) {
     /** Judgement: fitted; residuals of kilned malts up to 110 °C. */
     public static final double KILNED_RATIO = 1.3;
+    /** Judgement: fitted; residuals of malts roasted dry. */
+    public static final double ROASTED_RATIO = 1.7;
+    /** Judgement: fitted; residuals of stewed and roasted malts. */
+    public static final double STEWED_RATIO = 1.8;
+
+    /** The band about the colour of a malt of that style. */
+    public static ColourBand of(MaltStyle style, double colourEbc) {
+        double ratio = style.oven().stew().isPresent()
+                ? STEWED_RATIO
+                : style.oven().roast().isPresent() ? ROASTED_RATIO : KILNED_RATIO;
+        return new ColourBand(colourEbc / ratio, Math.min(ColourParameters.MOST_EBC, colourEbc * ratio));
+    }
 
     /** The band about the colour of a kilned malt. */
     public static ColourBand ofKilned(double colourEbc) {

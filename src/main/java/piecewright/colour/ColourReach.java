@@ -2,6 +2,7 @@ package piecewright.colour;
 
 import java.util.Objects;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.RoastSolver.Roasted;
 
 /** Whether a style reaches a colour, and how. */
 public sealed interface ColourReach {
@@ -21,8 +22,29 @@ public sealed interface ColourReach {
         }
     }
 
-    /** No heater of the house cures this style at all: how hot it must be, and how hot the house gets. */
+    /** By this roast. */
+    record ReachedByRoast(Roasted roasted, ColourBand band) implements ColourReach {
+        public ReachedByRoast {
+            Objects.requireNonNull(roasted);
+            Objects.requireNonNull(band);
+        }
+    }
+
+    /** Not within the style's roast; the nearest it comes, and what would have to change. */
+    record RoastOutOfReach(Roasted nearest, Change change) implements ColourReach {
+        public RoastOutOfReach {
+            Objects.requireNonNull(nearest);
+            Objects.requireNonNull(change);
+        }
+    }
+
+    /** No heater of the house cures or roasts this style at all: how hot it must be, and how hot the house gets. */
     record NoHeater(double neededC, double hottestC) implements ColourReach {}
+
+    /** Whether the style comes to the colour. */
+    default boolean isReached() {
+        return this instanceof Reached || this instanceof ReachedByRoast;
+    }
 
     /** What would have to change. */
     enum Change {

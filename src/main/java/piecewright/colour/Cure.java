@@ -8,13 +8,14 @@ import piecewright.process.Stage;
 import piecewright.process.Surroundings;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.KilnStage;
+import piecewright.process.kiln.StewCourse;
 import piecewright.quantity.Moisture;
 import piecewright.quantity.TemperatureRange;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
 
 /**
- * Colour and enzymes of a kilned style by air-on and hours of its cure, after its usual drying: the ladder in 10 m³/h of
+ * Colour and enzymes of a kilned style by air-on and hours of its cure, after its stew if it has one and its usual drying: the ladder in 10 m³/h of
  * air per kg of dry matter, rung by rung on moisture, then half the air for the cure. A room of 20 °C and 50 %.
  */
 public final class Cure {
@@ -58,8 +59,7 @@ public final class Cure {
      * @param cureHours 0 or more
      */
     public Cured at(double cureC, double cureHours) {
-        double airM3PerHour = CURE_FLOW_RATIO * AIR_M3_PER_HOUR_KG;
-        PieceState malt = stage(cureC, airM3PerHour).run(dried, 0, cureHours);
+        PieceState malt = malt(cureC, cureHours);
         return new Cured(
                 cureC,
                 cureHours,
@@ -68,15 +68,26 @@ public final class Cure {
                 malt.mass().moisture().wetBasisFraction());
     }
 
+    /** The malt as it leaves the kiln after such a cure. */
+    PieceState malt(double cureC, double cureHours) {
+        double airM3PerHour = CURE_FLOW_RATIO * AIR_M3_PER_HOUR_KG;
+        return stage(cureC, airM3PerHour).run(dried, 0, cureHours);
+    }
+
     /** The piece when its cure begins: as dry as the first rung that is as warm as the middle of the cure asks. */
     private PieceState dried(double cureC) {
         double greenFraction = style.steep().targetFraction();
-        PieceState now = PieceState.rawGrain(
+        PieceState green = PieceState.rawGrain(
                 1 / (1 - greenFraction),
                 new Moisture(greenFraction),
                 1,
                 style.kiln().colourBase().startEbc(),
                 ROOM_C);
+        PieceState now = style.oven()
+                .stew()
+                .map(stew -> StewCourse.of(parameters, style, stew, StewCourse.USUAL_DEPTH_CM)
+                        .stewed(green))
+                .orElse(green);
         List<Rung> ladder = style.kiln().ladder();
         for (int i = 0; i + 1 < ladder.size() && ladder.get(i).airOnC() < cureC; i++) {
             KilnStage stage = stage(ladder.get(i).airOnC(), AIR_M3_PER_HOUR_KG);

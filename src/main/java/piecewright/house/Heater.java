@@ -43,9 +43,20 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
      * @param rampsItself changes the set temperature by itself at a time or reading
      * @param safeUnattended thermostat and an independent cut-out: may run hot while nobody is awake and near
      * @param thermostatErrorK standard deviation of the temperature against the dial, K, 0 or more
+     * @param dialOffsetK by how much it is hotter than its dial says, as an empty-oven check found, K; 0 when unchecked
      */
     public record HeatControl(
-            boolean holdsSetPoint, boolean rampsItself, boolean safeUnattended, double thermostatErrorK) {
+            boolean holdsSetPoint,
+            boolean rampsItself,
+            boolean safeUnattended,
+            double thermostatErrorK,
+            double dialOffsetK) {
+        /** A heater whose dial nobody has checked. */
+        public HeatControl(
+                boolean holdsSetPoint, boolean rampsItself, boolean safeUnattended, double thermostatErrorK) {
+            this(holdsSetPoint, rampsItself, safeUnattended, thermostatErrorK, 0);
+        }
+
         public HeatControl {
             if (!(thermostatErrorK >= 0 && thermostatErrorK <= 50)) {
                 throw new IllegalArgumentException("thermostatErrorK must be in [0, 50]: " + thermostatErrorK);

@@ -4,12 +4,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One hands-on act.
  *
  * @param id logical and stable across re-plans, such as "steep-1.drain" or "floor.turn-3"; never a time
  * @param work how long somebody is busy, whole minutes
+ * @param inner what is done minute by minute, where one person must stay throughout
  */
 public record Act(
         String id,
@@ -19,7 +21,8 @@ public record Act(
         Window window,
         Setting setting,
         Expectation expect,
-        List<Caution> cautions) {
+        List<Caution> cautions,
+        Optional<InnerSchedule> inner) {
     public Act {
         Objects.requireNonNull(id);
         Objects.requireNonNull(kind);
@@ -29,6 +32,20 @@ public record Act(
         Objects.requireNonNull(setting);
         Objects.requireNonNull(expect);
         cautions = List.copyOf(cautions);
+        Objects.requireNonNull(inner);
+    }
+
+    /** An act done in one go. */
+    public Act(
+            String id,
+            ActKind kind,
+            Instant startsAt,
+            Duration work,
+            Window window,
+            Setting setting,
+            Expectation expect,
+            List<Caution> cautions) {
+        this(id, kind, startsAt, work, window, setting, expect, cautions, Optional.empty());
     }
 
     public Instant endsAt() {

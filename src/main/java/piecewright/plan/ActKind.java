@@ -8,12 +8,14 @@ public enum ActKind {
     TURN,
     SPRINKLE,
     WITHER,
+    STEW,
     LOAD,
     STIR,
     RAISE,
     CURE,
     OFF,
-    DEROOT;
+    DEROOT,
+    ROAST;
 
     /** The word used in files: lower case. */
     public String key() {

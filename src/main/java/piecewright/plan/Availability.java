@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -50,6 +51,14 @@ public final class Availability {
     /** Each person's own hours, one after the other, not merged: more people only ever add to them. */
     public List<Stretch> everyonesStretches() {
         return byPerson.stream().flatMap(List::stream).toList();
+    }
+
+    /** The longest that one and the same person is ever there in one go; zero when nobody ever is. */
+    public Duration longestOfOnePerson() {
+        return everyonesStretches().stream()
+                .map(stretch -> Duration.between(stretch.from(), stretch.until()))
+                .max(Comparator.naturalOrder())
+                .orElse(Duration.ZERO);
     }
 
     /** Nights in which somebody would get up, if any may. */

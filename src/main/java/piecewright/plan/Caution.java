@@ -14,7 +14,9 @@ public enum Caution {
     HOT_SURFACES,
     DUST,
     ALLERGENS,
-    PACKS_DENSE;
+    PACKS_DENSE,
+    ROASTING_FIRE,
+    ROASTING_SMOKE;
 
     /** The word used in files: lower case with hyphens. */
     public String key() {

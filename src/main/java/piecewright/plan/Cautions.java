@@ -26,6 +26,10 @@ final class Cautions {
             case SOAK -> soak(number, cautions);
             case FLOOR -> floor(cautions);
             case TURN, SPRINKLE, WITHER -> cautions.add(Caution.MOULD);
+            case STEW ->
+                cautions.addAll(
+                        List.of(Caution.RAW_GREEN_MALT, Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.HOT_SURFACES));
+            case ROAST -> cautions.addAll(List.of(Caution.ROASTING_FIRE, Caution.ROASTING_SMOKE, Caution.HOT_SURFACES));
             case LOAD -> cautions.addAll(List.of(Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.COMBUSTION_GASES));
             case RAISE, CURE -> {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
@@ -36,7 +40,7 @@ final class Cautions {
                 // nothing of their own
             }
         }
-        boolean lifts = kind == ActKind.DRAIN || kind == ActKind.FLOOR || kind == ActKind.LOAD;
+        boolean lifts = kind == ActKind.DRAIN || kind == ActKind.FLOOR || kind == ActKind.STEW || kind == ActKind.LOAD;
         if (lifts && massKg > HEAVY_KG) cautions.add(Caution.LIFTING);
         return cautions;
     }

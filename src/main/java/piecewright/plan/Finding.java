@@ -105,6 +105,14 @@ public sealed interface Finding {
         }
     }
 
+    /** An oven this much off its dial makes such colours by the clock, EBC: the sample decides. */
+    record OvenDoubt(String about, double errorK, double coolerEbc, double hotterEbc) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** Which quantity an {@link OffStyle} speaks of; colour in EBC, the others shares of one. */
     enum Quantity {
         COLOUR_EBC,

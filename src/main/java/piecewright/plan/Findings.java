@@ -36,6 +36,7 @@ final class Findings {
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
         attendedHeat(acts, findings);
+        ovenDoubt(course, findings);
         airRepeats(acts, findings);
         return findings;
     }
@@ -66,7 +67,13 @@ final class Findings {
 
     private void floor(Course course, List<Finding> findings) {
         Instant from = course.first(ActKind.FLOOR).visit().at();
-        Instant until = course.first(ActKind.LOAD).visit().at();
+        Instant until = course.stations().stream()
+                .filter(station -> station.visit().kind() == ActKind.STEW
+                        || station.visit().kind() == ActKind.LOAD)
+                .findFirst()
+                .orElseThrow()
+                .visit()
+                .at();
         double warmestC = course.samples().stream()
                 .filter(sample -> !sample.at().isBefore(from) && sample.at().isBefore(until))
                 .mapToDouble(sample -> sample.state().grainC())
@@ -102,6 +109,18 @@ final class Findings {
                     target - OFF_TARGET_FRACTION,
                     target + OFF_TARGET_FRACTION));
         }
+        endMoisture(course, findings);
+    }
+
+    private void endMoisture(Course course, List<Finding> findings) {
+        setup.style().oven().roast().ifPresent(roast -> {
+            double roasted = course.finished().mass().moisture().wetBasisFraction();
+            double most = roast.endMoistureFraction();
+            if (roasted > most) {
+                String about = course.first(ActKind.ROAST).visit().id();
+                findings.add(new Finding.OffStyle(about, Quantity.END_MOISTURE, roasted, 0, most));
+            }
+        });
         double end = course.first(ActKind.OFF).before().mass().moisture().wetBasisFraction();
         double most = setup.style().kiln().endMoistureFraction();
         if (end > most) findings.add(new Finding.OffStyle("kiln.off", Quantity.END_MOISTURE, end, 0, most));
@@ -119,6 +138,7 @@ final class Findings {
         Instant off = null;
         Instant from = null;
         double hottestC = 0;
+        String cure = "kiln.cure";
         for (Act act : acts) {
             double setC = act.setting().setC().orElse(0);
             boolean heats = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE;
@@ -126,9 +146,19 @@ final class Findings {
                 if (from == null) from = act.startsAt();
                 hottestC = Math.max(hottestC, setC);
             }
+            if (act.kind() == ActKind.CURE) cure = act.id();
             if (act.kind() == ActKind.OFF) off = act.startsAt();
         }
-        if (from != null && off != null) findings.add(new Finding.AttendedHeat("kiln.cure", from, off, hottestC));
+        if (from != null && off != null) findings.add(new Finding.AttendedHeat(cure, from, off, hottestC));
+    }
+
+    private void ovenDoubt(Course course, List<Finding> findings) {
+        RoastBlock.of(setup).ifPresent(block -> {
+            Station first = course.first(ActKind.ROAST);
+            EbcRange colours = block.byTheClock(first.before());
+            double errorK = block.oven().control().thermostatErrorK();
+            findings.add(new Finding.OvenDoubt(first.visit().id(), errorK, colours.lowEbc(), colours.highEbc()));
+        });
     }
 
     private boolean safe(Act act) {

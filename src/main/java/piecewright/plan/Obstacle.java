@@ -48,6 +48,24 @@ public sealed interface Obstacle {
     /** The heaters' trays hold less green malt than this piece. */
     record HeaterTooSmall(double neededM2, double largestM2) implements Obstacle {}
 
+    /** No oven of the house holds the temperature of the stew or roast. */
+    record NoOven(double neededC, double hottestC) implements Obstacle {}
+
+    /** The style roasts hotter than any kitchen may: no plan, no override. */
+    record RoastTooHot(String style, double neededC, double ceilingC) implements Obstacle {}
+
+    /** An oven this much off its dial might pass the ceiling of a roast. */
+    record OvenUnsure(double neededC, double errorK, double ceilingC) implements Obstacle {}
+
+    /** The green malt would lie deeper in the oven than it may while it is stewed. */
+    record StewTooDeep(double depthCm, double deepestCm, double areaM2) implements Obstacle {}
+
+    /** The oven would have to be filled more often than anybody does. */
+    record TooManyLoads(int loads, int most, double loadKg) implements Obstacle {}
+
+    /** Nobody has so many hours in one go as this attended act takes. */
+    record BlockTooLong(String actId, Duration needed, Duration longest) implements Obstacle {}
+
     /** The air this heater moves would never dry the piece that far. */
     record NeverDry(double airOnC, double reachedFraction) implements Obstacle {}
 }

@@ -1,15 +1,17 @@
 package piecewright.plan;
 
 import java.util.Objects;
+import java.util.Optional;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 
 /** The places and kit chosen for one piece. */
-public record Outfit(Soaking soaking, Growing growing, Drying drying) {
+public record Outfit(Soaking soaking, Growing growing, Drying drying, Ovens ovens) {
     public Outfit {
         Objects.requireNonNull(soaking);
         Objects.requireNonNull(growing);
         Objects.requireNonNull(drying);
+        Objects.requireNonNull(ovens);
     }
 
     /**
@@ -26,6 +28,15 @@ public record Outfit(Soaking soaking, Growing growing, Drying drying) {
 
     /** Trays or floor used; depth of the fresh bed, cm. */
     public record Growing(String place, double areaM2, double depthCm) {}
+
+    /** What stews and what roasts; empty where the style does neither. */
+    public record Ovens(Optional<Stewing> stewing, Optional<Roasting> roasting) {}
+
+    /** The oven of the stew, and how deep the whole piece lies in it, cm. */
+    public record Stewing(Heater oven, double depthCm) {}
+
+    /** The oven of the roast, and how many loads it takes, 1 or more. */
+    public record Roasting(Heater oven, int loads) {}
 
     /**
      * @param dryer dries up to its hottest rung

@@ -47,8 +47,9 @@ final class Outfitting {
         Optional<Soaking> soaking = soaking(grain, grainKg, obstacles);
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
         Optional<Outfit.Drying> drying = new Heating(house, style, rooms, parameters).choose(dryMatterKg, obstacles);
-        if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty()) return Optional.empty();
-        return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get()));
+        Optional<Outfit.Ovens> ovens = new OvenChoice(house, style, parameters).choose(dryMatterKg, obstacles);
+        if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty() || ovens.isEmpty()) return Optional.empty();
+        return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get(), ovens.get()));
     }
 
     private Optional<Soaking> soaking(GrainKind grain, double grainKg, List<Obstacle> obstacles) {

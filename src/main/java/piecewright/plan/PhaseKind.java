@@ -8,6 +8,7 @@ public enum PhaseKind {
     WITHERING,
     DRYING,
     CURING,
+    STORED,
     RESTING;
 
     /** The word used in files: lower case with hyphens. */

@@ -31,7 +31,7 @@ final class Phases {
             case WITHER -> passing(PhaseKind.WITHERING, wither());
             case LOAD, RAISE -> drying(visit.number());
             case CURE -> curing();
-            case OFF, DEROOT -> Passing.none();
+            case STEW, OFF, DEROOT, ROAST -> Passing.none();
             case TURN, SPRINKLE, STIR -> before;
         };
     }

@@ -4,11 +4,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import piecewright.plan.Plan.Outcome;
 import piecewright.plan.Plan.Subject;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
+import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.Search;
 import piecewright.plan.search.Stops;
 import piecewright.process.PieceState;
@@ -22,22 +24,22 @@ final class PlanWriter {
     private final Setup setup;
     private final Stops stops;
     private final Cautions cautions;
+    private final Optional<StewBlock> stew;
+    private final Optional<RoastBlock> roast;
 
     PlanWriter(PlanRequest request, Setup setup) {
         this.request = request;
         this.setup = setup;
-        this.stops = Stops.of(
-                setup.style(),
-                setup.outfit().drying().hottestDryC(),
-                setup.outfit().drying().cureC());
+        this.stops = Stops.of(setup);
+        this.stew = StewBlock.of(setup);
+        this.roast = RoastBlock.of(setup);
         this.cautions = new Cautions(request.lot().kind(), request.lot().treatment());
     }
 
     Plan write(Course course, double rawGrainKg, double costMinutes) {
         List<Act> acts = acts(course);
-        Instant off = course.first(ActKind.OFF).visit().at();
-        Instant readyAt =
-                off.plus(Duration.ofMinutes(Math.round(setup.style().finish().restDays() * MINUTES_PER_DAY)));
+        Instant readyAt = restsFrom(course)
+                .plus(Duration.ofMinutes(Math.round(setup.style().finish().restDays() * MINUTES_PER_DAY)));
         Subject subject = new Subject(
                 setup.style().key(),
                 setup.style().title(),
@@ -49,6 +51,14 @@ final class PlanWriter {
         return new Plan(subject, outcome(course, rawGrainKg), acts, phases, findings, course.samples(), costMinutes);
     }
 
+    /** When the rest begins: off the kiln, or when the last roast is over. */
+    private Instant restsFrom(Course course) {
+        Visit last = course.stations().get(course.stations().size() - 1).visit();
+        return last.kind() == ActKind.ROAST
+                ? last.at().plus(Duration.ofMinutes(roast.orElseThrow().minutes()))
+                : course.first(ActKind.OFF).visit().at();
+    }
+
     private Outcome outcome(Course course, double rawGrainKg) {
         PieceState finished = course.finished();
         double scaleKg = finished.mass().totalKg();
@@ -56,9 +66,17 @@ final class PlanWriter {
                 rawGrainKg,
                 Yield.usefulMaltKg(finished, setup.lot().energyFraction()),
                 scaleKg,
-                course.first(ActKind.OFF).before().mass().moisture(),
+                endMoisture(course),
                 finished,
                 finished.ledgers());
+    }
+
+    private static Moisture endMoisture(Course course) {
+        Station last = course.stations().get(course.stations().size() - 1);
+        PieceState dry = last.visit().kind() == ActKind.ROAST
+                ? last.after()
+                : course.first(ActKind.OFF).before();
+        return dry.mass().moisture();
     }
 
     private List<Act> acts(Course course) {
@@ -76,25 +94,41 @@ final class PlanWriter {
                     work(station),
                     windows.of(i),
                     setting,
-                    expectation(station),
+                    expectation(station, i == course.stations().size() - 1),
                     cautions.at(
                             kind,
                             station.visit().number(),
                             station.before().mass().totalKg(),
-                            setting.setC().orElse(0))));
+                            setting.setC().orElse(0)),
+                    inner(station, course)));
         }
         return acts;
     }
 
+    /** Every load of a roast goes through the same minutes, so each is told from the piece before the first. */
+    private Optional<InnerSchedule> inner(Station station, Course course) {
+        return switch (station.visit().kind()) {
+            case STEW -> stew.map(block -> block.inner(station.before()));
+            case ROAST ->
+                roast.map(block -> block.inner(course.first(ActKind.ROAST).before()));
+            default -> Optional.empty();
+        };
+    }
+
     private Duration work(Station station) {
-        for (int stop = 0; stop <= stops.deroot(); stop++) {
+        if (station.visit().kind() == ActKind.STEW) {
+            return Duration.ofMinutes(stew.orElseThrow().minutes());
+        }
+        if (station.visit().kind() == ActKind.LOAD) return Duration.ofMinutes(Stops.LOAD_MINUTES);
+        for (int stop = 0; stop <= stops.last(); stop++) {
             if (stops.id(stop).equals(station.visit().id())) return Duration.ofMinutes(stops.workMinutes(stop));
         }
         return Duration.ofMinutes(Search.TURN_MINUTES);
     }
 
-    private Expectation expectation(Station station) {
-        PieceState state = station.visit().kind() == ActKind.DEROOT ? station.after() : station.before();
+    /** What is found as the act begins; for the last act, what is left when it is over. */
+    private static Expectation expectation(Station station, boolean last) {
+        PieceState state = last ? station.after() : station.before();
         double growth = state.growth().growthRatio();
         return new Expectation(
                 state.mass().totalKg(),
@@ -121,6 +155,12 @@ final class PlanWriter {
                 Setting setting = Setting.at(outfit.growing().place());
                 yield station.waterKg() > 0 ? setting.withWaterL(station.waterKg()) : setting;
             }
+            case STEW ->
+                Setting.at(stew.orElseThrow().oven().name())
+                        .withDepthCm(stew.orElseThrow().depthCm());
+            case ROAST ->
+                Setting.at(roast.orElseThrow().oven().name())
+                        .withDepthCm(setup.style().oven().roast().orElseThrow().depthCm());
             case LOAD -> Setting.at(dryer).withSetC(setup.dryingC(0));
             case STIR -> Setting.at(dryer);
             case RAISE ->
@@ -141,16 +181,26 @@ final class PlanWriter {
         for (Station station : stations.subList(1, stations.size())) {
             ActKind kind = station.visit().kind();
             if (kind == ActKind.TURN || kind == ActKind.STIR) continue;
-            if (from.visit().at().isBefore(station.visit().at())) {
+            if (from.visit().kind() == ActKind.STEW) from = station;
+            if (since(from).isBefore(station.visit().at())) {
                 phases.add(phase(
                         from, station.visit().at(), station.before().mass().moisture()));
             }
             from = station;
         }
         Moisture last = from.after().mass().moisture();
-        Instant since = from.visit().at();
-        if (since.isBefore(readyAt)) phases.add(phase(from, readyAt, last));
+        if (since(from).isBefore(readyAt)) phases.add(phase(from, readyAt, last));
         return phases;
+    }
+
+    private boolean isLastLoad(Station roasted) {
+        return roasted.visit().number() == roast.orElseThrow().loads();
+    }
+
+    /** When the phase after an act begins: with the act, but after an attended block. */
+    private Instant since(Station from) {
+        boolean roasts = from.visit().kind() == ActKind.ROAST;
+        return from.visit().at().plus(roasts ? work(from) : Duration.ZERO);
     }
 
     private Phase phase(Station from, Instant until, Moisture moistureUntil) {
@@ -161,12 +211,14 @@ final class PlanWriter {
             case WITHER -> PhaseKind.WITHERING;
             case LOAD, RAISE -> PhaseKind.DRYING;
             case CURE -> PhaseKind.CURING;
+            case DEROOT -> roast.isPresent() ? PhaseKind.STORED : PhaseKind.RESTING;
+            case ROAST -> isLastLoad(from) ? PhaseKind.RESTING : PhaseKind.STORED;
             default -> PhaseKind.RESTING;
         };
         return new Phase(
                 from.visit().id() + "-" + kind.key(),
                 kind,
-                from.visit().at(),
+                since(from),
                 until,
                 setting(from).place().orElse(""),
                 from.after().mass().moisture(),

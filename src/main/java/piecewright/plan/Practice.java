@@ -32,6 +32,12 @@ public final class Practice {
     private static final Limits TURN_HEAP = Limits.of(row(13, 8, 10), row(16, 6, 8));
     /** Judgement: waiting as a wither before the kiln, thin and turned. */
     public static final Limits WITHER = Limits.of(row(14, 48, 72), row(16, 24, 36), row(19, 12, 16), row(22, 4, 8));
+    /**
+     * Judgement: how far the end of a roast may slip either way by oven temperature: practice, 140 to 150 °C five
+     * minutes, ten at most; 177 °C two and four; below that estimated.
+     */
+    public static final Limits ROAST_END =
+            Limits.of(row(107, 0.25, 0.5), row(145, 5.0 / 60, 10.0 / 60), row(177, 2.0 / 60, 4.0 / 60));
 
     private Practice() {}
 

@@ -81,6 +81,11 @@ public final class Rules {
     /** Judgement: the malt cools half an hour first. */
     public static final double DEROOT_SHORTEST_HOURS = 0.5;
 
+    /** Judgement: dry malt, closed up, waits three days for its roast without a thought. */
+    private static final double ROAST_LATEST_HOURS = 72;
+    /** Judgement: and a week at most, before it has drawn damp. */
+    private static final double ROAST_HARD_HOURS = 7 * 24;
+
     private final MaltStyle style;
     private final double waterSensitiveFraction;
 
@@ -216,6 +221,13 @@ public final class Rules {
                 DEROOT_LATEST_HOURS,
                 DEROOT_LATEST_HOURS,
                 DEROOT_HARD_HOURS);
+    }
+
+    /** From the start of de-rooting or of one roast, which keeps somebody so many minutes, to the next roast. */
+    public Slip roastSlip(int busyMinutes) {
+        double shortest = busyMinutes / 60.0;
+        double latest = Math.max(shortest, ROAST_LATEST_HOURS);
+        return new Slip(shortest, shortest, latest, latest, ROAST_HARD_HOURS);
     }
 
     /** Rest before the day the malt is wanted: never less than the style's; cost for less than it prefers or more. */

@@ -6,7 +6,9 @@ import java.util.OptionalDouble;
 import piecewright.assess.LotJudge;
 import piecewright.grain.GrainLot;
 import piecewright.grain.Treatment;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.style.MaltStyle;
+import piecewright.style.RoastSchedule;
 
 /** What forbids a plan before any search: the lot itself. One method per rule. */
 final class Screening {
@@ -17,6 +19,7 @@ final class Screening {
         treatedSeedIsNeverMalted(lot, obstacles);
         grainSuitsTheStyle(lot, style, obstacles);
         enoughCornsLive(lot, obstacles);
+        noKitchenRoastsAsHotAsADrum(style, obstacles);
         return obstacles;
     }
 
@@ -27,6 +30,13 @@ final class Screening {
     private static void grainSuitsTheStyle(GrainLot lot, MaltStyle style, List<Obstacle> obstacles) {
         if (!style.grains().contains(lot.kind())) {
             obstacles.add(new Obstacle.GrainNotForStyle(style.title(), lot.kind()));
+        }
+    }
+
+    private static void noKitchenRoastsAsHotAsADrum(MaltStyle style, List<Obstacle> obstacles) {
+        double hottestC = style.oven().roast().map(RoastSchedule::hottestC).orElse(0.0);
+        if (hottestC > OvenLimit.CEILING_C) {
+            obstacles.add(new Obstacle.RoastTooHot(style.title(), hottestC, OvenLimit.CEILING_C));
         }
     }
 

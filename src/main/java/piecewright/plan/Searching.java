@@ -77,9 +77,12 @@ final class Searching {
     List<Obstacle> refusal() {
         Span later = span.unbound();
         Availability longer = Availability.of(request.house(), later.origin(), later.until());
+        Refusal refusal = new Refusal(setup, span);
+        List<Obstacle> tooLong = refusal.tooLong(longer);
+        if (!tooLong.isEmpty()) return tooLong;
         ZoneId zone = request.house().zone();
         TimeGrid grid = TimeGrid.of(longer, zone, later.origin(), later.until(), COARSE_MINUTES, FINE_MINUTES);
-        return new Refusal(setup, span).why(new Search(setup, grid, wish(later, 0)));
+        return refusal.why(new Search(setup, grid, wish(later, 0)));
     }
 
     private Search.Wish wish(Span asked, double margin) {

@@ -3,8 +3,10 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
@@ -22,14 +24,21 @@ public final class Simulation {
     /** Judgement: a sprinkling brings the bed this far above what it must keep, wet basis. */
     private static final double SPRINKLED_TO_FRACTION = 0.015;
 
+    /** Acts that can end growth. */
+    private static final Set<ActKind> GROWTH_ENDS = EnumSet.of(ActKind.WITHER, ActKind.STEW, ActKind.LOAD);
+
     private final Setup setup;
     private final Instant origin;
     private final Phases phases;
+    private final Optional<StewBlock> stew;
+    private final Optional<RoastBlock> roast;
 
     public Simulation(Setup setup, Instant origin) {
         this.setup = setup;
         this.origin = origin;
         this.phases = new Phases(setup);
+        this.stew = StewBlock.of(setup);
+        this.roast = RoastBlock.of(setup);
     }
 
     /**
@@ -84,7 +93,7 @@ public final class Simulation {
             }
             PieceState before = now;
             double waterKg = sprinklingKg(visit, before, passing, growthEnds);
-            now = acted(visit, before, waterKg);
+            now = acted(visit, before, waterKg, stations);
             double slowFraction = slow.orElse(before).mass().moisture().wetBasisFraction();
             stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg));
             if (visit.kind() == ActKind.LOAD) slow = Optional.of(now);
@@ -96,7 +105,7 @@ public final class Simulation {
 
     private static Instant growthEnds(Timetable timetable) {
         return timetable.visits().stream()
-                .filter(visit -> visit.kind() == ActKind.WITHER || visit.kind() == ActKind.LOAD)
+                .filter(visit -> GROWTH_ENDS.contains(visit.kind()))
                 .map(Visit::at)
                 .findFirst()
                 .orElse(Instant.MAX);
@@ -114,7 +123,7 @@ public final class Simulation {
         return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
     }
 
-    private PieceState acted(Visit visit, PieceState before, double waterKg) {
+    private PieceState acted(Visit visit, PieceState before, double waterKg, List<Station> stations) {
         double airC = setup.air().floor().airC(hours(visit.at()));
         return switch (visit.kind()) {
             case TURN, FLOOR, WITHER -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
@@ -122,8 +131,20 @@ public final class Simulation {
             case DEROOT ->
                 FloorActs.handled(
                         FloorActs.derooted(before, setup.grain(), setup.lot().energyFraction()), HANDLING_FRACTION);
+            case STEW -> stew.orElseThrow().stewed(before);
+            case ROAST -> roasted(visit, before, stations);
             default -> before;
         };
+    }
+
+    private PieceState roasted(Visit visit, PieceState before, List<Station> stations) {
+        RoastBlock block = roast.orElseThrow();
+        PieceState malt = stations.stream()
+                .filter(station -> station.visit().kind() == ActKind.ROAST)
+                .map(Station::before)
+                .findFirst()
+                .orElse(before);
+        return block.after(malt, visit.number(), before.grainC());
     }
 
     private double hours(Instant at) {

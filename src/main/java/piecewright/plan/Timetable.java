@@ -23,6 +23,12 @@ public record Timetable(List<Visit> visits) {
      */
     public record Visit(String id, ActKind kind, int number, Instant at) {}
 
+    /** The act from which the malt rests: the last roast, or taking off the kiln. */
+    public Visit restsFrom() {
+        Visit last = visits.get(visits.size() - 1);
+        return last.kind() == ActKind.ROAST ? last : first(ActKind.OFF);
+    }
+
     /** The visit of that kind; throws IllegalArgumentException when there is none. */
     public Visit first(ActKind kind) {
         return visits.stream()

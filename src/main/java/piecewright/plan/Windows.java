@@ -3,7 +3,9 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import piecewright.plan.Simulation.Station;
+import piecewright.plan.search.Stops;
 import piecewright.process.Metabolism;
 import piecewright.process.PieceState;
 
@@ -16,12 +18,19 @@ final class Windows {
     /** Judgement: turning again within this time does nothing. */
     private static final double TURN_EARLY_HOURS = 3;
 
+    /** Judgement: practice, a covered stew may run a quarter of an hour over without a thought. */
+    private static final double STEW_LATEST_HOURS = 0.25;
+    /** Judgement: practice, and an hour at most. */
+    private static final double STEW_HARD_HOURS = 1;
+
+    private final Optional<RoastBlock> roast;
     private final Setup setup;
     private final Rules rules;
     private final List<Station> stations;
 
     Windows(Setup setup, List<Station> stations) {
         this.setup = setup;
+        this.roast = RoastBlock.of(setup);
         this.rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
         this.stations = stations;
     }
@@ -42,10 +51,12 @@ final class Windows {
             case FLOOR -> casting(index);
             case TURN, SPRINKLE -> after(since, turnSlip(meanC), at);
             case STIR -> after(since, STIR_SLIP, at);
-            case WITHER, LOAD -> grown(index);
+            case WITHER, STEW -> grown(index);
+            case LOAD -> before.visit().kind() == ActKind.STEW ? stewed(index) : grown(index);
             case RAISE, CURE -> opened(at);
             case OFF -> after(since, rules.cureSlip(), at);
             case DEROOT -> after(since, rules.derootSlip(), at);
+            case ROAST -> after(since, rules.roastSlip(busyMinutes(before)), at);
         };
     }
 
@@ -117,6 +128,16 @@ final class Windows {
                 plus(at, (middle - now) / perHour),
                 plus(at, (high - now) / perHour),
                 at);
+    }
+
+    private Window stewed(int index) {
+        Instant at = stations.get(index).visit().at();
+        return enclosing(at, plus(at, STEW_LATEST_HOURS), plus(at, STEW_HARD_HOURS), at);
+    }
+
+    private int busyMinutes(Station before) {
+        boolean roasts = before.visit().kind() == ActKind.ROAST;
+        return roasts ? roast.orElseThrow().minutes() : Stops.DEROOT_MINUTES;
     }
 
     private static Window opened(Instant at) {

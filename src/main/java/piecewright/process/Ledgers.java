@@ -11,7 +11,7 @@ public record Ledgers(Water water, DryMatter dryMatter, Gas gas) {
     }
 
     public static Ledgers empty() {
-        return new Ledgers(new Water(0, 0, 0, 0, 0), new DryMatter(0, 0, 0, 0), new Gas(0, 0));
+        return new Ledgers(new Water(0, 0, 0, 0, 0), new DryMatter(0, 0, 0, 0, 0), new Gas(0, 0));
     }
 
     public Ledgers withWater(Water changed) {
@@ -30,8 +30,14 @@ public record Ledgers(Water water, DryMatter dryMatter, Gas gas) {
     public record Water(
             double absorbedKg, double sprinkledKg, double formedKg, double evaporatedKg, double removedKg) {}
 
-    /** Dry matter gone: leached, respired, in rootlets, in handling. Floaters leave before the ledger starts. */
-    public record DryMatter(double leachedKg, double respiredKg, double rootletsKg, double handlingKg) {}
+    /** Dry matter gone: leached, respired, in rootlets, in handling, burnt off in a roast. Floaters leave before. */
+    public record DryMatter(
+            double leachedKg, double respiredKg, double rootletsKg, double handlingKg, double roastedKg) {
+        /** The same with so much more burnt off. */
+        public DryMatter roasted(double moreKg) {
+            return new DryMatter(leachedKg, respiredKg, rootletsKg, handlingKg, roastedKg + moreKg);
+        }
+    }
 
     /** Gas: oxygen taken in, carbon dioxide given off. */
     public record Gas(double oxygenInKg, double carbonDioxideOutKg) {}

@@ -173,7 +173,11 @@ public final class Metabolism {
                         water.evaporatedKg(),
                         water.removedKg()),
                 new Ledgers.DryMatter(
-                        dry.leachedKg(), dry.respiredKg() + dryMatterRespiredKg, dry.rootletsKg(), dry.handlingKg()),
+                        dry.leachedKg(),
+                        dry.respiredKg() + dryMatterRespiredKg,
+                        dry.rootletsKg(),
+                        dry.handlingKg(),
+                        dry.roastedKg()),
                 new Ledgers.Gas(
                         gas.oxygenInKg() + OXYGEN_IN_RATIO * dryMatterRespiredKg,
                         gas.carbonDioxideOutKg() + CARBON_DIOXIDE_OUT_RATIO * dryMatterRespiredKg));

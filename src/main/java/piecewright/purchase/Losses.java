@@ -36,14 +36,15 @@ public record Losses(
         double steepedKg = finished.mass().initialDryMatterKg();
         double grownKg = growingFraction * (steepedKg - dry.leachedKg());
         double breathedKg = grownKg - dry.respiredKg();
-        double handledOfKg = finished.mass().dryMatterKg() + dry.handlingKg();
+        double roastedOfKg = finished.mass().dryMatterKg() + dry.roastedKg();
+        double handledOfKg = roastedOfKg + dry.handlingKg();
         return new Losses(
                 cleaningFraction,
                 dry.handlingKg() / handledOfKg,
                 dry.leachedKg() / steepedKg,
                 dry.respiredKg() / grownKg,
                 dry.rootletsKg() / breathedKg,
-                0);
+                dry.roastedKg() / roastedOfKg);
     }
 
     /** Malt from germinated corns, kg per kg of grain bought. */

@@ -15,6 +15,8 @@ import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorActs;
 import piecewright.process.germination.FloorBed;
 import piecewright.process.kiln.KilnStage;
+import piecewright.process.kiln.RoastCourse;
+import piecewright.process.kiln.StewCourse;
 import piecewright.process.steep.AirRest;
 import piecewright.process.steep.Bath;
 import piecewright.process.steep.Immersion;
@@ -27,7 +29,7 @@ import piecewright.style.MaltStyle;
 /**
  * A batch without a house: the plan's stages in a room of 15 °C and 75 % humidity. Soaks of at most 8 h and rests of
  * 12 h to the style's steep-out moisture, a 5 cm bed turned every 12 h until the style's acrospire, the style's ladder
- * in 10 m³/h of air per kg of dry matter, the middle of its cure, de-rooting and handling as in a plan.
+ * in 10 m³/h of air per kg of dry matter, the middle of its cure, de-rooting, handling and roast as in a plan.
  */
 public final class ReferenceCourse {
     /** Judgement: a cool room, the usual floor. */
@@ -78,9 +80,22 @@ public final class ReferenceCourse {
                 steep.startChitRatio(),
                 style.kiln().colourBase().startEbc(),
                 ROOM_C);
-        PieceState malt = kilned(grown(steeped(raw)));
-        return FloorActs.handled(
+        PieceState malt = kilned(stewed(grown(steeped(raw))));
+        PieceState derooted = FloorActs.handled(
                 FloorActs.derooted(malt, lot.kind(), metabolism.germinatingFraction()), Simulation.HANDLING_FRACTION);
+        return style.oven()
+                .roast()
+                .map(roast -> RoastCourse.of(parameters.kiln(), style, roast).roasted(derooted))
+                .map(roasted -> roasted.withGrainC(ROOM_C))
+                .orElse(derooted);
+    }
+
+    private PieceState stewed(PieceState green) {
+        return style.oven()
+                .stew()
+                .map(stew -> StewCourse.of(parameters.kiln(), style, stew, StewCourse.USUAL_DEPTH_CM)
+                        .stewed(green))
+                .orElse(green);
     }
 
     private PieceState steeped(PieceState raw) {

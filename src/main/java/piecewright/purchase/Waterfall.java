@@ -45,7 +45,7 @@ public record Waterfall(double grainKg, List<Item> items, double scaleMaltKg, do
                         new Item(Loss.LEACHING, dry.leachedKg()),
                         new Item(Loss.RESPIRATION, dry.respiredKg()),
                         new Item(Loss.ROOTLETS, dry.rootletsKg()),
-                        new Item(Loss.ROASTING, 0),
+                        new Item(Loss.ROASTING, dry.roastedKg()),
                         new Item(Loss.HANDLING, dry.handlingKg()),
                         new Item(Loss.MOISTURE_CHANGE, waterKg),
                         new Item(Loss.UNGERMINATED, scaleKg - usefulMaltKg)),

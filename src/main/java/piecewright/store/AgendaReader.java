@@ -16,6 +16,7 @@ import piecewright.plan.Caution;
 import piecewright.plan.Check;
 import piecewright.plan.CheckKind;
 import piecewright.plan.Expectation;
+import piecewright.plan.InnerSchedule;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Plan;
@@ -71,15 +72,11 @@ public final class AgendaReader {
             cautions.add(one(act, "cautionKinds", key, Caution.values(), Caution::key));
         }
         Expectation expect = expectation(act.block("expect"));
-        return new Act(
-                act.text("id"),
-                kind,
-                LocalTimes.instant(act, "startsAt"),
-                work,
-                window,
-                setting(act),
-                expect,
-                cautions);
+        Optional<JsonBlock> block = act.optionalBlock("inner");
+        Optional<InnerSchedule> inner =
+                block.isPresent() ? Optional.of(InnerReader.read(block.get())) : Optional.empty();
+        Instant start = LocalTimes.instant(act, "startsAt");
+        return new Act(act.text("id"), kind, start, work, window, setting(act), expect, cautions, inner);
     }
 
     private static Setting setting(JsonBlock act) throws StoreException {
@@ -113,7 +110,7 @@ public final class AgendaReader {
         return new Moisture(block.number(key, 0, 0.99));
     }
 
-    private static <T> T word(JsonBlock block, String key, T[] known, Function<T, String> keyOf) throws StoreException {
+    static <T> T word(JsonBlock block, String key, T[] known, Function<T, String> keyOf) throws StoreException {
         return one(block, key, block.text(key), known, keyOf);
     }
 

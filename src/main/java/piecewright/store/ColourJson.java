@@ -3,6 +3,7 @@ package piecewright.store;
 import java.util.Locale;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
 import piecewright.quantity.Units;
 import tools.jackson.databind.node.ArrayNode;
@@ -26,7 +27,7 @@ public final class ColourJson {
     public void add(String style, ColourReach reach) {
         ObjectNode node = styles.addObject();
         node.put("style", style);
-        node.put("reached", reach instanceof ColourReach.Reached);
+        node.put("reached", reach.isReached());
         if (reach instanceof ColourReach.Reached reached) {
             put(node, reached.cured());
             node.put("lowEbc", reached.band().lowEbc());
@@ -34,10 +35,23 @@ public final class ColourJson {
         } else if (reach instanceof ColourReach.OutOfReach out) {
             put(node, out.nearest());
             node.put("needs", out.change().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        } else if (reach instanceof ColourReach.ReachedByRoast reached) {
+            put(node, reached.roasted());
+            node.put("lowEbc", reached.band().lowEbc());
+            node.put("highEbc", reached.band().highEbc());
+        } else if (reach instanceof ColourReach.RoastOutOfReach out) {
+            put(node, out.nearest());
+            node.put("needs", out.change().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         } else if (reach instanceof ColourReach.NoHeater cold) {
             node.put("neededC", cold.neededC());
             node.put("hottestC", cold.hottestC());
         }
+    }
+
+    private static void put(ObjectNode node, Roasted roasted) {
+        node.put("roastC", roasted.lastC());
+        node.put("roastMinutes", roasted.lastMinutes());
+        node.put("colourEbc", roasted.colourEbc());
     }
 
     private static void put(ObjectNode node, Cured cured) {

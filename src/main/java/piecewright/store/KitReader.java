@@ -91,7 +91,8 @@ final class KitReader {
                 "holdsSetPoint",
                 "rampsItself",
                 "safeUnattended",
-                "thermostatErrorK");
+                "thermostatErrorK",
+                "dialOffsetK");
         String name = name(block);
         String place = place(block);
         Heater.HotAir air = air(block);
@@ -115,7 +116,8 @@ final class KitReader {
         boolean ramps = block.trueOrFalse("rampsItself");
         boolean safe = block.trueOrFalse("safeUnattended");
         double thermostatErrorK = block.number("thermostatErrorK", 0, 50);
-        return block.make(() -> new Heater.HeatControl(holds, ramps, safe, thermostatErrorK));
+        double dialOffsetK = block.optionalNumber("dialOffsetK", -60, 60).orElse(0);
+        return block.make(() -> new Heater.HeatControl(holds, ramps, safe, thermostatErrorK, dialOffsetK));
     }
 
     private static Scale scale(JsonBlock block) throws StoreException {

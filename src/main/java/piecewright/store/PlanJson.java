@@ -12,6 +12,7 @@ import piecewright.plan.Act;
 import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
+import piecewright.plan.InnerSchedule;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
@@ -92,6 +93,7 @@ public final class PlanJson {
         act.setting().depthCm().ifPresent(depthCm -> node.put("depthCm", rounded(depthCm, 1)));
         act.setting().gateFraction().ifPresent(gate -> node.put("gateMoistureWetBasisFraction", rounded(gate, 4)));
         write(act.expect(), node.putObject("expect"));
+        act.inner().ifPresent(inner -> write(act, inner, node.putObject("inner")));
         node.put("whatToDo", wording.whatToDo(act));
         node.put("lookFor", wording.lookFor(act));
         node.put("why", wording.why(act));
@@ -99,6 +101,26 @@ public final class PlanJson {
         act.cautions().forEach(caution -> cautions.add(wording.caution(caution)));
         var kinds = node.putArray("cautionKinds");
         act.cautions().forEach(caution -> kinds.add(caution.key()));
+    }
+
+    private void write(Act act, InnerSchedule inner, ObjectNode node) {
+        node.put("loadKg", rounded(inner.loadKg(), 3));
+        node.put("depthCm", rounded(inner.depthCm(), 1));
+        node.put("lagMinutes", rounded(inner.lag().toSeconds() / 60.0, 1));
+        node.put("ovenErrorK", rounded(inner.ovenErrorK(), 1));
+        var steps = node.putArray("steps");
+        for (InnerSchedule.InnerStep step : inner.steps()) {
+            ObjectNode one = steps.addObject();
+            one.put("minute", step.minute());
+            one.put("kind", step.kind().key());
+            step.ovenC().ifPresent(ovenC -> one.put("ovenC", rounded(ovenC, 1)));
+            step.dialC().ifPresent(dialC -> one.put("dialC", rounded(dialC, 1)));
+            ObjectNode expect = one.putObject("expect");
+            expect.put("grainC", rounded(step.expect().grainC(), 1));
+            expect.put("moistureWetBasisFraction", rounded(step.expect().moistureFraction(), 4));
+            expect.put("colourEbc", rounded(step.expect().colourEbc(), 1));
+            one.put("text", wording.innerStep(act, step));
+        }
     }
 
     private static void write(Expectation expect, ObjectNode node) {

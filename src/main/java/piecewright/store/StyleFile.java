@@ -9,9 +9,11 @@ import piecewright.quantity.EbcRange;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
 import piecewright.quantity.TemperatureRange;
+import piecewright.style.ColourLever;
 import piecewright.style.GrowthSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
 import piecewright.style.SteepSchedule;
 
 /** Reads a style of malt from its JSON file, format 1. Each block of numbers says where they come from. */
@@ -27,7 +29,8 @@ public final class StyleFile {
 
     /** The style in this text; the file is only named in refusals. */
     public static MaltStyle parse(Path file, String text) throws StoreException {
-        JsonBlock root = JsonBlock.root(file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish");
+        JsonBlock root = JsonBlock.root(
+                file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish", "stew", "roast");
         String key = root.text("style");
         if (!key.matches("[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?")) {
             throw root.refused("style", "must be lower-case letters, digits and hyphens, like \"pale-ale\"");
@@ -39,7 +42,8 @@ public final class StyleFile {
         GrowthSchedule growth = growth(root.block("growth"));
         KilnSchedule kiln = kiln(root.block("kiln"));
         MaltStyle.FinishSchedule finish = finish(root.block("finish"));
-        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish));
+        OvenSchedule oven = OvenReader.oven(root);
+        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish, oven));
     }
 
     private static SteepSchedule steep(JsonBlock block) throws StoreException {
@@ -107,16 +111,17 @@ public final class StyleFile {
     }
 
     private static MaltStyle.FinishSchedule finish(JsonBlock block) throws StoreException {
-        block.onlyKeys("source", "restDays", "preferredRestDays", "colourEbc");
+        block.onlyKeys("source", "restDays", "preferredRestDays", "colourEbc", "colourBy");
         sourced(block);
         double restDays = block.number("restDays", 0, 365);
         double preferredRestDays = block.number("preferredRestDays", 0, 365);
         double[] colourEbc = block.pair("colourEbc", 0, 2000);
-        return block.make(() ->
-                new MaltStyle.FinishSchedule(restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1])));
+        ColourLever lever = OvenReader.lever(block);
+        return block.make(() -> new MaltStyle.FinishSchedule(
+                restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1]), lever));
     }
 
-    private static void sourced(JsonBlock block) throws StoreException {
+    static void sourced(JsonBlock block) throws StoreException {
         String source = block.text("source", LONGEST_SOURCE).toLowerCase(Locale.ROOT);
         boolean named = source.matches(".*\\b(published|judgement): \\S{2}.*");
         if (!named && !source.contains("common practice, no source")) {

@@ -18,7 +18,8 @@ public record MaltStyle(
         SteepSchedule steep,
         GrowthSchedule growth,
         KilnSchedule kiln,
-        FinishSchedule finish) {
+        FinishSchedule finish,
+        OvenSchedule oven) {
     public MaltStyle {
         Objects.requireNonNull(key);
         Objects.requireNonNull(title);
@@ -27,12 +28,33 @@ public record MaltStyle(
         Objects.requireNonNull(growth);
         Objects.requireNonNull(kiln);
         Objects.requireNonNull(finish);
+        Objects.requireNonNull(oven);
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
+        if (finish.lever() == ColourLever.ROAST_MINUTES && oven.roast().isEmpty()) {
+            throw new IllegalArgumentException("a style coloured by roast minutes needs a roast");
+        }
+    }
+
+    /** A style without stew or roast. */
+    public MaltStyle(
+            String key,
+            String title,
+            List<GrainKind> grains,
+            SteepSchedule steep,
+            GrowthSchedule growth,
+            KilnSchedule kiln,
+            FinishSchedule finish) {
+        this(key, title, grains, steep, growth, kiln, finish, OvenSchedule.none());
     }
 
     /** The same style with the kiln changed. */
     public MaltStyle withKiln(KilnSchedule changed) {
-        return new MaltStyle(key, title, grains, steep, growth, changed, finish);
+        return new MaltStyle(key, title, grains, steep, growth, changed, finish, oven);
+    }
+
+    /** The same style with stew and roast changed. */
+    public MaltStyle withOven(OvenSchedule changed) {
+        return new MaltStyle(key, title, grains, steep, growth, kiln, finish, changed);
     }
 
     /**
@@ -41,10 +63,17 @@ public record MaltStyle(
      * @param restDays rest before milling that the style asks for, days, 0 or more
      * @param preferredRestDays rest that is better still, days, at least restDays
      * @param colour usual congress-wort colour
+     * @param lever what is left free to make that colour
      */
-    public record FinishSchedule(double restDays, double preferredRestDays, EbcRange colour) {
+    public record FinishSchedule(double restDays, double preferredRestDays, EbcRange colour, ColourLever lever) {
+        /** A style coloured by its cure. */
+        public FinishSchedule(double restDays, double preferredRestDays, EbcRange colour) {
+            this(restDays, preferredRestDays, colour, ColourLever.CURE_HOURS);
+        }
+
         public FinishSchedule {
             Objects.requireNonNull(colour);
+            Objects.requireNonNull(lever);
             if (!(restDays >= 0 && restDays <= preferredRestDays)) {
                 throw new IllegalArgumentException(
                         "need 0 <= restDays <= preferredRestDays: " + restDays + ", " + preferredRestDays);

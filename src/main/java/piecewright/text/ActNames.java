@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import piecewright.plan.ActKind;
+import piecewright.plan.search.Stops;
 
 /** Names of acts for people, from kind and id. */
 final class ActNames {
@@ -13,9 +14,14 @@ final class ActNames {
 
     private ActNames() {}
 
+    /** Where the words of an act stand in the bundle: under its kind, or apart for malt that was stewed. */
+    static String words(ActKind kind, String id) {
+        return "act." + kind.key() + (id.endsWith(Stops.STEWED_SUFFIX) ? Stops.STEWED_SUFFIX : "");
+    }
+
     /** The kind's name and the last number of the id: "Turn 3" for "floor.turn-3", "Drain 1" for "steep-1.drain". */
     static String title(ActKind kind, String id) {
-        String name = Phrases.say("act." + kind.key() + ".title");
+        String name = Phrases.say(words(kind, id) + ".title");
         Matcher numbers = NUMBER.matcher(id);
         String last = "";
         while (numbers.find()) last = numbers.group(1);

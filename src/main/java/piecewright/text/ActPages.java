@@ -3,12 +3,14 @@ package piecewright.text;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
+import piecewright.plan.InnerSchedule;
 import piecewright.plan.Setting;
 import piecewright.text.Columns.Column;
 import piecewright.text.Columns.Side;
@@ -22,6 +24,7 @@ final class ActPages {
     private final QuantityFormat quantities;
     private final MomentFormat moments;
     private final Map<ActKind, Act> explained = new EnumMap<>(ActKind.class);
+    private final Map<InnerSchedule, Act> timed = new HashMap<>();
     private final Map<Caution, Act> warned = new EnumMap<>(Caution.class);
     private final int labelWidth;
 
@@ -29,7 +32,7 @@ final class ActPages {
         this.wording = wording;
         this.quantities = quantities;
         this.moments = moments;
-        this.labelWidth = List.of("when", "do", "look", "why", "caution", "as-before").stream()
+        this.labelWidth = List.of("when", "do", "look", "why", "caution", "as-before", "inner").stream()
                         .mapToInt(key -> Phrases.say("page." + key).length())
                         .max()
                         .orElse(0)
@@ -127,7 +130,25 @@ final class ActPages {
             lines.append(line(indent, "do", wording.whatToDo(act)));
             lines.append(line(indent, "as-before", Phrases.say("page.as-before.look", wording.actTitle(before))));
         }
+        act.inner().ifPresent(inner -> lines.append(minutes(act, inner, indent)));
         for (Caution caution : act.cautions()) lines.append(line(indent, "caution", caution(act, caution)));
+        return lines.toString();
+    }
+
+    /** The minutes of an attended block; said once for loads that go through the same. */
+    private String minutes(Act act, InnerSchedule inner, String indent) {
+        Act before = timed.putIfAbsent(inner, act);
+        if (before != null) {
+            String again = Phrases.say("page.inner.again", wording.actTitle(before), moments.clock(act.startsAt()));
+            return line(indent, "inner", again);
+        }
+        StringBuilder lines = new StringBuilder(line(indent, "inner", wording.innerHead(inner)));
+        String under = indent + " ".repeat(labelWidth);
+        for (String row : wording.innerRows(act)) {
+            int gap = row.indexOf("  ") + 2;
+            String minute = row.substring(0, gap);
+            lines.append(Paragraph.of(under + minute + " ".repeat(Math.max(0, 6 - gap)), row.substring(gap)));
+        }
         return lines.toString();
     }
 

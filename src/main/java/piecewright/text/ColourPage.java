@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Locale;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
 import piecewright.quantity.Units;
 
@@ -39,18 +40,34 @@ public final class ColourPage {
                     + " of the enzyme power left, give or take 15 points.";
         }
         if (reach instanceof ColourReach.OutOfReach out) {
-            String change = switch (out.change()) {
-                case A_PALER_STYLE -> "a paler style";
-                case A_DARKER_STYLE -> "a darker style";
-                case A_HOTTER_HEATER -> "a hotter heater";
-            };
-            return "out of reach; it comes to "
-                    + quantities.colour(out.nearest().colourEbc()) + " at " + cure(out.nearest()) + ". It takes "
-                    + change + ".";
+            return outOfReach(out.nearest().colourEbc(), cure(out.nearest()), out.change());
+        }
+        if (reach instanceof ColourReach.ReachedByRoast reached) {
+            return "roast the last " + roast(reached.roasted()) + "; four times in five "
+                    + quantities.colour(reached.band().lowEbc()) + " to "
+                    + quantities.colour(reached.band().highEbc()) + ", no enzyme power left.";
+        }
+        if (reach instanceof ColourReach.RoastOutOfReach out) {
+            return outOfReach(out.nearest().colourEbc(), roast(out.nearest()), out.change());
         }
         ColourReach.NoHeater cold = (ColourReach.NoHeater) reach;
-        return "no heater here cures it: it takes " + quantities.temperature(cold.neededC()) + ", the hottest holds "
+        return "no heater here does it: it takes " + quantities.temperature(cold.neededC()) + ", the hottest holds "
                 + quantities.temperature(cold.hottestC()) + ".";
+    }
+
+    private String outOfReach(double nearestEbc, String how, ColourReach.Change needed) {
+        String change = switch (needed) {
+            case A_PALER_STYLE -> "a paler style";
+            case A_DARKER_STYLE -> "a darker style";
+            case A_HOTTER_HEATER -> "a hotter heater";
+        };
+        return "out of reach; it comes to " + quantities.colour(nearestEbc) + " at " + how + ". It takes " + change
+                + ".";
+    }
+
+    private String roast(Roasted roasted) {
+        return quantities.time(Duration.ofMinutes(roasted.lastMinutes())) + " at "
+                + quantities.temperature(roasted.lastC());
     }
 
     private String cure(Cured cured) {

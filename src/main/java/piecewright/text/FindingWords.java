@@ -57,6 +57,13 @@ final class FindingWords {
         if (finding instanceof Finding.BedDepth f) {
             return Phrases.say("finding.bed-depth", quantities.length(f.depthCm()), quantities.time(f.longestGap()));
         }
+        if (finding instanceof Finding.OvenDoubt f) {
+            return Phrases.say(
+                    "finding.oven-doubt",
+                    quantities.temperatureStep(f.errorK()),
+                    quantities.colour(f.coolerEbc()),
+                    quantities.colour(f.hotterEbc()));
+        }
         throw new IllegalArgumentException("no words for " + finding.getClass().getSimpleName());
     }
 

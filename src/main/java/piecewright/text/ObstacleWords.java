@@ -79,6 +79,49 @@ final class ObstacleWords {
                     quantities.temperature(o.airOnC()),
                     quantities.moisture(new Moisture(o.reachedFraction())));
         }
+        return ofTheOven(obstacle);
+    }
+
+    private String ofTheOven(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.NoOven o) {
+            return Phrases.say(
+                    "obstacle.no-oven", quantities.temperature(o.neededC()), quantities.temperature(o.hottestC()));
+        }
+        if (obstacle instanceof Obstacle.RoastTooHot o) {
+            return Phrases.say(
+                    "obstacle.roast-too-hot",
+                    o.style(),
+                    quantities.temperature(o.neededC()),
+                    quantities.temperature(o.ceilingC()));
+        }
+        if (obstacle instanceof Obstacle.OvenUnsure o) {
+            return Phrases.say(
+                    "obstacle.oven-unsure",
+                    quantities.temperature(o.neededC()),
+                    quantities.temperatureStep(o.errorK()),
+                    quantities.temperature(o.ceilingC()));
+        }
+        if (obstacle instanceof Obstacle.StewTooDeep o) {
+            return Phrases.say(
+                    "obstacle.stew-too-deep",
+                    quantities.length(o.depthCm()),
+                    quantities.length(o.deepestCm()),
+                    quantities.area(o.areaM2()));
+        }
+        if (obstacle instanceof Obstacle.TooManyLoads o) {
+            return Phrases.say(
+                    "obstacle.too-many-loads",
+                    Integer.toString(o.loads()),
+                    Integer.toString(o.most()),
+                    quantities.roughMass(o.loadKg()));
+        }
+        if (obstacle instanceof Obstacle.BlockTooLong o) {
+            return Phrases.say(
+                    "obstacle.block-too-long",
+                    ActNames.byId(o.actId()),
+                    quantities.time(o.needed()),
+                    quantities.time(o.longest()));
+        }
         throw new IllegalArgumentException("no words for " + obstacle.getClass().getSimpleName());
     }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import piecewright.colour.ColourBand;
 import piecewright.grain.LotMoisture;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
@@ -18,8 +19,6 @@ import piecewright.text.Columns.Side;
 /** A plan as a page of plain text, about 108 characters wide, that a person can follow at the bucket. */
 public final class PlanPage {
     private static final String MARGIN = "  ";
-    /** Judgement: eight in ten kilned malts come out within this ratio of the forecast colour; prior of the model. */
-    private static final double COLOUR_BAND_RATIO = 1.3;
 
     private final PlanRequest request;
     private final Plan plan;
@@ -79,14 +78,15 @@ public final class PlanPage {
                         quantities.mass(outcome.finishedMaltKg()),
                         quantities.mass(outcome.scaleMaltKg())));
         double colourEbc = outcome.finished().kiln().colourEbc();
+        ColourBand band = ColourBand.of(request.style(), colourEbc);
         fact(
                 facts,
                 "colour",
                 Phrases.say(
                         "page.colour.is",
                         quantities.colour(colourEbc),
-                        quantities.colour(colourEbc / COLOUR_BAND_RATIO),
-                        quantities.colour(colourEbc * COLOUR_BAND_RATIO)));
+                        quantities.colour(band.lowEbc()),
+                        quantities.colour(band.highEbc())));
         fact(facts, "start", moments.dated(plan.startsAt()));
         plan.acts().stream()
                 .filter(act -> act.kind() == ActKind.OFF)
@@ -97,7 +97,17 @@ public final class PlanPage {
                         Phrases.say(
                                 "page.off.is",
                                 moments.dated(off.startsAt()),
-                                quantities.moisture(outcome.endMoisture()))));
+                                quantities.moisture(off.expect().moisture()))));
+        Act last = plan.acts().get(plan.acts().size() - 1);
+        if (last.kind() == ActKind.ROAST) {
+            fact(
+                    facts,
+                    "roasted",
+                    Phrases.say(
+                            "page.roasted.is",
+                            moments.dated(last.endsAt()),
+                            quantities.moisture(outcome.endMoisture())));
+        }
         fact(facts, "ready", moments.dated(plan.subject().readyAt()));
         fact(
                 facts,
@@ -192,6 +202,9 @@ public final class PlanPage {
                         quantities.scaleMass(lost.respiredKg()),
                         quantities.scaleMass(lost.rootletsKg()),
                         quantities.scaleMass(lost.handlingKg()))));
+        if (lost.roastedKg() > 0) {
+            page.append(Paragraph.of("", Phrases.say("page.weights.roasted", quantities.scaleMass(lost.roastedKg()))));
+        }
         page.append(Paragraph.of("", Phrases.say("page.weights.trust")));
     }
 }

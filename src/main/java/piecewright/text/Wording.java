@@ -3,11 +3,13 @@ package piecewright.text;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import piecewright.plan.Act;
 import piecewright.plan.Caution;
 import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
+import piecewright.plan.InnerSchedule;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
@@ -20,6 +22,7 @@ public final class Wording {
     private final CheckWords checks;
     private final FindingWords findings;
     private final ObstacleWords obstacles;
+    private final InnerWords inner;
 
     public Wording(DisplayUnits units, ZoneId zone) {
         this.quantities = new QuantityFormat(units);
@@ -28,6 +31,7 @@ public final class Wording {
         this.checks = new CheckWords(quantities);
         this.findings = new FindingWords(quantities, moments);
         this.obstacles = new ObstacleWords(quantities, moments);
+        this.inner = new InnerWords(quantities);
     }
 
     /** What somebody should know, by how much, and what would better it. */
@@ -67,14 +71,29 @@ public final class Wording {
         return acts.whatToDo(act);
     }
 
+    /** What goes into an attended block, how it lags and how far to trust the dial. */
+    public String innerHead(InnerSchedule schedule) {
+        return inner.head(schedule);
+    }
+
+    /** The minutes of an attended block, one line each: "+15  In. Oven at 100 °C."; none for other acts. */
+    public List<String> innerRows(Act act) {
+        return inner.rows(act);
+    }
+
+    /** What one step of an attended block asks for. */
+    public String innerStep(Act act, InnerSchedule.InnerStep step) {
+        return inner.sentence(act.kind(), step);
+    }
+
     /** What to look and smell for, in the trade's words. */
     public String lookFor(Act act) {
-        return Phrases.say("act." + act.kind().key() + ".look");
+        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".look");
     }
 
     /** Why the act is in the plan. */
     public String why(Act act) {
-        return Phrases.say("act." + act.kind().key() + ".why");
+        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".why");
     }
 
     /** "Count germination – two-row barley". */

@@ -43,7 +43,7 @@ class SchedulesTest {
         assertEquals(style.key() + ".json", file.getFileName().toString());
     }
 
-    /** Steep page: kernel germinates from 30 %; kiln page: no heat above 65 °C above 23 %; limits of the pages. */
+    /** Steep page: kernel germinates from 30 %; kiln page: no heat above 65 °C above 23 %, but after a stew; limits of the pages. */
     @ParameterizedTest
     @MethodSource("schedules")
     void everyScheduleIsInsideWhatTheCraftAllows(Path file) throws StoreException {
@@ -53,7 +53,9 @@ class SchedulesTest {
         assertTrue(style.growth().keepMoistureFraction() <= style.steep().targetFraction());
         List<Rung> ladder = style.kiln().ladder();
         assertEquals(1, ladder.get(0).belowMoistureFraction(), "the first rung is open from loading");
+        boolean enzymesMatter = style.oven().stew().isEmpty();
         for (Rung rung : ladder) {
+            if (!enzymesMatter) break;
             if (rung.airOnC() > 50) assertTrue(rung.belowMoistureFraction() <= 0.25);
             if (rung.airOnC() > 65) assertTrue(rung.belowMoistureFraction() <= 0.12);
         }

@@ -46,6 +46,7 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
             new Finding.NoRoomToCheck("plan", CheckKind.LAY_OUT, "good barley"),
+            new Finding.OvenDoubt("oven.roast", 8, 40, 110),
             new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
 
     private static final List<Obstacle> OBSTACLES = List.of(
@@ -60,7 +61,13 @@ class WordingTest {
             new Obstacle.ColourOutOfReach("Pale malt", 9, 3.2, List.of("Pale ale malt")),
             new Obstacle.NoHeater(82, 70),
             new Obstacle.HeaterTooSmall(0.5, 0.3),
-            new Obstacle.NeverDry(45, 0.13));
+            new Obstacle.NeverDry(45, 0.13),
+            new Obstacle.NoOven(150, 120),
+            new Obstacle.RoastTooHot("Black malt", 230, 220),
+            new Obstacle.OvenUnsure(205, 20, 220),
+            new Obstacle.StewTooDeep(7, 5, 0.24),
+            new Obstacle.TooManyLoads(6, 4, 1.3),
+            new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 

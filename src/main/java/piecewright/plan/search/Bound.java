@@ -46,7 +46,7 @@ final class Bound {
     /** The last stop, counted from the end, that no candidate can both begin and carry on from; -1 when there is none. */
     int lastClosedStop() {
         Stops stops = space.stops();
-        int[] fromTheEnd = {stops.off(), stops.cure(), stops.load(), stops.floor()};
+        int[] fromTheEnd = {stops.last(), stops.off(), stops.cure(), stops.load(), stops.floor()};
         return Arrays.stream(fromTheEnd).filter(this::closed).findFirst().orElse(-1);
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import piecewright.plan.Rules;
+import piecewright.plan.Slip;
 import piecewright.process.Surroundings;
 
 /** What kilning and all after it costs at least, by candidate, and from loading also by moisture. */
@@ -103,16 +104,23 @@ final class KilnBound {
 
     private double least(int stop, int at) {
         Stops stops = space.stops();
-        if (stop == stops.off()) return overRange(stop, at, stops.deroot());
-        if (stop == stops.cure()) return overRange(stop, at, stops.off());
+        if (stop >= stops.cure()) return overRange(stop, at, slip(stop));
         int level = stop - stops.load();
         return leastFrom(level, at, 0, space.heat().gateRatio(level));
     }
 
-    /** From curing to off the kiln, or from there to de-rooting: lengths and their cost do not hang on the grain. */
-    private double overRange(int stop, int at, int next) {
+    private Slip slip(int stop) {
+        Stops stops = space.stops();
+        if (stop == stops.cure()) return space.rules().cureSlip();
+        if (stop == stops.off()) return space.rules().derootSlip();
+        return space.rules().roastSlip(stops.workMinutes(stop));
+    }
+
+    /** From curing to off the kiln, to de-rooting, to roasts: lengths and their cost do not hang on the grain. */
+    private double overRange(int stop, int at, Slip slip) {
         boolean cures = stop == space.stops().cure();
-        var slip = cures ? space.rules().cureSlip() : space.rules().derootSlip();
+        int next = stop + 1;
+        boolean rests = next == space.stops().restFrom();
         TimeGrid grid = space.grid();
         int start = grid.minute(at);
         int latest = start + (int) (60 * slip.hardHours());
@@ -124,7 +132,7 @@ final class KilnBound {
             double cost = toGo[next][to]
                     + space.stepCostMinutes(at, next, to)
                     + slip.costMinutes((grid.minute(to) - start) / 60.0)
-                    + (cures ? endCost.atMinutes(to) : 0);
+                    + (rests ? endCost.atMinutes(to) : 0);
             least = Math.min(least, cost);
         }
         return least;
@@ -171,14 +179,14 @@ final class KilnBound {
         double least = leastFrom(0, at, driest, row == CLASSES - 1 ? WETTEST_RATIO : wettest);
         if (least == Double.POSITIVE_INFINITY) return least;
         int wet = least(wetFastest, driest, KilnHeat.ratioOf(KilnLegs.STIR_ABOVE_FRACTION));
-        return least + stirs.costUntilMinutes(at, space.grid().minute(at) + wet);
+        return least + stirs.costUntilMinutes(space.notYetDrying(at), space.dryingFromMinute(at) + wet);
     }
 
     /** Over every raise that can follow: not before the driest piece is let, dearer the longer the wettest one has been. */
     private double leastFrom(int level, int at, double driestRatio, double wettestRatio) {
         Stops stops = space.stops();
         TimeGrid grid = space.grid();
-        int start = grid.minute(at);
+        int start = level == 0 ? space.dryingFromMinute(at) : grid.minute(at);
         double least = Double.POSITIVE_INFINITY;
         int attended = space.needsSomebody(level) ? grid.attendedUntil(at) : Integer.MAX_VALUE;
         for (int next = level + 1; next <= space.heat().cureLevel() && stops.load() + next <= goal; next++) {

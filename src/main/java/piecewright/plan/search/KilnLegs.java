@@ -3,6 +3,7 @@ package piecewright.plan.search;
 import java.util.Arrays;
 import java.util.function.Consumer;
 import piecewright.plan.Rules;
+import piecewright.plan.Slip;
 
 /** What can follow each act of kilning, and after it. */
 final class KilnLegs {
@@ -47,7 +48,8 @@ final class KilnLegs {
         for (int at = Math.max(from.at() + 1, grid.firstAtOrAfter(openMinute)); at < end; at++) {
             if (!space.canBegin(stop, at)) continue;
             int minute = grid.minute(at);
-            double stirring = level > 0 ? 0 : stirs.costUntilMinutes(from.at(), Math.min(wetUntil, minute));
+            double stirring =
+                    level > 0 ? 0 : stirs.costUntilMinutes(space.notYetDrying(from.at()), Math.min(wetUntil, minute));
             double cost = space.rules().waitsInTheKiln((minute - openMinute) / 60.0) + stirring;
             space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
@@ -65,7 +67,7 @@ final class KilnLegs {
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(off, at)) continue;
             int minute = grid.minute(at);
-            double cost = space.rules().curesItsTime((minute - start) / 60.0) + endCost.atMinutes(at);
+            double cost = space.rules().curesItsTime((minute - start) / 60.0) + restCost(off, endCost, at);
             space.arrive(from, off, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
     }
@@ -83,7 +85,26 @@ final class KilnLegs {
         }
     }
 
-    /** What it costs to be off the kiln at a candidate: rest lost or idle days before ready-by. */
+    /** Every roast of the next load after the de-rooting or the roast of this label. */
+    void fromLoose(Label from, EndCost endCost, Consumer<Label> sink) {
+        int roast = from.stop() + 1;
+        if (roast > space.stops().last()) return;
+        TimeGrid grid = space.grid();
+        Slip slip = space.rules().roastSlip(space.stops().workMinutes(from.stop()));
+        int start = grid.minute(from.at());
+        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * slip.hardHours()) + 1));
+        for (int at = from.at() + 1; at < end; at++) {
+            if (!space.canBegin(roast, at)) continue;
+            double cost = slip.costMinutes((grid.minute(at) - start) / 60.0) + restCost(roast, endCost, at);
+            space.arrive(from, roast, at, from.grain(), cost, sink);
+        }
+    }
+
+    private double restCost(int stop, EndCost endCost, int at) {
+        return stop == space.stops().restFrom() ? endCost.atMinutes(at) : 0;
+    }
+
+    /** What it costs that the malt begins to rest at a candidate: rest lost or idle days before ready-by. */
     interface EndCost {
         double atMinutes(int at);
     }
@@ -94,7 +115,8 @@ final class KilnLegs {
                 : space.heat().gateRatio(space.heat().cureLevel());
         double[] expected = new double[USUAL_STEPS];
         double[] slow = new double[USUAL_STEPS];
-        int start = space.grid().minute(from.at());
+        int start =
+                level == 0 ? space.dryingFromMinute(from.at()) : space.grid().minute(from.at());
         double dry = from.grain().dryFraction();
         expected[0] = from.grain().waterRatio() / dry;
         slow[0] = from.grain().slowWaterRatio() / dry;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import piecewright.plan.ActKind;
 
-/** The route of one piece from raw grain to de-rooted malt. */
+/** The route of one piece from raw grain to de-rooted or roasted malt. */
 final class PieceRoute implements Route {
     /** Judgement: labels whose core differs by less than this are taken for equal; about a tenth of a point. */
     private static final double WATER_BUCKET_RATIO = 0.003;
@@ -67,7 +67,8 @@ final class PieceRoute implements Route {
             case LOAD, RAISE -> kiln.fromDrying(label, sink);
             case CURE -> kiln.fromCure(label, endCost, sink);
             case OFF -> kiln.fromOff(label, sink);
-            case DEROOT, TURN, SPRINKLE, STIR -> {
+            case DEROOT, ROAST -> kiln.fromLoose(label, endCost, sink);
+            case STEW, TURN, SPRINKLE, STIR -> {
                 // nothing follows
             }
         }

@@ -52,15 +52,17 @@ public final class Search {
             double gateMarginFraction) {}
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(setup, grid, wish, ActKind.DEROOT, Effort.usual());
+        this(
+                setup,
+                grid,
+                wish,
+                setup.style().oven().roast().isPresent() ? ActKind.ROAST : ActKind.DEROOT,
+                Effort.usual());
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */
     Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort) {
-        Stops stops = Stops.of(
-                setup.style(),
-                setup.outfit().drying().hottestDryC(),
-                setup.outfit().drying().cureC());
+        Stops stops = Stops.of(setup);
         Rules rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
         this.space = new Space(
                 setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
@@ -70,7 +72,8 @@ public final class Search {
                 .filter(stop -> stops.kind(stop) == last)
                 .max()
                 .orElseThrow();
-        KilnLegs.EndCost endCost = at -> endCost(rules, grid.instant(at), wish.readyBy());
+        Duration busy = Duration.ofMinutes(stops.busyBeforeRestMinutes());
+        KilnLegs.EndCost endCost = at -> endCost(rules, grid.instant(at).plus(busy), wish.readyBy());
         SteepLegs steepLegs = new SteepLegs(space);
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
         this.bound = new Bound(space, new Bound.Chains(turns, stirs), clock, endCost, goal);
@@ -94,7 +97,7 @@ public final class Search {
     /** Id of the act that no candidate can begin and carry on from, if there is one. */
     public Optional<String> closedAct() {
         int stop = bound.lastClosedStop();
-        return stop < 0 ? Optional.empty() : Optional.of(space.stops().id(stop));
+        return stop < 0 ? Optional.empty() : Optional.of(space.stops().firstId(stop));
     }
 
     /** The cheapest timetable if there is one, and how far the search came; for the report when nothing fits. */
@@ -110,7 +113,7 @@ public final class Search {
         Optional<Found> found = goals.stream()
                 .map(goal -> new Found(timetable(goal), goal.costMinutes()))
                 .findFirst();
-        return new Outcome(found, space.stops().id(stop[0]), at[0]);
+        return new Outcome(found, space.stops().firstId(stop[0]), at[0]);
     }
 
     /** How far a search came: the furthest act any label reached, and when. */
@@ -182,14 +185,23 @@ public final class Search {
         int[] numbers = {0, 0};
         for (int i = 0; i < path.size(); i++) {
             Label label = path.get(i);
-            visits.add(new Visit(
-                    space.stops().id(label.stop()),
-                    space.stops().kind(label.stop()),
-                    space.stops().number(label.stop()),
-                    space.grid().instant(label.at())));
+            addVisits(visits, label);
             if (i + 1 < path.size()) addInner(visits, label, path.get(i + 1), numbers);
         }
         return new Timetable(visits);
+    }
+
+    /** The act of a label; where a stew goes before loading, that first and loading as it ends. */
+    private void addVisits(List<Visit> visits, Label label) {
+        Stops stops = space.stops();
+        Instant at = space.grid().instant(label.at());
+        boolean stews = label.stop() == stops.load() && stops.stewMinutes() > 0;
+        if (stews) visits.add(new Visit(Stops.STEW_ID, ActKind.STEW, 0, at));
+        visits.add(new Visit(
+                stops.id(label.stop()),
+                stops.kind(label.stop()),
+                stops.number(label.stop()),
+                stews ? at.plus(Duration.ofMinutes(stops.stewMinutes())) : at));
     }
 
     private void addInner(List<Visit> visits, Label label, Label next, int[] numbers) {
@@ -201,7 +213,7 @@ public final class Search {
             }
         } else if (kind == ActKind.LOAD) {
             int wetUntil = Math.min(grid.minute(next.at()), new KilnLegs(space, stirs).wetUntilMinute(label));
-            for (int at : stirs.turnsUntil(label.at(), wetUntil)) {
+            for (int at : stirs.turnsUntil(space.notYetDrying(label.at()), wetUntil)) {
                 visits.add(new Visit("kiln.stir-" + ++numbers[1], ActKind.STIR, numbers[1], grid.instant(at)));
             }
         }

@@ -14,7 +14,23 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
         boolean onGrid = stop > stops.load() || grid.coarse(at);
-        return onGrid && grid.fits(at, stops.workMinutes(stop)) && (!grid.night(at) || mostNights > 0);
+        boolean night = grid.night(at);
+        return onGrid
+                && grid.fits(at, stops.workMinutes(stop))
+                && (!night || (mostNights > 0 && !stops.attendedBlock(stop)));
+    }
+
+    /** The last candidate, not before this one, at which a piece loaded here was not yet drying. */
+    int notYetDrying(int loadAt) {
+        if (stops.stewMinutes() == 0) return loadAt;
+        int at = grid.firstAtOrAfter(dryingFromMinute(loadAt) + 1) - 1;
+        while (!grid.coarse(at)) at--;
+        return at;
+    }
+
+    /** Minute at which the bed of a piece whose loading begins here starts to dry: after its stew, if it has one. */
+    int dryingFromMinute(int loadAt) {
+        return grid.minute(loadAt) + stops.stewMinutes();
     }
 
     /** What an act costs by itself at a candidate: its work and its hour. */

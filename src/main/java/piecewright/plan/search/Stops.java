@@ -2,15 +2,24 @@ package piecewright.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import piecewright.plan.ActKind;
+import piecewright.plan.Outfit;
+import piecewright.plan.RoastBlock;
+import piecewright.plan.Setup;
+import piecewright.plan.StewBlock;
 import piecewright.style.KilnSchedule.Rung;
-import piecewright.style.MaltStyle;
 
 /**
  * The acts that bound the phases of one style, numbered in the order they can happen. Optional ones (later immersions,
  * wither, rungs of heat) may be passed over; turnings and stirrings lie inside phases and have no number.
  */
 public final class Stops {
+    /** Ends the logical names of loading and curing malt that was stewed. */
+    public static final String STEWED_SUFFIX = "-stewed";
+    /** Logical name of the stew. */
+    public static final String STEW_ID = "oven.stew";
+
     /** Judgement: minutes of work, practice estimates: washing and first steep. */
     private static final int FIRST_SOAK_MINUTES = 30;
     /** Judgement: minutes to fill again. */
@@ -22,30 +31,37 @@ public final class Stops {
     /** Judgement: minutes to spread thin for the wither. */
     private static final int WITHER_MINUTES = 15;
     /** Judgement: minutes to weigh and load the kiln. */
-    private static final int LOAD_MINUTES = 30;
+    public static final int LOAD_MINUTES = 30;
     /** Judgement: minutes to weigh and set the heat. */
     private static final int RAISE_MINUTES = 10;
     /** Judgement: minutes to unload and spread to cool. */
     private static final int OFF_MINUTES = 20;
     /** Judgement: minutes to rub, clean and weigh. */
-    private static final int DEROOT_MINUTES = 40;
+    public static final int DEROOT_MINUTES = 40;
 
     private final int immersions;
     private final List<Rung> rungs;
+    private final int stewMinutes;
+    private final int roasts;
+    private final int roastMinutes;
 
-    private Stops(int immersions, List<Rung> rungs) {
+    private Stops(int immersions, List<Rung> rungs, Optional<StewBlock> stew, Optional<RoastBlock> roast) {
         this.immersions = immersions;
         this.rungs = List.copyOf(rungs);
+        this.stewMinutes = stew.map(StewBlock::minutes).orElse(0);
+        this.roasts = roast.map(RoastBlock::loads).orElse(0);
+        this.roastMinutes = roast.map(RoastBlock::minutes).orElse(0);
     }
 
-    /** Stops of a style whose dryer reaches hottestDryC before the malt is cured at cureC. */
-    public static Stops of(MaltStyle style, double hottestDryC, double cureC) {
+    /** Stops of a piece: rungs that its dryer reaches below the cure, a roast for each load of its oven. */
+    public static Stops of(Setup setup) {
+        Outfit.Drying drying = setup.outfit().drying();
         List<Rung> below = new ArrayList<>();
-        for (Rung rung : style.kiln().ladder()) {
+        for (Rung rung : setup.style().kiln().ladder()) {
             boolean first = below.isEmpty();
-            if (first || (rung.airOnC() <= hottestDryC && rung.airOnC() < cureC)) below.add(rung);
+            if (first || (rung.airOnC() <= drying.hottestDryC() && rung.airOnC() < drying.cureC())) below.add(rung);
         }
-        return new Stops(style.steep().mostImmersions(), below);
+        return new Stops(setup.style().steep().mostImmersions(), below, StewBlock.of(setup), RoastBlock.of(setup));
     }
 
     int soak(int immersion) {
@@ -81,13 +97,42 @@ public final class Stops {
         return cure() + 1;
     }
 
-    /** The last stop. */
-    public int deroot() {
+    int deroot() {
         return cure() + 2;
     }
 
+    /** Roasting load 1, 2, … */
+    int roast(int load) {
+        return deroot() + load;
+    }
+
+    /** The last stop. */
+    public int last() {
+        return deroot() + roasts;
+    }
+
+    /** The stop from which the malt rests: off the kiln, or the last roast. */
+    int restFrom() {
+        return roasts == 0 ? off() : last();
+    }
+
+    /** Minutes from when that stop begins until the malt can rest. */
+    int busyBeforeRestMinutes() {
+        return roastMinutes;
+    }
+
     int count() {
-        return deroot() + 1;
+        return last() + 1;
+    }
+
+    /** Minutes from when loading begins, with a stew before it, until the bed dries. */
+    int stewMinutes() {
+        return stewMinutes;
+    }
+
+    /** Whether this stop holds a block that one person attends throughout: a stew or a roast. */
+    boolean attendedBlock(int stop) {
+        return stop > deroot() || (stop == load() && stewMinutes > 0);
     }
 
     int immersions() {
@@ -99,9 +144,10 @@ public final class Stops {
         return rungs;
     }
 
-    /** The immersion a soak or drain belongs to, or the rung of a raise; 0 for the others. */
+    /** The immersion a soak or drain belongs to, the rung of a raise, the load of a roast; 0 for the others. */
     public int number(int stop) {
         if (stop < floor()) return stop / 2 + 1;
+        if (stop > deroot()) return stop - deroot();
         return stop > load() && stop < cure() ? stop - load() : 0;
     }
 
@@ -112,7 +158,8 @@ public final class Stops {
         if (stop == load()) return ActKind.LOAD;
         if (stop < cure()) return ActKind.RAISE;
         if (stop == cure()) return ActKind.CURE;
-        return stop == off() ? ActKind.OFF : ActKind.DEROOT;
+        if (stop == off()) return ActKind.OFF;
+        return stop == deroot() ? ActKind.DEROOT : ActKind.ROAST;
     }
 
     /** Logical name that survives re-plans. */
@@ -122,27 +169,39 @@ public final class Stops {
             case DRAIN -> "steep-" + number(stop) + ".drain";
             case FLOOR -> "floor.spread";
             case WITHER -> "floor.wither";
-            case LOAD -> "kiln.load";
+            case LOAD -> "kiln.load" + afterStew();
             case RAISE -> "kiln.raise-" + number(stop);
-            case CURE -> "kiln.cure";
+            case CURE -> "kiln.cure" + afterStew();
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
-            case TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case ROAST -> roasts == 1 ? "oven.roast" : "oven.roast-" + number(stop);
+            case STEW, TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 
-    /** Minutes somebody is busy. */
+    /** What is loaded and dried after a stew is another thing to look at: its acts have names of their own. */
+    private String afterStew() {
+        return stewMinutes > 0 ? STEWED_SUFFIX : "";
+    }
+
+    /** Logical name of the act that must begin for this stop to happen: the stew, where one goes before loading. */
+    String firstId(int stop) {
+        return stop == load() && stewMinutes > 0 ? STEW_ID : id(stop);
+    }
+
+    /** Minutes somebody is busy in one go, a stew before loading included. */
     public int workMinutes(int stop) {
         return switch (kind(stop)) {
             case SOAK -> stop == 0 ? FIRST_SOAK_MINUTES : SOAK_MINUTES;
             case DRAIN -> DRAIN_MINUTES;
             case FLOOR -> FLOOR_MINUTES;
             case WITHER -> WITHER_MINUTES;
-            case LOAD -> LOAD_MINUTES;
+            case LOAD -> stewMinutes + LOAD_MINUTES;
             case RAISE, CURE -> RAISE_MINUTES;
             case OFF -> OFF_MINUTES;
             case DEROOT -> DEROOT_MINUTES;
-            case TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case ROAST -> roastMinutes;
+            case STEW, TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 }

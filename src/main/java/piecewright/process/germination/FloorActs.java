@@ -62,7 +62,11 @@ public final class FloorActs {
                 state,
                 rootletsKg,
                 new Ledgers.DryMatter(
-                        dry.leachedKg(), dry.respiredKg(), dry.rootletsKg() + rootletsKg, dry.handlingKg()));
+                        dry.leachedKg(),
+                        dry.respiredKg(),
+                        dry.rootletsKg() + rootletsKg,
+                        dry.handlingKg(),
+                        dry.roastedKg()));
     }
 
     /** After spilling, sampling or sieving; lossFraction of what is there, [0, 1). */
@@ -75,7 +79,12 @@ public final class FloorActs {
         return removed(
                 state,
                 lostKg,
-                new Ledgers.DryMatter(dry.leachedKg(), dry.respiredKg(), dry.rootletsKg(), dry.handlingKg() + lostKg));
+                new Ledgers.DryMatter(
+                        dry.leachedKg(),
+                        dry.respiredKg(),
+                        dry.rootletsKg(),
+                        dry.handlingKg() + lostKg,
+                        dry.roastedKg()));
     }
 
     private static PieceState removed(PieceState state, double dryKg, Ledgers.DryMatter booked) {

@@ -9,6 +9,7 @@ package piecewright.process.kiln;
  * @param wetFraction moisture of that cap, wet basis
  * @param floorFraction moisture a roast falls towards, wet basis
  * @param stew how fast a covered stew liquefies
+ * @param burnt dry matter that colour costs
  */
 public record RoastParameters(
         double dryLagMinutesPerCm,
@@ -16,7 +17,8 @@ public record RoastParameters(
         double wetCapC,
         double wetFraction,
         double floorFraction,
-        Stew stew) {
+        Stew stew,
+        Burnt burnt) {
     /** Judgement: fitted; 12 mm of pale malt at 150 °C for 30 min reads 25 EBC only with a lag near 12 min. */
     public static final double DRY_LAG_MINUTES_PER_CM = 10;
     /** Judgement: fitted to home crystal malts. */
@@ -43,7 +45,13 @@ public record RoastParameters(
 
     public static RoastParameters defaults() {
         return new RoastParameters(
-                DRY_LAG_MINUTES_PER_CM, STICKY_LAG_MINUTES, WET_CAP_C, WET_FRACTION, FLOOR_FRACTION, Stew.defaults());
+                DRY_LAG_MINUTES_PER_CM,
+                STICKY_LAG_MINUTES,
+                WET_CAP_C,
+                WET_FRACTION,
+                FLOOR_FRACTION,
+                Stew.defaults(),
+                Burnt.defaults());
     }
 
     /** Thermal lag of a stirred dry tray of that depth, hours. */
@@ -54,6 +62,47 @@ public record RoastParameters(
     /** Thermal lag of sticky grain, hours. */
     public double stickyLagHours() {
         return stickyLagMinutes / 60;
+    }
+
+    /** Thermal lag of wet or sticky grain of that depth, hours: that of thin layers, and as dry grain's where deeper. */
+    public double stickyLagHours(double depthCm) {
+        return Math.max(stickyLagHours(), dryLagHours(depthCm));
+    }
+
+    /**
+     * Dry matter gone up as vapour and smoke by the time malt has a colour: fraction · (colour / atEbc)^exponent.
+     *
+     * @param fraction share of the dry matter at atEbc, [0, 1)
+     * @param atEbc colour of that share, EBC, more than 0
+     * @param exponentRatio more than 0
+     */
+    public record Burnt(double fraction, double atEbc, double exponentRatio) {
+        /** Judgement: amber malt loses 1 to 2 % more than pale, from memory; here at the middle of its colours. */
+        public static final double FRACTION = 0.0125;
+        /** Source: amber malt 50 to 75 EBC, trade notes on special malts; its middle. */
+        public static final double AT_EBC = 65;
+        /** Judgement: joins amber's loss with 5 to 10 % of chocolate malt near 1000 EBC, from memory. */
+        public static final double EXPONENT_RATIO = 0.656;
+
+        public Burnt {
+            if (!(fraction >= 0 && fraction < 1)) {
+                throw new IllegalArgumentException("fraction must be in [0, 1): " + fraction);
+            }
+            if (!(atEbc > 0)) throw new IllegalArgumentException("atEbc must be above 0: " + atEbc);
+        }
+
+        static Burnt defaults() {
+            return new Burnt(FRACTION, AT_EBC, EXPONENT_RATIO);
+        }
+
+        /** Share of the dry matter that is lost while colour goes from one figure to a higher one. */
+        public double between(double fromEbc, double toEbc) {
+            return 1 - (1 - lost(toEbc)) / (1 - lost(fromEbc));
+        }
+
+        private double lost(double colourEbc) {
+            return Math.min(0.5, fraction * Math.pow(Math.max(0, colourEbc) / atEbc, exponentRatio));
+        }
     }
 
     /**

@@ -1,13 +1,15 @@
 package piecewright.process.kiln;
 
 import java.util.Objects;
+import piecewright.process.GrainMass;
+import piecewright.process.Ledgers;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 
 /**
  * Grain on a tray in an oven at one set temperature, followed with a lag: dT/dt = (set - T) / lag, not above the wet
  * cap while wet. Judgement: moisture falls at the thin-layer rate of the grain's own temperature towards the roast's
- * floor, as if the oven's air were dry and plentiful. Dry matter burnt off (some per cent of dark malts) is left out.
+ * floor, as if the oven's air were dry and plentiful. Dry matter burns off as colour forms and takes its water along.
  */
 public final class TrayRoast implements Stage {
     private static final int PARTS_PER_STEP = 10;
@@ -45,7 +47,27 @@ public final class TrayRoast implements Stage {
             if (isWet(next)) next[HeatedGrain.GRAIN_C] = capped(next[HeatedGrain.GRAIN_C], now[HeatedGrain.GRAIN_C]);
             now = next;
         }
-        return HeatedGrain.stateOf(start, now);
+        return burnt(start.kiln().colourEbc(), HeatedGrain.stateOf(start, now));
+    }
+
+    private PieceState burnt(double fromEbc, PieceState end) {
+        GrainMass mass = end.mass();
+        double lostFraction = roast.burnt().between(fromEbc, end.kiln().colourEbc());
+        double lostKg = lostFraction * mass.dryMatterKg();
+        double vapourKg = lostFraction * mass.waterKg();
+        Ledgers ledgers = end.ledgers();
+        Ledgers.Water water = ledgers.water();
+        return end.withMass(new GrainMass(
+                        mass.initialDryMatterKg(), mass.dryMatterKg() - lostKg, mass.waterKg() - vapourKg))
+                .withLedgers(new Ledgers(
+                        new Ledgers.Water(
+                                water.absorbedKg(),
+                                water.sprinkledKg(),
+                                water.formedKg(),
+                                water.evaporatedKg() + vapourKg,
+                                water.removedKg()),
+                        ledgers.dryMatter().roasted(lostKg),
+                        ledgers.gas()));
     }
 
     HeatedGrain equations(PieceState piece) {

@@ -16,7 +16,7 @@
  * being a judgement.
  *
  * <p><b>Left out.</b> Heat to warm grain and kiln, the layers of an unturned bed, heat of sorption, air that goes round
- * more than once, dry matter lost in a roast.
+ * more than once, colour that creeps on while a roast cools.
  *
  * <p><b>How wrong.</b> Air-limited hours 15 % where the air flow is known, kernel-limited hours a factor of 1.5, colour a
  * factor of 1.3 kilned to 2 couched, enzymes 15 points. At the small air flows of home kilns grain stays cooler than

@@ -35,7 +35,11 @@ public final class Wetting {
                         water.evaporatedKg(),
                         water.removedKg()),
                 new Ledgers.DryMatter(
-                        dry.leachedKg() + leachedKg, dry.respiredKg(), dry.rootletsKg(), dry.handlingKg()),
+                        dry.leachedKg() + leachedKg,
+                        dry.respiredKg(),
+                        dry.rootletsKg(),
+                        dry.handlingKg(),
+                        dry.roastedKg()),
                 before.ledgers().gas());
         return before.withSteep(after)
                 .withMass(new GrainMass(

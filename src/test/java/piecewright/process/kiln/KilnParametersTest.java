@@ -41,7 +41,9 @@ class KilnParametersTest {
         assertThrows(IllegalArgumentException.class, () -> new ColourParameters.Couched(14, 0.5));
         assertThrows(IllegalArgumentException.class, () -> new RoastParameters.Stew(74, 5, 8, 60));
         RoastParameters roast = usual.roast();
-        assertThrows(IllegalArgumentException.class, () -> new RoastParameters(10, 25, 100, 0.05, 0.06, roast.stew()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new RoastParameters(10, 25, 100, 0.05, 0.06, roast.stew(), roast.burnt()));
         assertThrows(IllegalArgumentException.class, () -> usual.colour().withRateRatio(0));
     }
 }

@@ -61,7 +61,8 @@ class TrayRoastTest {
                 end.ledgers().water().evaporatedKg(),
                 1e-12);
         PieceState dry = paleMalt(0.8);
-        assertEquals(dry.mass().waterKg(), roast(150).run(dry, 0, 1).mass().waterKg(), 1e-12);
+        assertEquals(
+                dry.mass().dryBasisRatio(), roast(150).run(dry, 0, 1).mass().dryBasisRatio(), 1e-12);
     }
 
     /** Published: chocolate malt is 500 to 1300 EBC; nothing passes 1600. */
