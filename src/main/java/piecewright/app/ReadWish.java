@@ -13,6 +13,7 @@ import piecewright.store.LotFile;
 import piecewright.store.SavedBatch.RequestTexts;
 import piecewright.store.StoreException;
 import piecewright.store.TextFile;
+import piecewright.style.RoastSchedule;
 
 /** A wish whose files were read, with the texts they held, so that a batch can keep what it was made from. */
 public record ReadWish(PlanRequest request, String lotText, String houseText) {
@@ -50,6 +51,10 @@ public record ReadWish(PlanRequest request, String lotText, String houseText) {
             wish.put("cureHoursFrom", Double.toString(kiln.cureHours().lowHours()));
             wish.put("cureHoursUntil", Double.toString(kiln.cureHours().highHours()));
         }
+        request.style().oven().roast().map(RoastSchedule::last).ifPresent(last -> {
+            boolean solved = last.shortestMinutes() == last.longestMinutes();
+            if (solved) wish.put("roastMinutes", Double.toString(last.shortestMinutes()));
+        });
         return new RequestTexts(request.style().key(), lotText, houseText, wish);
     }
 }

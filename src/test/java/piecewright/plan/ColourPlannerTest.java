@@ -30,10 +30,23 @@ class ColourPlannerTest {
                 new When.ReadyBy(LocalDate.parse("2027-05-01"), LocalDate.parse("2027-03-01")));
     }
 
+    private static PlanRequest roasted(String style) throws StoreException {
+        return new PlanRequest(
+                StyleLibrary.builtIn().style(style),
+                LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
+                HouseFile.read(Path.of("demo-data/houses/terrace-kitchen.json")),
+                new Amount.FinishedMalt(2),
+                new When.ReadyBy(LocalDate.parse("2027-11-25"), LocalDate.parse("2027-10-01")));
+    }
+
     private static ColourPlanner.Aimed aimed(String style, double colourEbc) throws StoreException {
+        return aimed(request(style), colourEbc);
+    }
+
+    private static ColourPlanner.Aimed aimed(PlanRequest request, double colourEbc) throws StoreException {
         ModelParameters parameters = ModelParameters.defaults();
         List<MaltStyle> styles = StyleLibrary.builtIn().all();
-        return new ColourPlanner(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request(style), colourEbc);
+        return new ColourPlanner(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request, colourEbc);
     }
 
     /** The forward model of the plan is the oracle: the plan made for a colour must come to it, inside its style. */
@@ -59,5 +72,17 @@ class ColourPlannerTest {
         assertEquals("Pale malt", obstacle.style());
         assertTrue(obstacle.nearestEbc() > 2.5 && obstacle.nearestEbc() < 4, "nearest " + obstacle.nearestEbc());
         assertEquals(List.of("Pale ale malt"), obstacle.reaching());
+    }
+
+    @Test
+    void aRoastedStyleComesToTheColourByItsMinutes() throws StoreException {
+        ColourPlanner.Aimed aimed = aimed(roasted("amber"), 60);
+        Plan plan = ((PlanResult.Planned) aimed.result()).plan();
+        assertEquals(60, plan.outcome().finished().kiln().colourEbc(), 0.15 * 60);
+        var whole = roasted("amber").style().oven().roast().orElseThrow().last();
+        var used = aimed.request().style().oven().roast().orElseThrow().last();
+        assertEquals(used.shortestMinutes(), used.longestMinutes());
+        assertTrue(used.shortestMinutes() >= whole.shortestMinutes());
+        assertTrue(used.longestMinutes() <= whole.longestMinutes());
     }
 }
