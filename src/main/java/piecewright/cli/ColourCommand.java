@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -8,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import piecewright.app.ColourChoice;
+import piecewright.app.StyleMap;
 import piecewright.house.House;
 import piecewright.store.HouseFile;
 import piecewright.store.StoreException;
@@ -29,6 +31,12 @@ final class ColourCommand implements Callable<Integer> {
     @Option(names = "--house", paramLabel = "FILE", description = "The household whose heaters are asked.")
     private @Nullable Path house;
 
+    @Option(
+            names = "--map",
+            paramLabel = "STYLE",
+            description = "Instead: what every cure of this style gives, over temperature and hours.")
+    private @Nullable String map;
+
     @Mixin
     private final BeerOptions beerOptions = new BeerOptions();
 
@@ -49,6 +57,7 @@ final class ColourCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
+        if (map != null) return map(map, read, units);
         Optional<Double> ofBeer = beerOptions.maltEbc(units);
         if (ofBeer.isPresent() == (target != null)) {
             throw new OptionException("--target", "or --beer must be given, one of the two");
@@ -59,5 +68,12 @@ final class ColourCommand implements Callable<Integer> {
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
         boolean reached = choice.ways().stream().anyMatch(way -> way.reach().isReached());
         return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
+    }
+
+    private int map(String key, Optional<House> there, DisplayUnits units) throws OptionException, StoreException {
+        if (target != null) throw new OptionException("--map", "stands beside --target; give one of the two");
+        StyleMap styleMap = StyleMap.of(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
+        surroundings.streams().out().print(json ? styleMap.json() : styleMap.page(units));
+        return Ending.DONE;
     }
 }

@@ -51,6 +51,9 @@ final class FindingWords {
                     moments.moment(f.until()),
                     quantities.temperature(f.hottestC()));
         }
+        if (finding instanceof Finding.MouldLikely f) {
+            return Phrases.say("finding.mould-" + Phrases.key(f.risk()), quantities.percent(f.deadFraction()));
+        }
         if (finding instanceof Finding.NoRoomToCheck f) {
             return Phrases.say("finding.no-room-to-check." + f.kind().key(), f.of());
         }

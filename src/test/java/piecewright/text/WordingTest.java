@@ -23,6 +23,7 @@ import piecewright.grain.GrainKind;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
+import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.plan.CheckKind;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
@@ -45,6 +46,7 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.ACROSPIRE, 0.95, 0.6, 0.9),
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
+            new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
             new Finding.NoRoomToCheck("plan", CheckKind.LAY_OUT, "good barley"),
             new Finding.OvenDoubt("oven.roast", 8, 40, 110),
             new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
