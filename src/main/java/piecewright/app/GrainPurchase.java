@@ -84,8 +84,7 @@ public record GrainPurchase(ShoppingList list, Currency currency, List<Unplanned
         List<GrainNeed> needs = new ArrayList<>();
         List<Unplanned> unplanned = new ArrayList<>();
         for (Wish wish : wishes) {
-            GrainLot used = lot.filter(
-                            read -> wish.style().grains().contains(read.kind()))
+            GrainLot used = lot.filter(read -> wish.style().grains().contains(read.kind()))
                     .orElseGet(() -> GrainBuyer.usual(wish.style().grains().get(0)));
             Optional<GrainNeed> planned = house.flatMap(where -> planned(wish, used, where, there.get(), unplanned));
             needs.add(planned.orElseGet(() -> usual(buyer, wish, used)));
@@ -104,14 +103,11 @@ public record GrainPurchase(ShoppingList list, Currency currency, List<Unplanned
     private static Optional<GrainNeed> planned(
             Wish wish, GrainLot lot, House house, There there, List<Unplanned> unplanned) {
         When when = new When.StartOn(there.start());
-        PlanResult result =
-                there.planner().apply(new PlanRequest(wish.style(), lot, house, wish.amount(), when));
-        return result.match(
-                planned -> Optional.of(GrainNeed.of(planned.plan(), lot)),
-                not -> {
-                    unplanned.add(new Unplanned(wish.style().title(), not.obstacles()));
-                    return Optional.empty();
-                });
+        PlanResult result = there.planner().apply(new PlanRequest(wish.style(), lot, house, wish.amount(), when));
+        return result.match(planned -> Optional.of(GrainNeed.of(planned.plan(), lot)), not -> {
+            unplanned.add(new Unplanned(wish.style().title(), not.obstacles()));
+            return Optional.empty();
+        });
     }
 
     private static GrainNeed usual(GrainBuyer buyer, Wish wish, GrainLot lot) {

@@ -55,7 +55,8 @@ public final class MakePlan {
 
     private Made coloured(ReadWish wish, OptionalDouble colourEbc) {
         if (colourEbc.isEmpty()) return new Made(wish, planner.apply(wish.request()));
-        ColourPlanner aim = new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
+        ColourPlanner aim =
+                new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
         ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
         return new Made(new ReadWish(aimed.request(), wish.lotText(), wish.houseText()), aimed.result());
     }

@@ -36,7 +36,10 @@ final class SackOption {
             GrainKind grain = pair.grain("--sack");
             List<Sack> sizes = all.computeIfAbsent(grain, kind -> new ArrayList<>());
             sizes.add(sack(pair.value(), units, currencies));
-            long ways = sizes.stream().map(size -> size.price().isPresent()).distinct().count();
+            long ways = sizes.stream()
+                    .map(size -> size.price().isPresent())
+                    .distinct()
+                    .count();
             if (ways > 1) throw new OptionException("--sack", "give a price with every size of a grain or with none");
             if (sizes.size() > MOST_SIZES) throw new OptionException("--sack", "give three sizes of a grain at most");
         }

@@ -57,7 +57,8 @@ public final class JudgementPage {
         if (reason instanceof Reason.SuspectSeed suspect) {
             return say("suspect-seed", suspect.sign().key());
         }
-        if (reason instanceof Reason.Spoilt spoilt) return say("spoilt", spoilt.sign().key());
+        if (reason instanceof Reason.Spoilt spoilt)
+            return say("spoilt", spoilt.sign().key());
         if (reason instanceof Reason.Ergot ergot) {
             return say(
                     "ergot",

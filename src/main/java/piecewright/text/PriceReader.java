@@ -33,8 +33,7 @@ public final class PriceReader {
         mustExist(before + after);
         double amount = decimals.read(matcher.group(2));
         if (!(amount <= MOST)) throw unreadable(typed);
-        return new Price(
-                BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP), new Currency(before, after));
+        return new Price(BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP), new Currency(before, after));
     }
 
     private static void mustExist(String name) throws UnreadableException {

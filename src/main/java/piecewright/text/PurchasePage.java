@@ -80,8 +80,8 @@ public final class PurchasePage {
         if (line.sacks().isEmpty()) return quantities.mass(line.missingKg());
         List<String> sacks = new ArrayList<>();
         line.sacks()
-                .forEach((sack, count) -> sacks.add(
-                        Phrases.say("buy.sacks", Integer.toString(count), quantities.mass(sack.sizeKg()))));
+                .forEach((sack, count) ->
+                        sacks.add(Phrases.say("buy.sacks", Integer.toString(count), quantities.mass(sack.sizeKg()))));
         return String.join(" " + Phrases.say("buy.and") + " ", sacks);
     }
 }

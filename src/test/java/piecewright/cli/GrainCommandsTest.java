@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.regex.Matcher;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,8 +156,8 @@ class GrainCommandsTest {
                 "--json");
         assertEquals(0, buy.code(), buy.err());
         assertTrue(buy.out().contains("\"basis\" : \"plan\""), buy.out());
-        List<String> words = Run.plan(
-                "pale", "two-row-barley", "cool-garage", "--malt", "4 kg", "--start", "2027-03-26", "--json");
+        List<String> words =
+                Run.plan("pale", "two-row-barley", "cool-garage", "--malt", "4 kg", "--start", "2027-03-26", "--json");
         Run plan = Run.of(Run.REAL, words.toArray(String[]::new));
         assertEquals(figure(plan, "rawGrainKg"), figure(buy, "rawGrainKg"));
         assertEquals(figure(plan, "scaleMaltKg"), figure(buy, "scaleMaltKg"));
@@ -166,12 +166,19 @@ class GrainCommandsTest {
     @Test
     void aBatchTheHouseCannotMakeIsSaidAndReckonedByAUsualCourse() {
         Run run = Run.of(
-                Run.REAL, "buy", "--malt", "pale=400 kg", "--house", "demo-data/houses/cool-garage.json", "--start",
+                Run.REAL,
+                "buy",
+                "--malt",
+                "pale=400 kg",
+                "--house",
+                "demo-data/houses/cool-garage.json",
+                "--start",
                 "2027-03-26");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().startsWith("Pale malt cannot be made in this house as it is: "), run.out());
         assertTrue(run.out().contains("By a usual course"), run.out());
-        assertEquals(2, run("buy", "--malt", "pale=4 kg", "--start", "2027-03-26").code());
+        assertEquals(
+                2, run("buy", "--malt", "pale=4 kg", "--start", "2027-03-26").code());
     }
 
     @Test

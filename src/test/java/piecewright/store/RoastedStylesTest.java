@@ -82,9 +82,7 @@ class RoastedStylesTest {
     }
 
     private static Plan plan(String style) {
-        return PLANS.computeIfAbsent(
-                style,
-                key -> ((PlanResult.Planned) result(key, "terrace-kitchen")).plan());
+        return PLANS.computeIfAbsent(style, key -> ((PlanResult.Planned) result(key, "terrace-kitchen")).plan());
     }
 
     private static List<Act> blocks(Plan plan) {
@@ -119,9 +117,7 @@ class RoastedStylesTest {
     void everyBlockLiesInOnePersonsHoursAndOverlapsNothing(String key) {
         Plan plan = plan(key);
         Availability hours = Availability.of(
-                house("terrace-kitchen"),
-                plan.startsAt(),
-                plan.subject().readyAt());
+                house("terrace-kitchen"), plan.startsAt(), plan.subject().readyAt());
         assertTrue(blocks(plan).size() >= 1);
         for (Act block : blocks(plan)) {
             Instant until = hours.workableUntil(block.startsAt()).orElseThrow();
@@ -154,7 +150,8 @@ class RoastedStylesTest {
                 step.ovenC().ifPresent(ovenC -> assertTrue(ovenC <= 220, key));
             }
             assertTrue(inner.steps().stream().anyMatch(step -> step.kind() == Kind.SAMPLE), key);
-            assertTrue(inner.first(Kind.STOP).minute() > inner.first(Kind.SAMPLE).minute(), key);
+            assertTrue(
+                    inner.first(Kind.STOP).minute() > inner.first(Kind.SAMPLE).minute(), key);
         }
     }
 
@@ -181,7 +178,10 @@ class RoastedStylesTest {
     @MethodSource("stewed")
     void aStewEndsWhereDryingBegins(String key) {
         List<Act> acts = plan(key).acts();
-        Act stew = acts.stream().filter(act -> act.kind() == ActKind.STEW).findFirst().orElseThrow();
+        Act stew = acts.stream()
+                .filter(act -> act.kind() == ActKind.STEW)
+                .findFirst()
+                .orElseThrow();
         Act load = acts.get(acts.indexOf(stew) + 1);
         assertEquals(ActKind.LOAD, load.kind());
         assertEquals(stew.endsAt(), load.startsAt());
@@ -197,8 +197,7 @@ class RoastedStylesTest {
         PieceState end = plan(key).outcome().finished();
         Ledgers.DryMatter dry = end.ledgers().dryMatter();
         Ledgers.Water water = end.ledgers().water();
-        double goneKg =
-                dry.leachedKg() + dry.respiredKg() + dry.rootletsKg() + dry.handlingKg() + dry.roastedKg();
+        double goneKg = dry.leachedKg() + dry.respiredKg() + dry.rootletsKg() + dry.handlingKg() + dry.roastedKg();
         assertEquals(end.mass().initialDryMatterKg(), end.mass().dryMatterKg() + goneKg, 0.001);
         double rawRatio = LotFile.read(Path.of("demo-data/lots/two-row-barley.json"))
                 .moisture()
@@ -219,7 +218,9 @@ class RoastedStylesTest {
         Act last = plan.acts().get(plan.acts().size() - 1);
         assertEquals(ActKind.ROAST, last.kind());
         double restDays = style(key).finish().restDays();
-        assertEquals(last.endsAt().plus(Duration.ofMinutes((long) (restDays * 24 * 60))), plan.subject().readyAt());
+        assertEquals(
+                last.endsAt().plus(Duration.ofMinutes((long) (restDays * 24 * 60))),
+                plan.subject().readyAt());
     }
 
     @ParameterizedTest
@@ -245,7 +246,8 @@ class RoastedStylesTest {
     @ParameterizedTest
     @ValueSource(strings = {"crystal-light", "crystal-medium"})
     void theFlatMakesWhatItsOvenReaches(String key) {
-        Plan plan = assertInstanceOf(PlanResult.Planned.class, result(key, "warm-flat")).plan();
+        Plan plan = assertInstanceOf(PlanResult.Planned.class, result(key, "warm-flat"))
+                .plan();
         double colourEbc = plan.outcome().finished().kiln().colourEbc();
         assertTrue(style(key).finish().colour().contains(colourEbc), key + " comes to " + colourEbc);
     }

@@ -76,8 +76,8 @@ class RoastCourseTest {
     void roastingBurnsOffWhatPracticeRemembers() {
         double amber = lostFraction(amber());
         assertTrue(amber >= 0.008 && amber <= 0.02, "amber: " + amber);
-        double chocolate = lostFraction(course(
-                new HeatStep(100, 45, 45), new HeatStep(160, 20, 20), new HeatStep(205, 48, 48)));
+        double chocolate =
+                lostFraction(course(new HeatStep(100, 45, 45), new HeatStep(160, 20, 20), new HeatStep(205, 48, 48)));
         assertTrue(chocolate >= 0.05 && chocolate <= 0.10, "chocolate: " + chocolate);
     }
 
