@@ -1,6 +1,7 @@
 package piecewright.app;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,9 +31,9 @@ public final class MakePlan {
      * What is wished beside the wish itself.
      *
      * @param colourEbc empty for the middle of the style's cure
-     * @param checksFrom tests before the first act, none of them before this day; empty for none at all
+     * @param checksFrom tests before the first act, none of them before then by the house's clock; empty for none at all
      */
-    public record Extras(OptionalDouble colourEbc, Optional<LocalDate> checksFrom) {
+    public record Extras(OptionalDouble colourEbc, Optional<LocalDateTime> checksFrom) {
         public Extras {
             Objects.requireNonNull(colourEbc);
             Objects.requireNonNull(checksFrom);
@@ -62,7 +63,7 @@ public final class MakePlan {
     }
 
     /** Where the days leave it free, the piece starts late enough for every test to be made before it. */
-    private Made checked(Made made, LocalDate from) {
+    private Made checked(Made made, LocalDateTime from) {
         PlanRequest request = made.wish().request();
         Preflight preflight = new Preflight(request, from);
         Plan plan = ((PlanResult.Planned) made.result()).plan();

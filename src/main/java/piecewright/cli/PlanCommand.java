@@ -2,6 +2,7 @@ package piecewright.cli;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -64,7 +65,8 @@ final class PlanCommand implements Callable<Integer> {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         StyleLibrary library = styleOption.library();
         PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
-        MakePlan.Extras extras = wishOptions.extras(units, LocalDate.now(surroundings.clock()));
+        MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
+        CalendarManner manner = entryOptions.manner(units);
         Keeping.Targets targets = fileOptions.targets(wish);
         ReadWish asked = ReadWish.of(wish);
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
@@ -75,7 +77,6 @@ final class PlanCommand implements Callable<Integer> {
             return refuse(papers, read.request().house().zone(), not);
         }
         Plan plan = ((PlanResult.Planned) made.result()).plan();
-        CalendarManner manner = entryOptions.manner(units);
         CalendarPage page = new CalendarPage(units.locale());
         String files = preview
                 ? wouldBeWritten(keeping.preview(read, plan, manner), page)

@@ -2,6 +2,7 @@ package piecewright.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
@@ -72,11 +73,12 @@ final class WishOptions {
             description = "No tests of lot and kit before the first act, though nobody made them yet.")
     private boolean skipChecks;
 
-    MakePlan.Extras extras(DisplayUnits units, LocalDate now) throws OptionException {
+    MakePlan.Extras extras(DisplayUnits units, LocalDateTime now) throws OptionException {
         OptionalDouble colourEbc =
                 colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
-        Optional<LocalDate> checksFrom = skipChecks ? Optional.empty() : Optional.of(earliest(now));
-        return new MakePlan.Extras(colourEbc, checksFrom);
+        if (skipChecks) return new MakePlan.Extras(colourEbc, Optional.empty());
+        LocalDateTime from = today == null ? now : earliest(now.toLocalDate()).atStartOfDay();
+        return new MakePlan.Extras(colourEbc, Optional.of(from));
     }
 
     private LocalDate earliest(LocalDate now) throws OptionException {

@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,10 +28,10 @@ public final class Preflight {
     private final PlanRequest request;
     private final Instant earliest;
 
-    /** @param earliest no visit before this day */
-    public Preflight(PlanRequest request, LocalDate earliest) {
+    /** @param earliest no visit before then, by the house's clock */
+    public Preflight(PlanRequest request, LocalDateTime earliest) {
         this.request = request;
-        this.earliest = earliest.atStartOfDay(request.house().zone()).toInstant();
+        this.earliest = earliest.atZone(request.house().zone()).toInstant();
     }
 
     /** The plan with its checks, and with a finding for each that has no room before it. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -52,7 +53,7 @@ class PreflightTest {
     }
 
     private static List<Check> checks(PlanRequest request, LocalDate earliest) {
-        return new Preflight(request, earliest).added(plan).checks();
+        return new Preflight(request, earliest.atStartOfDay()).added(plan).checks();
     }
 
     private static Check check(List<Check> checks, CheckKind kind) {
@@ -128,7 +129,7 @@ class PreflightTest {
 
     @Test
     void aTestWithoutRoomIsToldAndTheNextDayWithRoomIsFound() {
-        Preflight preflight = new Preflight(untested, DAY.minusDays(2));
+        Preflight preflight = new Preflight(untested, DAY.minusDays(2).atStartOfDay());
         Plan added = preflight.added(plan);
         assertEquals(
                 List.of(CheckKind.TEST_SOAK, CheckKind.TEST_WEIGH),
@@ -138,7 +139,16 @@ class PreflightTest {
         LocalDate afterFourDaysAndAnotherToActOnIt =
                 DAY.minusDays(2).plusDays(4).plusDays(1);
         assertEquals(Optional.of(afterFourDaysAndAnotherToActOnIt), room);
-        assertEquals(Optional.empty(), new Preflight(untested, DAY.minusDays(19)).roomFrom(plan));
+        assertEquals(Optional.empty(), new Preflight(untested, DAY.minusDays(19).atStartOfDay()).roomFrom(plan));
+    }
+
+    @Test
+    void noVisitLiesInHoursOfTodayThatAreOver() {
+        LocalDateTime evening = DAY.minusDays(3).atTime(21, 0);
+        List<Check> checks = new Preflight(untested, evening).added(plan).checks();
+        assertFalse(checks.isEmpty());
+        Instant now = evening.atZone(house.zone()).toInstant();
+        assertTrue(checks.stream().noneMatch(check -> check.startsAt().isBefore(now)));
     }
 
     @Test
