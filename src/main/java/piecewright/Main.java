@@ -9,10 +9,12 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import piecewright.cli.Piecewright;
 import piecewright.cli.ReaderMayLeave;
+import piecewright.cli.Secrets;
 import piecewright.cli.Surroundings;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Planner;
@@ -28,9 +30,16 @@ public final class Main {
                 Clock.systemDefaultZone(),
                 Locale.getDefault(),
                 UUID::randomUUID,
-                new Planner(ModelParameters.defaults())::plan);
+                new Planner(ModelParameters.defaults())::plan,
+                new Secrets(System.getenv(), Main::password));
         int code = Piecewright.run(surroundings, arguments);
         if (code != 0) System.exit(code);
+    }
+
+    /** Asked of whoever sits there, without showing it. */
+    private static Optional<char[]> password() {
+        Console console = System.console();
+        return console == null ? Optional.empty() : Optional.ofNullable(console.readPassword("App password: "));
     }
 
     /** What a terminal wants; UTF-8 into files, pipes and terminals of which the machine knows nothing. */

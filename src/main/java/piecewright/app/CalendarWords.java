@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import piecewright.calendar.EventTexts;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 import piecewright.text.DisplayUnits;
@@ -23,12 +24,12 @@ public final class CalendarWords implements EventTexts {
     }
 
     @Override
-    public String actTitle(Plan plan, Act act) {
-        return wording.actTitle(act) + " – " + plan.subject().title();
+    public String actTitle(Plan.Subject subject, Act act) {
+        return wording.actTitle(act) + " – " + subject.title();
     }
 
     @Override
-    public List<String> actLines(Plan plan, Act act) {
+    public List<String> actLines(Plan.Subject subject, Act act) {
         List<String> lines = new ArrayList<>();
         lines.add(wording.window(act));
         lines.add(wording.expectation(act.expect()));
@@ -42,12 +43,22 @@ public final class CalendarWords implements EventTexts {
     }
 
     @Override
-    public String phaseTitle(Plan plan, Phase phase) {
-        return wording.phaseTitle(phase.kind()) + " – " + plan.subject().title();
+    public String checkTitle(Plan.Subject subject, Check check) {
+        return wording.checkTitle(check) + " – " + subject.title();
     }
 
     @Override
-    public List<String> phaseLines(Plan plan, Phase phase) {
+    public List<String> checkLines(Plan.Subject subject, Check check) {
+        return List.of(wording.checkToDo(check), wording.checkGain(check), wording.checkEntry(check));
+    }
+
+    @Override
+    public String phaseTitle(Plan.Subject subject, Phase phase) {
+        return wording.phaseTitle(phase.kind()) + " – " + subject.title();
+    }
+
+    @Override
+    public List<String> phaseLines(Plan.Subject subject, Phase phase) {
         return List.of(wording.phase(phase));
     }
 

@@ -7,11 +7,8 @@ import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
 import piecewright.colour.CureMap;
-import piecewright.house.AirTemperature;
-import piecewright.house.Heater;
 import piecewright.house.House;
-import piecewright.plan.Outfit.Drying;
-import piecewright.process.kiln.HeaterLimit;
+import piecewright.plan.HottestHeat;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.OvenLimit;
 import piecewright.store.ColourJson;
@@ -21,9 +18,6 @@ import piecewright.text.DisplayUnits;
 
 /** A malt colour, and which styles reach it with the kit there is. */
 public record ColourChoice(double colourEbc, List<Way> ways) {
-    /** Cool air of a room whose temperature varies: what a heater must warm at worst. */
-    private static final double COOL_ROOM_C = 10;
-
     public ColourChoice {
         ways = List.copyOf(ways);
     }
@@ -40,13 +34,9 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
 
     /** The finder of colours inside what the heaters of a house may do; unbounded where none is given. */
     public static ColourAim aim(Optional<House> house) {
-        double hottestOvenC = house.isEmpty()
-                ? OvenLimit.CEILING_C
-                : house.get().kit().heaters().stream()
-                        .mapToDouble(OvenLimit::hottestC)
-                        .max()
-                        .orElse(0);
-        return new ColourAim(KilnParameters.defaults(), hottestC(house), hottestOvenC);
+        KilnParameters parameters = KilnParameters.defaults();
+        return house.map(there -> HottestHeat.aim(there, parameters))
+                .orElse(new ColourAim(parameters, Double.POSITIVE_INFINITY, OvenLimit.CEILING_C));
     }
 
     /** The cure of a style over temperature and hours, for a picture. */
@@ -55,15 +45,7 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     }
 
     private static double hottestC(Optional<House> house) {
-        if (house.isEmpty()) return Double.POSITIVE_INFINITY;
-        double hottestC = 0;
-        for (Heater heater : house.get().kit().heaters()) {
-            var place = house.get().place(heater.place());
-            double roomC = place.air() instanceof AirTemperature.Constant constant ? constant.airC() : COOL_ROOM_C;
-            hottestC = Math.max(
-                    hottestC, HeaterLimit.hottestAirOnC(Drying.vented(heater.air()), roomC, place.humidityFraction()));
-        }
-        return hottestC;
+        return house.map(HottestHeat::cureC).orElse(Double.POSITIVE_INFINITY);
     }
 
     public String page(DisplayUnits units) {

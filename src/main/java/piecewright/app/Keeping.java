@@ -1,6 +1,5 @@
 package piecewright.app;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -10,35 +9,28 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
-import piecewright.calendar.BatchEvents;
-import piecewright.calendar.CalendarChanges;
-import piecewright.calendar.ExportOptions;
 import piecewright.calendar.Ledger;
-import piecewright.calendar.PlanEvents;
-import piecewright.calendar.WrittenEvent;
-import piecewright.calendar.WrittenEvents;
 import piecewright.plan.Act;
+import piecewright.plan.Agenda;
 import piecewright.plan.Plan;
-import piecewright.publish.CalendarFile;
+import piecewright.store.AgendaReader;
 import piecewright.store.AtomicFile;
 import piecewright.store.BatchFile;
 import piecewright.store.LedgerFile;
 import piecewright.store.PlanJson;
 import piecewright.store.SavedBatch;
 import piecewright.store.StoreException;
-import piecewright.store.TextFile;
 import piecewright.text.DisplayUnits;
 import piecewright.text.Wording;
 
 /**
  * Where a plan is kept: a batch file, a calendar file, both or neither. What was exported lies in a ledger file beside
- * the batch, or beside the calendar when there is no batch; from it a second export knows its own events again.
+ * the batch, or beside the calendar when there is no batch; from it a second export knows its own events again. A live
+ * calendar that shows the batch is brought up to date.
  *
  * <p>Opening reads what is there and refuses what is not ours; nothing is written before {@link #keep}.
  */
 public final class Keeping {
-    private static final String LEDGER = ".ledger.json";
-
     private final Targets targets;
     private final Ledger ledger;
 
@@ -50,8 +42,8 @@ public final class Keeping {
     /** The files to write. */
     public record Targets(Optional<Path> batch, Optional<Path> calendar) {}
 
-    /** What the calendar was told; empty when there is none. */
-    public record Kept(Optional<CalendarChanges> calendar) {}
+    /** What the calendar of this export and the live one were told, or would be; empty when there is none. */
+    public record Kept(Optional<CalendarUpdate> calendar, Optional<CalendarUpdate> live) {}
 
     /**
      * Looks at what is there already.
@@ -70,7 +62,9 @@ public final class Keeping {
         Ledger ledger = kept.filter(known -> known.batch().equals(id))
                 .orElseGet(
                         () -> beside.filter(known -> known.batch().equals(id)).orElseGet(() -> Ledger.startedFor(id)));
-        if (targets.calendar().isPresent()) mustBeOfThisBatch(targets.calendar().get(), ledger);
+        if (targets.calendar().isPresent()) {
+            OneOffCalendar.mayBeWritten(targets.calendar().get(), List.of(ledger));
+        }
         return new Keeping(targets, ledger);
     }
 
@@ -86,12 +80,8 @@ public final class Keeping {
     }
 
     private static Optional<Ledger> ledgerBeside(Path file) throws StoreException {
-        Path beside = ledgerFile(file);
+        Path beside = Beside.ledger(file);
         return Files.exists(beside) ? Optional.of(LedgerFile.read(beside)) : Optional.empty();
-    }
-
-    private static Path ledgerFile(Path file) {
-        return file.resolveSibling(file.getFileName() + LEDGER);
     }
 
     private static Optional<UUID> savedId(Targets targets, ReadWish wish) throws StoreException {
@@ -106,33 +96,32 @@ public final class Keeping {
         return Optional.of(before.id());
     }
 
-    private static void mustBeOfThisBatch(Path calendar, Ledger ledger) throws StoreException {
-        if (!Files.exists(calendar)) return;
-        byte[] octets = TextFile.read(calendar, TextFile.LARGE_BYTES).getBytes(StandardCharsets.UTF_8);
-        List<WrittenEvent> seen = WrittenEvents.in(octets).orElseThrow(() -> notOurs(calendar));
-        boolean foreign = seen.stream().anyMatch(event -> !event.uid().equals(ledger.uidOf(event.key())));
-        if (foreign) {
-            throw new StoreException(
-                    calendar,
-                    "holds events of another batch, or its "
-                            + ledgerFile(calendar).getFileName() + " is lost; name another file");
-        }
+    /** What {@link #keep} would tell the calendars. */
+    public Kept preview(ReadWish wish, Plan plan, CalendarManner manner) throws StoreException, NotWrittenException {
+        KeptBatch batch = asKept(batch(wish, plan, manner.units()));
+        Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
+                ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(batch))
+                        .preview(manner))
+                : Optional.empty();
+        Optional<CalendarUpdate> live = targets.batch().isPresent()
+                ? LiveCalendar.preview(targets.batch().get(), batch.agenda())
+                : Optional.empty();
+        return new Kept(calendar, live);
     }
 
-    private static StoreException notOurs(Path calendar) {
-        return new StoreException(calendar, "is there already and is no calendar of ours; name another file");
-    }
-
-    /** Writes the batch, then the calendar, then the ledger. */
-    public Kept keep(ReadWish wish, Plan plan, DisplayUnits units, Instant now) throws NotWrittenException {
+    /** Writes the batch, then the calendar with its ledger, then the live calendar that shows the batch. */
+    public Kept keep(ReadWish wish, Plan plan, CalendarManner manner, Instant now) throws NotWrittenException {
         try {
-            if (targets.batch().isPresent()) {
-                BatchFile.write(targets.batch().get(), batch(wish, plan, units));
-            }
-            return new Kept(
-                    targets.calendar().isPresent()
-                            ? Optional.of(export(targets.calendar().get(), plan, units, now))
-                            : Optional.empty());
+            SavedBatch saved = batch(wish, plan, manner.units());
+            if (targets.batch().isPresent()) BatchFile.write(targets.batch().get(), saved);
+            Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
+                    ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(asKept(saved)))
+                            .write(manner, now))
+                    : Optional.empty();
+            Optional<CalendarUpdate> live = targets.batch().isPresent()
+                    ? LiveCalendar.refresh(targets.batch().get(), now)
+                    : Optional.empty();
+            return new Kept(calendar, live);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }
@@ -145,17 +134,10 @@ public final class Keeping {
         return new SavedBatch(ledger.batch(), wish.texts(), json, uids);
     }
 
-    private CalendarChanges export(Path calendar, Plan plan, DisplayUnits units, Instant now) throws StoreException {
-        CalendarWords words = new CalendarWords(units, plan.subject().zone());
-        BatchEvents events = new PlanEvents(words, ExportOptions.usual()).of(ledger.batch(), plan);
-        Path shelf = ledgerFile(targets.batch().orElse(calendar));
-        CalendarFile file = new CalendarFile(
-                calendar,
-                CalendarFile.Purpose.ONE_OFF,
-                plan.subject().title() + " – " + plan.subject().lot());
-        CalendarFile.Member member =
-                new CalendarFile.Member(events, ledger, changed -> LedgerFile.write(shelf, changed));
-        if (file.write(List.of(member), now) == CalendarFile.Outcome.NOT_OURS) throw notOurs(calendar);
-        return ledger.changes(events);
+    /** Read back from its document even where it is not kept, so that its entries are the same when it is. */
+    private KeptBatch asKept(SavedBatch saved) throws StoreException {
+        Path file = targets.batch().or(targets::calendar).orElse(Path.of("plan"));
+        Agenda agenda = AgendaReader.read(file, saved.planJson());
+        return new KeptBatch(Beside.ledger(file), ledger, agenda);
     }
 }

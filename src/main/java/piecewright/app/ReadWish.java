@@ -13,6 +13,7 @@ import piecewright.store.LotFile;
 import piecewright.store.SavedBatch.RequestTexts;
 import piecewright.store.StoreException;
 import piecewright.store.TextFile;
+import piecewright.style.RoastSchedule;
 
 /** A wish whose files were read, with the texts they held, so that a batch can keep what it was made from. */
 public record ReadWish(PlanRequest request, String lotText, String houseText) {
@@ -44,6 +45,16 @@ public record ReadWish(PlanRequest request, String lotText, String houseText) {
         } else if (request.when() instanceof When.StartOn start) {
             wish.put("startOn", start.day().toString());
         }
+        var kiln = request.style().kiln();
+        if (kiln.cureC().lowC() == kiln.cureC().highC()) {
+            wish.put("cureC", Double.toString(kiln.cureC().lowC()));
+            wish.put("cureHoursFrom", Double.toString(kiln.cureHours().lowHours()));
+            wish.put("cureHoursUntil", Double.toString(kiln.cureHours().highHours()));
+        }
+        request.style().oven().roast().map(RoastSchedule::last).ifPresent(last -> {
+            boolean solved = last.shortestMinutes() == last.longestMinutes();
+            if (solved) wish.put("roastMinutes", Double.toString(last.shortestMinutes()));
+        });
         return new RequestTexts(request.style().key(), lotText, houseText, wish);
     }
 }

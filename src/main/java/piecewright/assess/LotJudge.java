@@ -38,10 +38,6 @@ public final class LotJudge {
     private static final int RETEST_WEEKS = 2;
     /** Judgement: two dishes of 100 corns are the least that is worth reading. */
     private static final int USUAL_CORNS = 200;
-    /** Judgement: rests 4 h longer for slightly sensitive lots. */
-    private static final double SLIGHT_REST_HOURS = 4;
-    /** Judgement: rests 8 h longer for sensitive lots. */
-    private static final double LONG_REST_HOURS = 8;
 
     private LotJudge() {}
 
@@ -166,16 +162,17 @@ public final class LotJudge {
         return next;
     }
 
+    /** What a plan should make of the lot. */
+    public static PlanEffects effects(ObservedLot observed) {
+        return effects(observed, LotCounts.of(observed.lot()));
+    }
+
     private static PlanEffects effects(ObservedLot observed, LotCounts counts) {
         double growing = counts.energy().map(Counted::shareFraction).orElse(1.0);
         double least =
                 counts.energy().map(energy -> energy.wilson().lowFraction()).orElse(0.0);
         double restHours = counts.lostInWater()
-                .map(lost -> switch (lost.sensitivity()) {
-                    case HARDLY -> 0.0;
-                    case SLIGHTLY -> SLIGHT_REST_HOURS;
-                    case SENSITIVE, VERY -> LONG_REST_HOURS;
-                })
+                .map(lost -> lost.sensitivity().longerRestHours())
                 .orElse(0.0);
         return new PlanEffects(1 - growing, least, restHours, mould(observed, growing));
     }

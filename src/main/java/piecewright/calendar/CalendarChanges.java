@@ -36,6 +36,16 @@ public record CalendarChanges(
         return moved.isEmpty() && added.isEmpty() && dropped.isEmpty() && reworded == 0;
     }
 
+    /** All of these as one. */
+    public static CalendarChanges together(List<CalendarChanges> parts) {
+        return new CalendarChanges(
+                parts.stream().flatMap(part -> part.moved().stream()).toList(),
+                parts.stream().flatMap(part -> part.added().stream()).toList(),
+                parts.stream().flatMap(part -> part.dropped().stream()).toList(),
+                parts.stream().mapToInt(CalendarChanges::reworded).sum(),
+                parts.stream().mapToInt(CalendarChanges::unchanged).sum());
+    }
+
     static CalendarChanges between(Map<String, LedgerEntry> before, List<CalendarEvent> now) {
         List<Moved> moved = new ArrayList<>();
         List<CalendarEvent> added = new ArrayList<>();

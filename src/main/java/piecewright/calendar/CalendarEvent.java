@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import piecewright.text.CalendarPhrases;
 
 /**
  * One entry of a calendar before it has a UID or stamps; not tied to any file format.
@@ -27,7 +28,6 @@ public record CalendarEvent(
     /** No event is shorter: some calendars hide or refuse what they take for an instant. */
     public static final Duration SHORTEST = Duration.ofMinutes(15);
 
-    static final String CANCELLED = "Cancelled: ";
     static final int LONGEST_SUMMARY = 120;
     static final int LONGEST_DESCRIPTION = 2000;
     private static final Pattern KEY = Pattern.compile("[A-Za-z0-9._-]{1,120}");
@@ -68,6 +68,12 @@ public record CalendarEvent(
     /** What a one-off file says of an act that was dropped: the old place, marked cancelled, free time, no alarm. */
     static CalendarEvent cancelled(String key, Span lastSpan, String lastSummary) {
         return new CalendarEvent(
-                key, lastSpan, CANCELLED + lastSummary, "", Attention.PASSIVE, new CssColour("gray"), List.of());
+                key,
+                lastSpan,
+                CalendarPhrases.cancelled(lastSummary),
+                "",
+                Attention.PASSIVE,
+                new CssColour("gray"),
+                List.of());
     }
 }

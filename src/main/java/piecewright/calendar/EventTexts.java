@@ -5,20 +5,25 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 
 /** The words of a calendar, in the person's language and units; made elsewhere. Same arguments, same words. */
 public interface EventTexts {
     /** Short, such as "Drain, rinse, weigh"; cut at 120 characters. */
-    String actTitle(Plan plan, Act act);
+    String actTitle(Plan.Subject subject, Act act);
 
     /** Lines below the local time: target weight, what to look for, cautions; cut at 2,000 characters together. */
-    List<String> actLines(Plan plan, Act act);
+    List<String> actLines(Plan.Subject subject, Act act);
 
-    String phaseTitle(Plan plan, Phase phase);
+    String checkTitle(Plan.Subject subject, Check check);
 
-    List<String> phaseLines(Plan plan, Phase phase);
+    List<String> checkLines(Plan.Subject subject, Check check);
+
+    String phaseTitle(Plan.Subject subject, Phase phase);
+
+    List<String> phaseLines(Plan.Subject subject, Phase phase);
 
     /** A wall time without its offset, which is added behind it, such as "Sun 28 Mar 05:00". */
     default String moment(ZonedDateTime at) {

@@ -2,7 +2,12 @@ package piecewright.calendar;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import net.fortuna.ical4j.model.ComponentList;
 import net.fortuna.ical4j.model.ParameterList;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.PropertyList;
 import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.Categories;
@@ -38,38 +43,36 @@ final class IcsEvents {
 
     static VEvent of(DatedEvent dated) {
         CalendarEvent event = dated.event();
-        VEvent component = new VEvent(false); // without a DTSTAMP of its own
-        component.add(new Uid(dated.uid().toString()));
-        addStamp(component, dated.stamp());
-        component.add(new DtStart<>(event.span().startsAt()));
-        component.add(new DtEnd<>(event.span().endsAt()));
-        component.add(new Summary(event.summary()));
-        if (!event.description().isEmpty()) component.add(new Description(event.description()));
-        component.add(new Categories(CATEGORY));
-        component.add(new Color(new ParameterList(), event.colour().name()));
-        component.add(
+        List<Property> lines = new ArrayList<>();
+        lines.add(new Uid(dated.uid().toString()));
+        addStamp(lines, dated.stamp());
+        lines.add(new DtStart<>(event.span().startsAt()));
+        lines.add(new DtEnd<>(event.span().endsAt()));
+        lines.add(new Summary(event.summary()));
+        if (!event.description().isEmpty()) lines.add(new Description(event.description()));
+        lines.add(new Categories(CATEGORY));
+        lines.add(new Color(new ParameterList(), event.colour().name()));
+        lines.add(
                 dated.status() == EventStatus.CONFIRMED
                         ? ImmutableStatus.VEVENT_CONFIRMED
                         : ImmutableStatus.VEVENT_CANCELLED);
-        component.add(event.attention() == Attention.HANDS_ON ? ImmutableTransp.OPAQUE : ImmutableTransp.TRANSPARENT);
-        component.add(ImmutableClazz.PRIVATE);
-        component.add(new XProperty(ACT_KEY, event.key()));
-        for (Duration alarm : event.alarms()) component.add(alarm(alarm, event.summary()));
-        return component;
+        lines.add(event.attention() == Attention.HANDS_ON ? ImmutableTransp.OPAQUE : ImmutableTransp.TRANSPARENT);
+        lines.add(ImmutableClazz.PRIVATE);
+        lines.add(new XProperty(ACT_KEY, event.key()));
+        List<VAlarm> alarms = new ArrayList<>();
+        for (Duration alarm : event.alarms()) alarms.add(alarm(alarm, event.summary()));
+        return new VEvent(new PropertyList(lines), new ComponentList<>(alarms)); // adding one by one copies each time
     }
 
-    private static void addStamp(VEvent component, Stamp stamp) {
-        component.add(new DtStamp(stamp.lastModified())); // without METHOD it means the last change, not now
-        component.add(new Created(stamp.created()));
-        component.add(new LastModified(stamp.lastModified()));
-        component.add(new Sequence(stamp.sequence()));
+    private static void addStamp(List<Property> lines, Stamp stamp) {
+        lines.add(new DtStamp(stamp.lastModified())); // without METHOD it means the last change, not now
+        lines.add(new Created(stamp.created()));
+        lines.add(new LastModified(stamp.lastModified()));
+        lines.add(new Sequence(stamp.sequence()));
     }
 
     private static VAlarm alarm(Duration before, String text) {
-        VAlarm alarm = new VAlarm();
-        alarm.add(ImmutableAction.DISPLAY);
-        alarm.add(new Trigger(before.negated()));
-        alarm.add(new Description(text));
-        return alarm;
+        return new VAlarm(new PropertyList(
+                List.of(ImmutableAction.DISPLAY, new Trigger(before.negated()), new Description(text))));
     }
 }

@@ -1,9 +1,14 @@
 package piecewright.calendar;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.XProperty;
@@ -39,17 +44,15 @@ public final class IcsWriter {
 
     private byte[] write(Optional<String> name, List<DatedEvent> events) {
         if (events.isEmpty()) throw new IllegalArgumentException("events must not be empty");
-        Calendar calendar = new Calendar();
-        calendar.add(ImmutableVersion.VERSION_2_0);
-        calendar.add(new ProdId(PRODUCT));
-        calendar.add(ImmutableCalScale.GREGORIAN);
+        List<Property> lines = new ArrayList<>(
+                List.of(ImmutableVersion.VERSION_2_0, new ProdId(PRODUCT), ImmutableCalScale.GREGORIAN));
         name.ifPresent(title -> {
-            calendar.add(new Name(title));
-            calendar.add(new XProperty("X-WR-CALNAME", title));
+            lines.add(new Name(title));
+            lines.add(new XProperty("X-WR-CALNAME", title));
         });
-        for (DatedEvent event : events.stream().sorted(IN_TIME_ORDER).toList()) {
-            calendar.add(IcsEvents.of(event));
-        }
+        List<VEvent> components =
+                events.stream().sorted(IN_TIME_ORDER).map(IcsEvents::of).toList();
+        Calendar calendar = new Calendar(new PropertyList(lines), new ComponentList<>(components));
         // the library's outputter is toString() folded by characters; folding it once, by octets, is enough
         byte[] bytes = OctetFolding.fold(calendar.toString());
         List<IcsFault> faults = checks.faultsOf(bytes);

@@ -86,6 +86,21 @@ public record Ledger(UUID batch, SortedMap<String, LedgerEntry> entries) {
         return new Ledger(batch, caughtUp);
     }
 
+    /**
+     * This ledger as if only what a file was seen to hold had been written: what another file was told counts as not yet
+     * told to this one.
+     */
+    public Ledger asIn(List<WrittenEvent> seen) {
+        SortedMap<String, LedgerEntry> there = new TreeMap<>();
+        for (WrittenEvent event : seen) {
+            if (!event.uid().equals(uidOf(event.key()))) continue;
+            LedgerEntry known = entries.get(event.key());
+            boolean same = known != null && known.stamp().equals(event.stamp());
+            there.put(event.key(), same ? known : remembered(event));
+        }
+        return new Ledger(batch, there);
+    }
+
     private static LedgerEntry remembered(WrittenEvent seen) {
         return new LedgerEntry(seen.uid(), seen.stamp(), seen.status(), "", "", seen.span(), seen.summary());
     }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.UUID;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Agenda;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Plan;
@@ -23,39 +25,55 @@ public final class PlanEvents {
         this.options = options;
     }
 
-    /** The events of this plan under the batch's identity, acts first, both in time order. */
-    public BatchEvents of(UUID batch, Plan plan) {
+    /** The events of this agenda under the batch's identity, checks and acts first, all in time order. */
+    public BatchEvents of(UUID batch, Agenda agenda) {
         List<CalendarEvent> events = new ArrayList<>();
-        for (Act act : plan.acts()) events.add(event(plan, act));
+        for (Check check : agenda.checks()) events.add(event(agenda.subject(), check));
+        for (Act act : agenda.acts()) events.add(event(agenda.subject(), act));
         if (options.phases() == ExportOptions.PassivePhases.SHOWN) {
-            for (Phase phase : plan.phases()) events.add(event(plan, phase));
+            for (Phase phase : agenda.phases()) events.add(event(agenda.subject(), phase));
         }
-        return new BatchEvents(batch, end(plan), events);
+        return new BatchEvents(batch, end(agenda), events);
     }
 
-    private CalendarEvent event(Plan plan, Act act) {
-        Span span = Span.atLeast(CalendarEvent.SHORTEST, act.startsAt(), act.endsAt());
-        ZoneId zone = plan.subject().zone();
-        List<Duration> alarms = options.quietHours()
+    private CalendarEvent event(Plan.Subject subject, Check check) {
+        Span span = Span.atLeast(CalendarEvent.SHORTEST, check.startsAt(), check.endsAt());
+        return new CalendarEvent(
+                check.id(),
+                span,
+                texts.checkTitle(subject, check),
+                description(span, subject.zone(), texts.checkLines(subject, check)),
+                Attention.HANDS_ON,
+                new CssColour("goldenrod"),
+                alarms(span, subject.zone()));
+    }
+
+    private List<Duration> alarms(Span span, ZoneId zone) {
+        return options.quietHours()
                 .map(quiet -> quiet.spare(span.startsAt(), options.alarms(), zone))
                 .orElse(options.alarms());
+    }
+
+    private CalendarEvent event(Plan.Subject subject, Act act) {
+        Span span = Span.atLeast(CalendarEvent.SHORTEST, act.startsAt(), act.endsAt());
+        ZoneId zone = subject.zone();
         return new CalendarEvent(
                 act.id(),
                 span,
-                texts.actTitle(plan, act),
-                description(span, zone, texts.actLines(plan, act)),
+                texts.actTitle(subject, act),
+                description(span, zone, texts.actLines(subject, act)),
                 Attention.HANDS_ON,
                 colour(act.kind()),
-                alarms);
+                alarms(span, zone));
     }
 
-    private CalendarEvent event(Plan plan, Phase phase) {
+    private CalendarEvent event(Plan.Subject subject, Phase phase) {
         Span span = Span.atLeast(CalendarEvent.SHORTEST, phase.from(), phase.until());
         return new CalendarEvent(
                 "phase." + phase.id(),
                 span,
-                texts.phaseTitle(plan, phase),
-                description(span, plan.subject().zone(), texts.phaseLines(plan, phase)),
+                texts.phaseTitle(subject, phase),
+                description(span, subject.zone(), texts.phaseLines(subject, phase)),
                 Attention.PASSIVE,
                 colour(phase.kind()),
                 List.of());
@@ -81,10 +99,10 @@ public final class PlanEvents {
         return "UTC" + (seconds < 0 ? "-" : "+") + minutes / 60 + rest;
     }
 
-    private static Instant end(Plan plan) {
-        Instant end = plan.subject().readyAt();
-        for (Act act : plan.acts()) end = act.endsAt().isAfter(end) ? act.endsAt() : end;
-        for (Phase phase : plan.phases()) end = phase.until().isAfter(end) ? phase.until() : end;
+    private static Instant end(Agenda agenda) {
+        Instant end = agenda.subject().readyAt();
+        for (Act act : agenda.acts()) end = act.endsAt().isAfter(end) ? act.endsAt() : end;
+        for (Phase phase : agenda.phases()) end = phase.until().isAfter(end) ? phase.until() : end;
         return end;
     }
 

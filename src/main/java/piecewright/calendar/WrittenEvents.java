@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import piecewright.text.CalendarPhrases;
 
 /** Finds our own events in a file written earlier, so that an export after a crash or a lost ledger knows them. */
 public final class WrittenEvents {
@@ -35,9 +36,7 @@ public final class WrittenEvents {
         if (uid.isEmpty() || stamp.isEmpty() || span.isEmpty() || !CalendarEvent.isKey(key)) return Optional.empty();
         boolean cancelled = component.value("STATUS").equals("CANCELLED");
         String said = component.first("SUMMARY").map(IcsLine::text).orElse("");
-        String summary = cancelled && said.startsWith(CalendarEvent.CANCELLED)
-                ? said.substring(CalendarEvent.CANCELLED.length())
-                : said;
+        String summary = cancelled ? CalendarPhrases.ofCancelled(said).orElse(said) : said;
         if (summary.isBlank()) return Optional.empty();
         EventStatus status = cancelled ? EventStatus.CANCELLED : EventStatus.CONFIRMED;
         return Optional.of(new WrittenEvent(uid.get(), key, stamp.get(), status, span.get(), summary));

@@ -1,11 +1,10 @@
 package piecewright.cli;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,13 +15,9 @@ import picocli.CommandLine.Option;
 import piecewright.app.GrainPurchase;
 import piecewright.grain.GrainKind;
 import piecewright.plan.PlanRequest.Amount;
-import piecewright.purchase.Sack;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
-import piecewright.text.QuantityParser;
-import piecewright.text.Quoted;
-import piecewright.text.UnreadableException;
 
 /** Works out the grain for malt, or the malt from grain, and what to buy. */
 @Command(
@@ -32,9 +27,6 @@ import piecewright.text.UnreadableException;
         description = "Works out the grain that malt takes, loss by loss, and what to carry home.",
         footer = {"", "Ends with 0 worked out, 2 something given is wrong."})
 final class BuyCommand implements Callable<Integer> {
-    private static final double MOST_KG = 1000;
-    private static final int MOST_SIZES = 3;
-
     private final Surroundings surroundings;
 
     @Option(
@@ -53,16 +45,22 @@ final class BuyCommand implements Callable<Integer> {
     private @Nullable Path lot;
 
     @Option(
+            names = "--house",
+            paramLabel = "FILE",
+            description = "The household: the figures are then those of a plan there. Left out: a usual course.")
+    private @Nullable Path house;
+
+    @Option(names = "--start", paramLabel = "DATE", description = "With a house: first steep on this day, or today.")
+    private @Nullable String start;
+
+    @Option(
             names = "--owned",
             paramLabel = "GRAIN=WEIGHT",
             description = "Grain at home already, such as \"barley=3 kg\".")
     private List<String> owned = new ArrayList<>();
 
-    @Option(
-            names = "--sack",
-            paramLabel = "GRAIN=WEIGHT[@PRICE]",
-            description = "A size it is sold in, such as \"barley=25 kg@38.50\"; up to three for each grain.")
-    private List<String> sacks = new ArrayList<>();
+    @Mixin
+    private final SackOption sackOption = new SackOption();
 
     @Mixin
     private final StyleOption styleOption = new StyleOption();
@@ -83,87 +81,37 @@ final class BuyCommand implements Callable<Integer> {
         StyleLibrary library = styleOption.library();
         List<GrainPurchase.Wish> wishes = new ArrayList<>();
         for (String typed : malts) {
-            Pair pair = Pair.of("--malt", typed);
-            Amount amount = new Amount.FinishedMalt(massKg("--malt", pair.value(), units));
+            NamedValue pair = NamedValue.of("--malt", typed);
+            Amount amount = new Amount.FinishedMalt(pair.massKg("--malt", units));
             wishes.add(new GrainPurchase.Wish(library.style(pair.name()), amount));
         }
         for (String typed : grains) {
-            Pair pair = Pair.of("--grain", typed);
-            Amount amount = new Amount.RawGrain(massKg("--grain", pair.value(), units));
+            NamedValue pair = NamedValue.of("--grain", typed);
+            Amount amount = new Amount.RawGrain(pair.massKg("--grain", units));
             wishes.add(new GrainPurchase.Wish(library.style(pair.name()), amount));
         }
         if (wishes.isEmpty()) throw new OptionException("--malt", "is missing; give one such as \"pale=5 kg\"");
-        GrainPurchase.Shop shop = new GrainPurchase.Shop(ownedKg(units), sacks(units));
-        GrainPurchase purchase = GrainPurchase.of(wishes, Optional.ofNullable(lot), shop);
-        surroundings.streams().out().print(json ? purchase.json() : purchase.page(units));
+        SackOption.Offers offers = sackOption.offers(units);
+        GrainPurchase.Shop shop = new GrainPurchase.Shop(ownedKg(units), offers.sacks(), offers.currency());
+        GrainPurchase purchase = GrainPurchase.of(wishes, Optional.ofNullable(lot), there(), shop);
+        surroundings.streams().out().print(json ? purchase.json(units) : purchase.page(units));
         return Ending.DONE;
+    }
+
+    private Optional<GrainPurchase.There> there() throws OptionException {
+        LocalDate today = LocalDate.now(surroundings.clock());
+        LocalDate day = start == null ? today : WishOptions.date("--start", start);
+        if (house != null) return Optional.of(new GrainPurchase.There(house, day, surroundings.planner()));
+        if (start != null) throw new OptionException("--start", "needs --house beside it");
+        return Optional.empty();
     }
 
     private Map<GrainKind, Double> ownedKg(DisplayUnits units) throws OptionException {
         Map<GrainKind, Double> all = new EnumMap<>(GrainKind.class);
         for (String typed : owned) {
-            Pair pair = Pair.of("--owned", typed);
-            all.merge(grain("--owned", pair.name()), massKg("--owned", pair.value(), units), Double::sum);
+            NamedValue pair = NamedValue.of("--owned", typed);
+            all.merge(pair.grain("--owned"), pair.massKg("--owned", units), Double::sum);
         }
         return all;
-    }
-
-    private Map<GrainKind, List<Sack>> sacks(DisplayUnits units) throws OptionException {
-        Map<GrainKind, List<Sack>> all = new EnumMap<>(GrainKind.class);
-        for (String typed : sacks) {
-            Pair pair = Pair.of("--sack", typed);
-            List<Sack> sizes = all.computeIfAbsent(grain("--sack", pair.name()), kind -> new ArrayList<>());
-            sizes.add(sack(pair.value(), units));
-            boolean mixed = sizes.stream()
-                            .map(size -> size.price().isPresent())
-                            .distinct()
-                            .count()
-                    > 1;
-            if (mixed) throw new OptionException("--sack", "give a price with every size of a grain or with none");
-            if (sizes.size() > MOST_SIZES) throw new OptionException("--sack", "give three sizes of a grain at most");
-        }
-        return all;
-    }
-
-    private static Sack sack(String typed, DisplayUnits units) throws OptionException {
-        int at = typed.indexOf('@');
-        try {
-            Optional<BigDecimal> price = at < 0
-                    ? Optional.empty()
-                    : Optional.of(new BigDecimal(typed.substring(at + 1).strip().replace(',', '.')));
-            return new Sack(massKg("--sack", at < 0 ? typed : typed.substring(0, at), units), price);
-        } catch (IllegalArgumentException unfit) {
-            throw new OptionException(
-                    "--sack",
-                    "\"" + Quoted.shortly(typed) + "\" is no size of 0.5 to 1000 kg with a price; write it like"
-                            + " \"25 kg@38.50\"");
-        }
-    }
-
-    private static GrainKind grain(String option, String word) throws OptionException {
-        for (GrainKind kind : GrainKind.values()) if (kind.key().equals(word)) return kind;
-        throw new OptionException(option, "\"" + Quoted.shortly(word) + "\" is no grain; write one such as barley");
-    }
-
-    private static double massKg(String option, String typed, DisplayUnits units) throws OptionException {
-        try {
-            double massKg = QuantityParser.forPerson(units).massKg(typed);
-            if (massKg > 0 && massKg <= MOST_KG) return massKg;
-            throw new OptionException(option, "must be more than nothing and at most 1000 kg");
-        } catch (UnreadableException unreadable) {
-            throw new OptionException(option, String.valueOf(unreadable.getMessage()));
-        }
-    }
-
-    /** A name and what stands behind its equals sign. */
-    private record Pair(String name, String value) {
-        static Pair of(String option, String typed) throws OptionException {
-            int at = typed.indexOf('=');
-            if (at < 1) {
-                throw new OptionException(
-                        option, "\"" + Quoted.shortly(typed) + "\" lacks a name and \"=\"; see buy --help");
-            }
-            return new Pair(typed.substring(0, at).strip().toLowerCase(Locale.ROOT), typed.substring(at + 1));
-        }
     }
 }

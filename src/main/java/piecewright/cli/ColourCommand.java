@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -8,12 +9,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import piecewright.app.ColourChoice;
+import piecewright.app.StyleMap;
 import piecewright.house.House;
 import piecewright.store.HouseFile;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
-import piecewright.text.QuantityParser;
-import piecewright.text.UnreadableException;
 
 /** Shows a malt colour and which styles reach it. */
 @Command(
@@ -23,8 +23,6 @@ import piecewright.text.UnreadableException;
         description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
         footer = {"", "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong."})
 final class ColourCommand implements Callable<Integer> {
-    private static final double DARKEST_EBC = 1600;
-
     private final Surroundings surroundings;
 
     @Option(names = "--target", paramLabel = "COLOUR", description = "The malt's colour, such as \"6 EBC\".")
@@ -32,6 +30,12 @@ final class ColourCommand implements Callable<Integer> {
 
     @Option(names = "--house", paramLabel = "FILE", description = "The household whose heaters are asked.")
     private @Nullable Path house;
+
+    @Option(
+            names = "--map",
+            paramLabel = "STYLE",
+            description = "Instead: what every cure of this style gives, over temperature and hours.")
+    private @Nullable String map;
 
     @Mixin
     private final BeerOptions beerOptions = new BeerOptions();
@@ -53,11 +57,12 @@ final class ColourCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
+        if (map != null) return map(map, read, units);
         Optional<Double> ofBeer = beerOptions.maltEbc(units);
         if (ofBeer.isPresent() == (target != null)) {
             throw new OptionException("--target", "or --beer must be given, one of the two");
         }
-        double wantedEbc = target == null ? ofBeer.orElse(0.0) : colourEbc(target, units);
+        double wantedEbc = target == null ? ofBeer.orElse(0.0) : MaltColour.ebc("--target", target, units);
         ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
         if (!json) surroundings.streams().out().print(beerOptions.saying());
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
@@ -65,13 +70,10 @@ final class ColourCommand implements Callable<Integer> {
         return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
     }
 
-    private static double colourEbc(String typed, DisplayUnits units) throws OptionException {
-        try {
-            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
-            if (colourEbc > 0 && colourEbc <= DARKEST_EBC) return colourEbc;
-            throw new OptionException("--target", "must be more than nothing and at most 1600 EBC");
-        } catch (UnreadableException unreadable) {
-            throw new OptionException("--target", String.valueOf(unreadable.getMessage()));
-        }
+    private int map(String key, Optional<House> there, DisplayUnits units) throws OptionException, StoreException {
+        if (target != null) throw new OptionException("--map", "stands beside --target; give one of the two");
+        StyleMap styleMap = StyleMap.of(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
+        surroundings.streams().out().print(json ? styleMap.json() : styleMap.page(units));
+        return Ending.DONE;
     }
 }

@@ -1,27 +1,29 @@
 package piecewright.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import piecewright.app.CalendarManner;
+import piecewright.app.CalendarPage;
 import piecewright.app.Keeping;
+import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
-import piecewright.calendar.CalendarChanges;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
 
 /** Plans a batch, prints the plan, keeps it where asked. */
@@ -47,6 +49,12 @@ final class PlanCommand implements Callable<Integer> {
     private final FileOptions fileOptions = new FileOptions();
 
     @Mixin
+    private final EntryOptions entryOptions = new EntryOptions();
+
+    @Option(names = "--preview", description = "Write nothing; only say what would change in the calendar.")
+    private boolean preview;
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
@@ -59,24 +67,29 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
-        PlanWish wish = wishOptions.wish(styleOption.library(), units, LocalDate.now(surroundings.clock()));
+        StyleLibrary library = styleOption.library();
+        PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
+        CalendarManner manner = entryOptions.manner(units);
         Keeping.Targets targets = fileOptions.targets(wish);
-        ReadWish read = ReadWish.of(wish);
-        Keeping keeping = Keeping.open(targets, read, surroundings.newId());
+        ReadWish asked = ReadWish.of(wish);
+        Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         PlanPapers papers = new PlanPapers(units);
-        PlanResult result = surroundings.planner().apply(read.request());
-        if (result instanceof PlanResult.NotPossible not) {
+        MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, extras);
+        ReadWish read = made.wish();
+        if (made.result() instanceof PlanResult.NotPossible not) {
             return refuse(papers, read.request(), not);
         }
-        Plan plan = ((PlanResult.Planned) result).plan();
-        Keeping.Kept kept = keeping.keep(read, plan, units, surroundings.clock().instant());
+        Plan plan = ((PlanResult.Planned) made.result()).plan();
+        CalendarPage page = new CalendarPage(units.locale());
+        String files = preview
+                ? wouldBeWritten(keeping.preview(read, plan, manner), page)
+                : filesWritten(
+                        targets,
+                        keeping.keep(read, plan, manner, surroundings.clock().instant()),
+                        page);
         PrintWriter out = surroundings.streams().out();
-        if (json) {
-            out.print(papers.json(plan));
-        } else {
-            out.print(papers.page(read.request(), plan));
-            out.print(filesWritten(targets, kept));
-        }
+        out.print(json ? papers.json(plan) : papers.page(read.request(), plan) + files);
         return Ending.DONE;
     }
 
@@ -89,22 +102,19 @@ final class PlanCommand implements Callable<Integer> {
         return Ending.NOT_POSSIBLE;
     }
 
-    private static String filesWritten(Keeping.Targets targets, Keeping.Kept kept) {
+    private static String filesWritten(Keeping.Targets targets, Keeping.Kept kept, CalendarPage page) {
         StringBuilder lines = new StringBuilder();
-        kept.calendar()
-                .ifPresent(changes -> lines.append("\nCalendar ")
-                        .append(targets.calendar().map(Path::toString).orElse(""))
-                        .append(": ")
-                        .append(said(changes))
-                        .append('\n'));
-        Optional<Path> batch = targets.batch();
-        batch.ifPresent(file -> lines.append("\nBatch kept in ").append(file).append('\n'));
+        kept.calendar().ifPresent(update -> lines.append('\n').append(page.written(update)));
+        kept.live().ifPresent(update -> lines.append('\n').append(page.written(update)));
+        targets.batch()
+                .ifPresent(file -> lines.append("\nBatch kept in ").append(file).append('\n'));
         return lines.toString();
     }
 
-    private static String said(CalendarChanges changes) {
-        if (changes.isEmpty()) return "nothing changed.";
-        return changes.added().size() + " entries added, " + changes.moved().size() + " moved, " + changes.reworded()
-                + " reworded, " + changes.dropped().size() + " cancelled, " + changes.unchanged() + " as before.";
+    private static String wouldBeWritten(Keeping.Kept kept, CalendarPage page) {
+        StringBuilder lines = new StringBuilder();
+        kept.calendar().ifPresent(update -> lines.append('\n').append(page.preview(update)));
+        kept.live().ifPresent(update -> lines.append('\n').append(page.preview(update)));
+        return lines.toString();
     }
 }

@@ -18,15 +18,22 @@ import piecewright.plan.PlanResult;
  * @param locale whose decimal sign and names of days are meant unless an option says otherwise
  * @param newId gives each new batch its identity
  * @param planner makes plans
+ * @param secrets where passwords come from
  */
 public record Surroundings(
-        Streams streams, Clock clock, Locale locale, Supplier<UUID> newId, Function<PlanRequest, PlanResult> planner) {
+        Streams streams,
+        Clock clock,
+        Locale locale,
+        Supplier<UUID> newId,
+        Function<PlanRequest, PlanResult> planner,
+        Secrets secrets) {
     public Surroundings {
         Objects.requireNonNull(streams);
         Objects.requireNonNull(clock);
         Objects.requireNonNull(locale);
         Objects.requireNonNull(newId);
         Objects.requireNonNull(planner);
+        Objects.requireNonNull(secrets);
     }
 
     /** Answers go out, refusals to err. */

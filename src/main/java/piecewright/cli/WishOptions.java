@@ -2,10 +2,14 @@ package piecewright.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import piecewright.app.MakePlan;
 import piecewright.app.PlanWish;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
@@ -57,6 +61,30 @@ final class WishOptions {
     @Option(names = "--today", paramLabel = "DATE", description = "No act before this day. Left out: the day it is.")
     private @Nullable String today;
 
+    @Option(
+            names = "--colour",
+            paramLabel = "COLOUR",
+            description =
+                    "The malt's colour, such as \"4 EBC\": the cure is chosen for it. Left out: the style's middle.")
+    private @Nullable String colour;
+
+    @Option(
+            names = "--skip-checks",
+            description = "No tests of lot and kit before the first act, though nobody made them yet.")
+    private boolean skipChecks;
+
+    MakePlan.Extras extras(DisplayUnits units, LocalDateTime now) throws OptionException {
+        OptionalDouble colourEbc =
+                colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
+        if (skipChecks) return new MakePlan.Extras(colourEbc, Optional.empty());
+        LocalDateTime from = today == null ? now : earliest(now.toLocalDate()).atStartOfDay();
+        return new MakePlan.Extras(colourEbc, Optional.of(from));
+    }
+
+    private LocalDate earliest(LocalDate now) throws OptionException {
+        return today == null ? now : date("--today", today);
+    }
+
     PlanWish wish(StyleLibrary library, DisplayUnits units, LocalDate now) throws OptionException {
         MaltStyle chosen = style(library, given("--style", style, "a style such as pale"));
         Path lotFile = given("--lot", lot, "the file of a lot of grain");
@@ -100,7 +128,7 @@ final class WishOptions {
     }
 
     private When when(LocalDate now) throws OptionException {
-        LocalDate earliest = today == null ? now : date("--today", today);
+        LocalDate earliest = earliest(now);
         if (readyBy != null && start != null) {
             throw new OptionException("--start", "stands beside --ready-by; give one of the two");
         }
@@ -118,7 +146,7 @@ final class WishOptions {
         return day;
     }
 
-    private static LocalDate date(String option, String typed) throws OptionException {
+    static LocalDate date(String option, String typed) throws OptionException {
         try {
             LocalDate day = LocalDate.parse(typed.strip());
             if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) return day;

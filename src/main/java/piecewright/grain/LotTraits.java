@@ -28,6 +28,11 @@ public record LotTraits(
         return new LotTraits(none, none, none, none);
     }
 
+    /** The same with another steep rate. */
+    public LotTraits withSteepRateRatio(double changedRatio) {
+        return new LotTraits(OptionalDouble.of(changedRatio), saturationRatio, burstRatio, growthRateRatio);
+    }
+
     private static void inRange(String name, OptionalDouble value, double low, double high) {
         if (value.isPresent() && !(value.getAsDouble() >= low && value.getAsDouble() <= high)) {
             throw new IllegalArgumentException(

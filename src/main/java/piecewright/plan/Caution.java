@@ -18,5 +18,10 @@ public enum Caution {
     COUCH_GAS,
     OATS_FLOAT,
     ROASTING_FIRE,
-    ROASTING_SMOKE
+    ROASTING_SMOKE;
+
+    /** The word used in files: lower case with hyphens. */
+    public String key() {
+        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
 }

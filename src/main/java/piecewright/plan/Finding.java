@@ -2,6 +2,7 @@ package piecewright.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.quantity.Moisture;
 
 /** Something a person should know beside a good plan: figures only; the sentences are made in {@code text}. */
@@ -83,6 +84,22 @@ public sealed interface Finding {
 
     /** Heat above 60 °C needs somebody near for all of this stretch. */
     record AttendedHeat(String about, Instant from, Instant until, double hottestC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Dead, broken or damp corns make mould likelier than usual where the piece lies warm. */
+    record MouldLikely(String about, MouldRisk risk, double deadFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return risk == MouldRisk.HIGH ? Severity.WARNING : Severity.NOTE;
+        }
+    }
+
+    /** The plan begins too soon for this test of the lot or piece of kit. */
+    record NoRoomToCheck(String about, CheckKind kind, String of) implements Finding {
         @Override
         public Severity severity() {
             return Severity.NOTE;

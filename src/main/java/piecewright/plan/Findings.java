@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import piecewright.assess.LotJudge;
+import piecewright.assess.LotJudgement.MouldRisk;
+import piecewright.assess.LotJudgement.PlanEffects;
+import piecewright.grain.LotObservations;
+import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.plan.Finding.Quantity;
 import piecewright.plan.Simulation.Course;
@@ -31,6 +35,7 @@ final class Findings {
         treatmentUnknown(findings);
         germination(findings);
         waterSensitive(findings);
+        mouldLikely(findings);
         moistureGuessed(findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
@@ -57,6 +62,12 @@ final class Findings {
     private void waterSensitive(List<Finding> findings) {
         double lost = setup.lot().waterSensitiveFraction();
         if (lost >= Setup.SENSITIVE_FRACTION) findings.add(new Finding.WaterSensitive("lot", lost));
+    }
+
+    private void mouldLikely(List<Finding> findings) {
+        PlanEffects effects = LotJudge.effects(new ObservedLot(request.lot(), LotObservations.none()));
+        if (effects.mould() == MouldRisk.LOW) return;
+        findings.add(new Finding.MouldLikely("floor.spread", effects.mould(), effects.deadFraction()));
     }
 
     private void moistureGuessed(List<Finding> findings) {

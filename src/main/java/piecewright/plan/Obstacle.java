@@ -2,6 +2,7 @@ package piecewright.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import piecewright.grain.GrainKind;
 
 /** Why there is no plan: figures only; the sentences are made in {@code text}. */
@@ -28,6 +29,18 @@ public sealed interface Obstacle {
 
     /** The trays would lie deeper than this grain may. */
     record BedTooDeep(double depthCm, double deepestCm, double areaM2) implements Obstacle {}
+
+    /**
+     * The style does not come to the colour wished for; the nearest it does come to with this kit.
+     *
+     * @param reaching titles of the styles that reach it with this kit
+     */
+    record ColourOutOfReach(String style, double wantedEbc, double nearestEbc, List<String> reaching)
+            implements Obstacle {
+        public ColourOutOfReach {
+            reaching = List.copyOf(reaching);
+        }
+    }
 
     /** No heater reaches or may reach the temperature. */
     record NoHeater(double neededC, double hottestC) implements Obstacle {}

@@ -12,6 +12,7 @@ import piecewright.quantity.Moisture;
  * A time-stamped plan of one piece.
  *
  * @param acts hands-on acts in time order
+ * @param checks visits before the first act that find out what nobody measured yet, in time order
  * @param phases passive stretches in time order, the last one the rest before milling
  * @param course forecast state along time, in time order, for pictures
  * @param costMinutes what the search minimised, in cost-minutes
@@ -19,6 +20,7 @@ import piecewright.quantity.Moisture;
 public record Plan(
         Subject subject,
         Outcome outcome,
+        List<Check> checks,
         List<Act> acts,
         List<Phase> phases,
         List<Finding> findings,
@@ -27,6 +29,7 @@ public record Plan(
     public Plan {
         Objects.requireNonNull(subject);
         Objects.requireNonNull(outcome);
+        checks = List.copyOf(checks);
         acts = List.copyOf(acts);
         phases = List.copyOf(phases);
         findings = List.copyOf(findings);
@@ -34,6 +37,24 @@ public record Plan(
         if (acts.isEmpty()) throw new IllegalArgumentException("acts must not be empty");
     }
 
+    /** A plan before anybody asked what there is to find out first. */
+    public Plan(
+            Subject subject,
+            Outcome outcome,
+            List<Act> acts,
+            List<Phase> phases,
+            List<Finding> findings,
+            List<Sample> course,
+            double costMinutes) {
+        this(subject, outcome, List.of(), acts, phases, findings, course, costMinutes);
+    }
+
+    /** The same plan with these checks before it and these findings. */
+    public Plan withChecks(List<Check> changed, List<Finding> changedFindings) {
+        return new Plan(subject, outcome, changed, acts, phases, changedFindings, course, costMinutes);
+    }
+
+    /** When the first act begins; checks come before it. */
     public Instant startsAt() {
         return acts.get(0).startsAt();
     }

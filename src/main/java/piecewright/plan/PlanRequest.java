@@ -16,6 +16,16 @@ public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amo
         Objects.requireNonNull(when);
     }
 
+    /** The same wish of another style. */
+    public PlanRequest withStyle(MaltStyle changed) {
+        return new PlanRequest(changed, lot, house, amount, when);
+    }
+
+    /** The same wish by or from another day. */
+    public PlanRequest withWhen(When changed) {
+        return new PlanRequest(style, lot, house, amount, changed);
+    }
+
     /** How much. */
     public sealed interface Amount {
         /** Malt from germinated corns wanted at the end, kg, (0, 1000]. */

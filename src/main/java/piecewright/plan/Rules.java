@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import piecewright.assess.SensitivityClass;
 import piecewright.style.MaltStyle;
 
 /**
@@ -41,12 +42,6 @@ public final class Rules {
     private static final double REST_LATEST_HOURS = 12;
     /** Judgement: practice, no rest under an hour. */
     public static final double REST_SHORTEST_HOURS = 1;
-    /** Judgement: practice, rests 4 h longer for a water-sensitive lot (10 to 25 points). */
-    private static final double SENSITIVE_EXTRA_HOURS = 4;
-    /** Judgement: practice, 8 h longer for a very water-sensitive lot. */
-    private static final double VERY_SENSITIVE_EXTRA_HOURS = 8;
-    /** Judgement: very water-sensitive above 25 points; class limit from memory. */
-    private static final double VERY_SENSITIVE_FRACTION = 0.25;
     /** Judgement: practice, cast when four corns in five have chitted. */
     private static final double CAST_CHITTED_FRACTION = 0.80;
     /** Judgement: grain grown further than this mats in the vessel. */
@@ -145,9 +140,7 @@ public final class Rules {
 
     public Slip restSlip(double grainC) {
         boolean spread = waterSensitiveFraction >= Setup.SENSITIVE_FRACTION;
-        double extra = waterSensitiveFraction > VERY_SENSITIVE_FRACTION
-                ? VERY_SENSITIVE_EXTRA_HOURS
-                : spread ? SENSITIVE_EXTRA_HOURS : 0;
+        double extra = SensitivityClass.of(waterSensitiveFraction).longerRestHours();
         var limits = spread ? Practice.SPREAD_AIR_REST : Practice.AIR_REST;
         double soft = limits.softHours(grainC);
         double latest = Math.min(REST_LATEST_HOURS + extra, soft);

@@ -68,6 +68,10 @@ public final class CalDavPublisher {
         }
     }
 
+    private Wanted wanted(DatedEvent event) {
+        return Wanted.of(event, collection.resource(event.uid()), writer.resource(event));
+    }
+
     private boolean isThere() throws ServerException {
         DavReply reply = server.send(DavRequest.propfind(collection.uri(), "0", WHAT_IS_IT));
         if (reply.notThere() && ifAbsent == IfAbsent.MAKE_IT) {
@@ -85,7 +89,7 @@ public final class CalDavPublisher {
         Upload upload = new Upload(server, tally);
         for (DatedEvent event : events) {
             wanted.add(event.uid());
-            upload.bringInLine(Wanted.of(event, collection.resource(event.uid()), writer.resource(event)));
+            upload.bringInLine(wanted(event));
         }
         Removal removal = new Removal(server, tally);
         for (Map.Entry<UUID, Copy> copy : Map.copyOf(tally.copies().copies()).entrySet()) {
@@ -119,6 +123,7 @@ public final class CalDavPublisher {
         Optional<EventPrint> print = there.status() == 200 ? EventPrint.of(there.body()) : Optional.empty();
         if (print.filter(found -> found.essentials().equals(sent.essentials())).isEmpty()) return;
         Optional<String> etag = there.etag().isPresent() ? there.etag() : listed;
-        tally.keep(uid, new Copy(sent.key(), etag, sent.content(), print.get().content()));
+        Copy copy = tally.copies().copies().get(uid);
+        if (copy != null) tally.keep(uid, copy.withStored(etag, print.get().content()));
     }
 }

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import piecewright.calendar.BatchEvents;
+import piecewright.calendar.CalendarChanges;
+import piecewright.calendar.CalendarChanges.Dropped;
 import piecewright.calendar.DatedEvent;
 import piecewright.calendar.IcsWriter;
 import piecewright.calendar.Ledger;
@@ -47,6 +49,10 @@ public final class CalendarFile {
             Objects.requireNonNull(ledger);
             Objects.requireNonNull(shelf);
         }
+
+        private boolean owns(WrittenEvent event) {
+            return event.uid().equals(ledger.uidOf(event.key()));
+        }
     }
 
     /** How it went. */
@@ -72,7 +78,7 @@ public final class CalendarFile {
     /** Brings the file up to date with exactly these batches. */
     public Outcome write(List<Member> batches, Instant now) throws StoreException {
         Optional<byte[]> before = read();
-        Optional<List<WrittenEvent>> seen = before.isEmpty() ? Optional.of(List.of()) : WrittenEvents.in(before.get());
+        Optional<List<WrittenEvent>> seen = seen(before);
         if (seen.isEmpty()) return Outcome.NOT_OURS;
         List<Revision> revisions = new ArrayList<>();
         List<DatedEvent> events = new ArrayList<>();
@@ -89,10 +95,36 @@ public final class CalendarFile {
         return outcome;
     }
 
+    /**
+     * What {@link #write} would change, to be shown first; empty if what lies there is not ours. A one-off file is set
+     * against what was last exported, since that was imported; a live one against what it says now.
+     */
+    public Optional<CalendarChanges> changes(List<Member> batches) throws StoreException {
+        return seen(read()).map(seen -> {
+            List<CalendarChanges> parts = new ArrayList<>();
+            for (Member member : batches) {
+                Ledger before = purpose == Purpose.LIVE
+                        ? member.ledger().asIn(seen)
+                        : member.ledger().caughtUpWith(seen);
+                parts.add(before.changes(member.events()));
+            }
+            List<Dropped> gone = seen.stream()
+                    .filter(event -> batches.stream().noneMatch(member -> member.owns(event)))
+                    .map(event -> new Dropped(event.key(), event.summary(), event.span()))
+                    .toList();
+            parts.add(new CalendarChanges(List.of(), List.of(), gone, 0, 0));
+            return CalendarChanges.together(parts);
+        });
+    }
+
+    private static Optional<List<WrittenEvent>> seen(Optional<byte[]> file) {
+        return file.isEmpty() ? Optional.of(List.of()) : WrittenEvents.in(file.get());
+    }
+
     private Outcome put(Optional<byte[]> before, List<DatedEvent> events) throws StoreException {
         if (events.isEmpty()) {
             if (before.isEmpty()) return Outcome.NOTHING_TO_WRITE;
-            remove();
+            AtomicFile.remove(path);
             return Outcome.REMOVED;
         }
         byte[] after = new IcsWriter().file(name, events);
@@ -108,14 +140,6 @@ public final class CalendarFile {
             return Optional.of(stream.readNBytes(MOST_BYTES));
         } catch (IOException failed) {
             throw new StoreException(path, "cannot be read; check its permissions", failed);
-        }
-    }
-
-    private void remove() throws StoreException {
-        try {
-            Files.deleteIfExists(path);
-        } catch (IOException failed) {
-            throw new StoreException(path, "cannot be removed; check permissions of the folder", failed);
         }
     }
 }

@@ -17,6 +17,16 @@ public sealed interface PublishResult {
             Objects.requireNonNull(counts);
             conflicts = List.copyOf(conflicts);
         }
+
+        /** This and the publication just before it as one: what was done in both, and how things stand now. */
+        public Published after(Published before) {
+            Counts both = new Counts(
+                    before.counts.created + counts.created,
+                    before.counts.updated + counts.updated,
+                    before.counts.removed + counts.removed,
+                    before.counts.unchanged);
+            return new Published(copies, both, conflicts);
+        }
     }
 
     /** No answer, or it broke off; nothing is lost, try again later. */

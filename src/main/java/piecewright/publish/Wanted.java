@@ -25,7 +25,7 @@ record Wanted(DatedEvent dated, URI uri, byte[] octets, EventPrint print) {
 
     /** Our record of it once it is there. */
     Copy copy(Optional<String> etag, String stored) {
-        return new Copy(event().key(), etag, print.content(), stored);
+        return new Copy(event().key(), event().summary(), event().span(), etag, print.content(), stored);
     }
 
     /** Whether the stored event carries both our UID and our act. */

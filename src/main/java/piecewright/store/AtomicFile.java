@@ -42,6 +42,15 @@ public final class AtomicFile {
         }
     }
 
+    /** Removes the file; one that is not there is no failure. */
+    public static void remove(Path file) throws StoreException {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException failed) {
+            throw new StoreException(file, "cannot be removed; check permissions of the folder", failed);
+        }
+    }
+
     /** Refuses a file that is a folder or has none to lie in, before there is anything to write. */
     public static void mustHaveAPlace(Path file) throws StoreException {
         if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it to write");

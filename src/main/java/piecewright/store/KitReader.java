@@ -3,6 +3,7 @@ package piecewright.store;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.house.Heater;
@@ -11,6 +12,7 @@ import piecewright.house.Kit;
 import piecewright.house.Scale;
 import piecewright.house.Trays;
 import piecewright.house.Vessel;
+import piecewright.process.couch.WaterTest;
 import piecewright.quantity.TemperatureRange;
 
 /** Reads the kit of a household; every item stands in a named place and has a name of its own. */
@@ -55,12 +57,25 @@ final class KitReader {
     }
 
     private InsulatedBox box(JsonBlock block) throws StoreException {
-        block.onlyKeys("name", "place", "volumeL", "lossWPerK");
+        block.onlyKeys("name", "place", "volumeL", "lossWPerK", "waterTest");
         String name = name(block);
         String place = place(block);
         double volumeL = block.number("volumeL", 1, 1000);
-        OptionalDouble lossWPerK = block.optionalNumber("lossWPerK", 0.01, 20);
+        OptionalDouble known = block.optionalNumber("lossWPerK", 0.01, 20);
+        Optional<JsonBlock> test = block.optionalBlock("waterTest");
+        OptionalDouble lossWPerK = known.isPresent() || test.isEmpty() ? known : OptionalDouble.of(tested(test.get()));
         return block.make(() -> new InsulatedBox(name, place, volumeL, lossWPerK));
+    }
+
+    private static double tested(JsonBlock block) throws StoreException {
+        block.onlyKeys("waterL", "startC", "endC", "roomC", "hours");
+        double waterL = block.number("waterL", 1, 100);
+        double startC = block.number("startC", 25, 90);
+        double endC = block.number("endC", 0, 90);
+        double roomC = block.number("roomC", -20, 40);
+        double hours = block.number("hours", 1, 48);
+        WaterTest test = block.make(() -> new WaterTest(waterL, startC, endC, roomC, hours));
+        return test.lossWPerK();
     }
 
     private Heater heater(JsonBlock block) throws StoreException {

@@ -2,7 +2,6 @@ package piecewright.store;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -64,11 +63,11 @@ public final class LedgerFile {
                 "content");
         UUID uid = uuid(event, "uid");
         int sequence = event.whole("sequence", 0, Integer.MAX_VALUE);
-        Instant created = instant(event, "created");
-        Instant modified = instant(event, "lastModified");
+        Instant created = LocalTimes.instant(event, "created");
+        Instant modified = LocalTimes.instant(event, "lastModified");
         EventStatus state = event.trueOrFalse("cancelled") ? EventStatus.CANCELLED : EventStatus.CONFIRMED;
-        Instant start = instant(event, "startsAt");
-        Instant end = instant(event, "endsAt");
+        Instant start = LocalTimes.instant(event, "startsAt");
+        Instant end = LocalTimes.instant(event, "endsAt");
         String summary = event.wholeText("summary");
         String schedule = event.wholeText("schedule");
         String content = event.wholeText("content");
@@ -80,15 +79,5 @@ public final class LedgerFile {
         String text = block.text(key);
         if (text.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")) return UUID.fromString(text);
         throw block.refused(key, "\"" + Quoted.shortly(text) + "\" is not a UUID; take the file from a copy");
-    }
-
-    private static Instant instant(JsonBlock block, String key) throws StoreException {
-        String text = block.text(key);
-        try {
-            return Instant.parse(text);
-        } catch (DateTimeParseException notAnInstant) {
-            throw block.refused(
-                    key, "\"" + Quoted.shortly(text) + "\" is not an instant such as 2031-03-29T19:00:00Z; correct it");
-        }
     }
 }

@@ -1,6 +1,7 @@
 package piecewright.store;
 
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -41,6 +42,16 @@ final class LocalTimes {
             // told below
         }
         throw block.refused(key, "\"" + Quoted.shortly(text) + "\" is not a time; write it like 22:00");
+    }
+
+    static Instant instant(JsonBlock block, String key) throws StoreException {
+        String text = block.text(key);
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException notAnInstant) {
+            throw block.refused(
+                    key, "\"" + Quoted.shortly(text) + "\" is not an instant such as 2031-03-29T19:00:00Z; correct it");
+        }
     }
 
     static ZoneId zone(JsonBlock block, String key) throws StoreException {

@@ -16,6 +16,9 @@ import piecewright.grain.LotMoisture;
 import piecewright.grain.LotTraits;
 import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
+import piecewright.process.steep.SteepModel;
+import piecewright.process.steep.SteepParameters;
+import piecewright.process.steep.TestSteep;
 import piecewright.quantity.Moisture;
 import piecewright.text.Quoted;
 
@@ -61,6 +64,7 @@ public final class LotFile {
                 "treated",
                 "harvested",
                 "learned",
+                "testSteep",
                 "alive",
                 "brokenPercent",
                 "ergotGPerKg",
@@ -75,7 +79,7 @@ public final class LotFile {
         Optional<JsonBlock> learned = root.optionalBlock("learned");
         LotTraits traits = learned.isPresent() ? traits(learned.get()) : LotTraits.unknown();
         GrainLot lot = root.make(() -> new GrainLot(name, kind, moisture, dishes, size, treatment, traits));
-        return new ObservedLot(lot, ObservationsReader.read(root));
+        return new ObservedLot(sharpened(lot, root), ObservationsReader.read(root));
     }
 
     static GrainKind grain(JsonBlock block, String key, String word) throws StoreException {
@@ -83,6 +87,28 @@ public final class LotFile {
         List<String> words =
                 Arrays.stream(GrainKind.values()).map(GrainKind::key).toList();
         throw block.refused(key, "\"" + Quoted.shortly(word) + "\" is not a grain; " + Nearest.hint(word, words));
+    }
+
+    /** The lot with the steep rate its test steep tells, unless whole batches taught it already. */
+    private static GrainLot sharpened(GrainLot lot, JsonBlock root) throws StoreException {
+        Optional<JsonBlock> block = root.optionalBlock("testSteep");
+        if (block.isEmpty()) return lot;
+        JsonBlock test = block.get().onlyKeys("startG", "drainedG", "hours", "waterC");
+        double startG = test.number("startG", 20, 5000);
+        double drainedG = test.number("drainedG", 20, 10_000);
+        double hours = test.number("hours", 1, 24);
+        double waterC = test.number("waterC", 3, 25);
+        TestSteep steep = test.make(() -> new TestSteep(startG, drainedG, hours, waterC));
+        if (lot.learned().steepRateRatio().isPresent()) return lot;
+        SteepModel model = SteepModel.of(lot, SteepParameters.defaults());
+        double rateRatio = steep.rateRatio(lot.moisture().moisture(), model);
+        if (!(rateRatio >= 0.4 && rateRatio <= 3)) {
+            throw root.refused(
+                    "testSteep",
+                    "gives a lot that drinks " + Math.round(100 * rateRatio) / 100.0
+                            + " times as fast as usual, which is past belief; weigh again, the wet net taken off");
+        }
+        return lot.withLearned(lot.learned().withSteepRateRatio(rateRatio));
     }
 
     private static LotMoisture moisture(JsonBlock block) throws StoreException {

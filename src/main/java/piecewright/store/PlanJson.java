@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import piecewright.plan.Act;
+import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
 import piecewright.plan.InnerSchedule;
@@ -33,6 +34,7 @@ public final class PlanJson {
         ObjectNode node = root.putObject("plan");
         ZoneId zone = plan.subject().zone();
         node.put("style", plan.subject().style());
+        node.put("title", plan.subject().title());
         node.put("lot", plan.subject().lot());
         node.put("timeZone", zone.getId());
         node.put("startsAt", moment(plan.startsAt(), zone));
@@ -41,6 +43,8 @@ public final class PlanJson {
         node.put("finishedMaltKg", rounded(plan.outcome().finishedMaltKg(), 3));
         node.put("scaleMaltKg", rounded(plan.outcome().scaleMaltKg(), 3));
         node.put("colourEbc", rounded(plan.outcome().finished().kiln().colourEbc(), 2));
+        var checks = node.putArray("checks");
+        plan.checks().forEach(check -> write(check, zone, checks.addObject()));
         var acts = node.putArray("acts");
         plan.acts().forEach(act -> write(act, zone, acts.addObject()));
         var phases = node.putArray("phases");
@@ -59,6 +63,21 @@ public final class PlanJson {
         var helps = root.putArray("remedies");
         remedies.forEach(remedy -> helps.addObject().put("text", remedy));
         return JsonText.write(root);
+    }
+
+    private void write(Check check, ZoneId zone, ObjectNode node) {
+        node.put("id", check.id());
+        node.put("kind", check.kind().key());
+        node.put("of", check.about());
+        node.put("title", wording.checkTitle(check));
+        node.put("startsAt", moment(check.startsAt(), zone));
+        node.put("minutes", check.work().toMinutes());
+        node.put("latest", moment(check.latest(), zone));
+        node.put("sdBefore", rounded(check.gain().beforeSd(), 4));
+        node.put("sdAfter", rounded(check.gain().afterSd(), 4));
+        node.put("whatToDo", wording.checkToDo(check));
+        node.put("why", wording.checkGain(check));
+        node.put("enterResult", wording.checkEntry(check));
     }
 
     private void write(Act act, ZoneId zone, ObjectNode node) {
@@ -83,6 +102,8 @@ public final class PlanJson {
         node.put("why", wording.why(act));
         var cautions = node.putArray("cautions");
         act.cautions().forEach(caution -> cautions.add(wording.caution(caution)));
+        var kinds = node.putArray("cautionKinds");
+        act.cautions().forEach(caution -> kinds.add(caution.key()));
     }
 
     private void write(Act act, InnerSchedule inner, ObjectNode node) {

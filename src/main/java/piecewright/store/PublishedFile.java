@@ -1,11 +1,13 @@
 package piecewright.store;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 import piecewright.calendar.PublishedCopies;
+import piecewright.calendar.Span;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -22,6 +24,9 @@ public final class PublishedFile {
         copies.copies().forEach((uid, copy) -> {
             ObjectNode event = events.putObject(uid.toString());
             event.put("act", copy.key());
+            event.put("title", copy.title());
+            event.put("startsAt", copy.span().startsAt().toString());
+            event.put("endsAt", copy.span().endsAt().toString());
             copy.etag().ifPresent(etag -> event.put("etag", etag));
             event.put("sent", copy.sent());
             event.put("stored", copy.stored());
@@ -35,12 +40,21 @@ public final class PublishedFile {
         JsonBlock events = root.block("copies");
         SortedMap<UUID, PublishedCopies.Copy> copies = new TreeMap<>();
         for (String uid : events.keys()) {
-            JsonBlock event = events.block(uid).onlyKeys("act", "etag", "sent", "stored");
+            JsonBlock event =
+                    events.block(uid).onlyKeys("act", "title", "startsAt", "endsAt", "etag", "sent", "stored");
             Optional<String> etag = event.has("etag") ? Optional.of(event.text("etag", 1000)) : Optional.empty();
+            Instant start = LocalTimes.instant(event, "startsAt");
+            Instant end = LocalTimes.instant(event, "endsAt");
+            Span span = event.make(() -> new Span(start, end));
             copies.put(
                     uuid(events, uid),
                     new PublishedCopies.Copy(
-                            event.text("act"), etag, event.wholeText("sent"), event.wholeText("stored")));
+                            event.text("act"),
+                            event.wholeText("title"),
+                            span,
+                            etag,
+                            event.wholeText("sent"),
+                            event.wholeText("stored")));
         }
         return new PublishedCopies(root.text("collection", 2000), copies);
     }

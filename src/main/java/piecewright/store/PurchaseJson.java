@@ -2,18 +2,33 @@ package piecewright.store;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
+import piecewright.purchase.Currency;
 import piecewright.purchase.GrainNeed;
 import piecewright.purchase.ShoppingList;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Writes what malt takes and what to buy as a JSON document, format 1, masses to the gram. */
 public final class PurchaseJson {
-    private PurchaseJson() {}
+    private final Currency currency;
+    private final ObjectNode root = JsonText.newObject();
 
-    public static String write(ShoppingList list) {
-        ObjectNode root = JsonText.newObject();
+    public PurchaseJson(Currency currency) {
+        this.currency = currency;
         root.put("format", 1);
+    }
+
+    /** Notes a batch that the house cannot make; its figures are those of a usual course. */
+    public void addUnplanned(String style, List<String> reasons) {
+        ObjectNode node = root.withArray("unplanned").addObject();
+        node.put("style", style);
+        var texts = node.putArray("reasons");
+        reasons.forEach(texts::add);
+    }
+
+    public String write(ShoppingList list) {
+        if (!currency.name().isEmpty()) root.put("currency", currency.name());
         var needs = root.putArray("batches");
         list.needs().forEach(need -> write(need, needs.addObject()));
         var lines = root.putArray("shopping");

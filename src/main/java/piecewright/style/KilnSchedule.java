@@ -36,6 +36,11 @@ public record KilnSchedule(
         }
     }
 
+    /** The same schedule with another cure. */
+    public KilnSchedule withCure(TemperatureRange changedC, HoursRange changedHours) {
+        return new KilnSchedule(ladder, changedC, changedHours, endMoistureFraction, colourBase);
+    }
+
     /** At or below this moisture (wet basis) the air-on may be this warm, °C. The first rung's figure is 1 or less. */
     public record Rung(double belowMoistureFraction, double airOnC) {}
 

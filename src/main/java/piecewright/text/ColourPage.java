@@ -18,13 +18,17 @@ public final class ColourPage {
 
     public String head(double colourEbc) {
         double srm = Units.srmOfEbc(colourEbc);
-        return String.format(
-                Locale.ROOT,
-                "%.1f EBC = %.1f SRM (EBC = 25/12.7 SRM) = %.1f °L (SRM = 1.3546 °L - 0.76); wort in 1 cm: #%s\n",
-                colourEbc,
-                srm,
-                Units.lovibondOfSrm(srm),
-                Swatch.ofMalt(colourEbc).hex());
+        return Phrases.say(
+                        "colour.head",
+                        tenths(colourEbc),
+                        tenths(srm),
+                        tenths(Units.lovibondOfSrm(srm)),
+                        Swatch.ofMalt(colourEbc).hex())
+                + "\n";
+    }
+
+    private static String tenths(double figure) {
+        return String.format(Locale.ROOT, "%.1f", figure);
     }
 
     public String way(String style, ColourReach reach) {
@@ -33,45 +37,51 @@ public final class ColourPage {
 
     private String sentence(ColourReach reach) {
         if (reach instanceof ColourReach.Reached reached) {
-            return "cure " + cure(reached.cured()) + "; four times in five "
-                    + quantities.colour(reached.band().lowEbc()) + " to "
-                    + quantities.colour(reached.band().highEbc()) + ", about "
-                    + quantities.percent(reached.cured().diastaticFraction())
-                    + " of the enzyme power left, give or take 15 points.";
+            return Phrases.say(
+                    "colour.by-cure",
+                    cure(reached.cured()),
+                    quantities.colour(reached.band().lowEbc()),
+                    quantities.colour(reached.band().highEbc()),
+                    quantities.percent(reached.cured().diastaticFraction()));
         }
         if (reach instanceof ColourReach.OutOfReach out) {
             return outOfReach(out.nearest().colourEbc(), cure(out.nearest()), out.change());
         }
         if (reach instanceof ColourReach.ReachedByRoast reached) {
-            return "roast the last " + roast(reached.roasted()) + "; four times in five "
-                    + quantities.colour(reached.band().lowEbc()) + " to "
-                    + quantities.colour(reached.band().highEbc()) + ", no enzyme power left.";
+            return Phrases.say(
+                    "colour.by-roast",
+                    roast(reached.roasted()),
+                    quantities.colour(reached.band().lowEbc()),
+                    quantities.colour(reached.band().highEbc()));
         }
         if (reach instanceof ColourReach.RoastOutOfReach out) {
             return outOfReach(out.nearest().colourEbc(), roast(out.nearest()), out.change());
         }
         ColourReach.NoHeater cold = (ColourReach.NoHeater) reach;
-        return "no heater here does it: it takes " + quantities.temperature(cold.neededC()) + ", the hottest holds "
-                + quantities.temperature(cold.hottestC()) + ".";
+        return Phrases.say(
+                "colour.no-heater", quantities.temperature(cold.neededC()), quantities.temperature(cold.hottestC()));
     }
 
     private String outOfReach(double nearestEbc, String how, ColourReach.Change needed) {
-        String change = switch (needed) {
-            case A_PALER_STYLE -> "a paler style";
-            case A_DARKER_STYLE -> "a darker style";
-            case A_HOTTER_HEATER -> "a hotter heater";
-        };
-        return "out of reach; it comes to " + quantities.colour(nearestEbc) + " at " + how + ". It takes " + change
-                + ".";
+        return Phrases.say(
+                "colour.out-of-reach",
+                quantities.colour(nearestEbc),
+                how,
+                Phrases.say("colour.needs." + Phrases.key(needed)));
+    }
+
+    private String hours(double hours) {
+        return quantities.time(Duration.ofMinutes(Math.round(hours * 60)));
     }
 
     private String roast(Roasted roasted) {
-        return quantities.time(Duration.ofMinutes(roasted.lastMinutes())) + " at "
-                + quantities.temperature(roasted.lastC());
+        return Phrases.say(
+                "colour.time-at",
+                quantities.time(Duration.ofMinutes(roasted.lastMinutes())),
+                quantities.temperature(roasted.lastC()));
     }
 
     private String cure(Cured cured) {
-        return quantities.time(Duration.ofMinutes(Math.round(cured.cureHours() * 60))) + " at "
-                + quantities.temperature(cured.cureC());
+        return Phrases.say("colour.time-at", hours(cured.cureHours()), quantities.temperature(cured.cureC()));
     }
 }

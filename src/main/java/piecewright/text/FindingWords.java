@@ -53,6 +53,12 @@ final class FindingWords {
                     moments.moment(f.until()),
                     quantities.temperature(f.hottestC()));
         }
+        if (finding instanceof Finding.MouldLikely f) {
+            return Phrases.say("finding.mould-" + Phrases.key(f.risk()), quantities.percent(f.deadFraction()));
+        }
+        if (finding instanceof Finding.NoRoomToCheck f) {
+            return Phrases.say("finding.no-room-to-check." + f.kind().key(), f.of());
+        }
         if (finding instanceof Finding.BedDepth f) {
             return Phrases.say("finding.bed-depth", quantities.length(f.depthCm()), quantities.time(f.longestGap()));
         }

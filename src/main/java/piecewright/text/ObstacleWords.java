@@ -58,6 +58,17 @@ final class ObstacleWords {
                     quantities.length(o.deepestCm()),
                     quantities.area(o.areaM2()));
         }
+        if (obstacle instanceof Obstacle.ColourOutOfReach o) {
+            String others = o.reaching().isEmpty()
+                    ? Phrases.say("obstacle.colour-out-of-reach.none")
+                    : Phrases.say("obstacle.colour-out-of-reach.others", String.join(", ", o.reaching()));
+            return Phrases.say(
+                    "obstacle.colour-out-of-reach",
+                    o.style(),
+                    quantities.colour(o.wantedEbc()),
+                    quantities.colour(o.nearestEbc()),
+                    others);
+        }
         if (obstacle instanceof Obstacle.NoHeater o) {
             return Phrases.say(
                     "obstacle.no-heater", quantities.temperature(o.neededC()), quantities.temperature(o.hottestC()));

@@ -43,6 +43,10 @@ public final class PlanPage {
 
     private String write() {
         header();
+        if (!plan.checks().isEmpty()) {
+            heading("page.checks");
+            page.append(new CheckPages(wording, moments).of(plan.checks()));
+        }
         heading("page.acts");
         page.append(Paragraph.of("", Phrases.say("page.acts.legend")));
         page.append(new ActPages(wording, quantities, moments).of(plan.acts()));

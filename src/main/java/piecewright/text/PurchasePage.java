@@ -1,97 +1,87 @@
 package piecewright.text;
 
-import java.util.Locale;
-import java.util.Map;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import piecewright.purchase.Currency;
 import piecewright.purchase.GrainNeed;
-import piecewright.purchase.Sack;
 import piecewright.purchase.ShoppingList;
 import piecewright.purchase.Waterfall;
 
 /** What malt takes and what to carry home, in lines. */
 public final class PurchasePage {
-    private final QuantityFormat quantities;
+    private static final int NAMES_WIDTH = 34;
 
-    public PurchasePage(DisplayUnits units) {
+    private final QuantityFormat quantities;
+    private final Currency currency;
+
+    public PurchasePage(DisplayUnits units, Currency currency) {
         this.quantities = new QuantityFormat(units);
+        this.currency = currency;
     }
 
     public String page(ShoppingList list) {
         StringBuilder page = new StringBuilder();
         list.needs().forEach(need -> page.append(need(need)).append('\n'));
-        page.append("To carry home\n");
+        page.append(Phrases.say("buy.carry-home")).append('\n');
         list.lines().forEach(line -> page.append(Paragraph.of("  ", carry(line))));
         return page.toString();
+    }
+
+    /** A batch that the house cannot make, and why. */
+    public String unplanned(String style, List<String> reasons) {
+        return Paragraph.of("", Phrases.say("buy.unplanned", style, String.join(" ", reasons)));
     }
 
     private String need(GrainNeed need) {
         Waterfall fall = need.waterfall();
         StringBuilder text = new StringBuilder();
-        text.append(need.style()).append(" from ").append(need.lot().name()).append('\n');
-        text.append(row("grain", fall.grainKg()));
+        text.append(Phrases.say("buy.head", need.style(), need.lot().name())).append('\n');
+        text.append(row(Phrases.say("buy.row.grain"), fall.grainKg()));
         fall.items().stream()
                 .filter(item -> Math.abs(item.lostKg()) >= 0.0005)
-                .forEach(item -> text.append(row("less " + loss(item.loss()), item.lostKg())));
-        text.append(row("malt from germinated corns", fall.usefulMaltKg()));
-        text.append(row("weight on the scale", fall.scaleMaltKg()));
+                .forEach(item -> text.append(row(Phrases.say("buy.loss." + Phrases.key(item.loss())), item.lostKg())));
+        text.append(row(Phrases.say("buy.row.malt"), fall.usefulMaltKg()));
+        text.append(row(Phrases.say("buy.row.scale"), fall.scaleMaltKg()));
         text.append(Paragraph.of(
                 "  ",
-                "Likely " + quantities.mass(need.lowGrainKg()) + " to " + quantities.mass(need.highGrainKg())
-                        + " of grain (four times in five)."));
+                Phrases.say("buy.likely", quantities.mass(need.lowGrainKg()), quantities.mass(need.highGrainKg()))));
         if (need.growsPoorly()) {
-            text.append(Paragraph.of(
-                    "  ",
-                    "By weight alone " + quantities.mass(need.byWeightKg())
-                            + " would do, but ungerminated corns are no malt: do not buy by it."));
+            text.append(Paragraph.of("  ", Phrases.say("buy.by-weight", quantities.mass(need.byWeightKg()))));
         }
-        text.append(Paragraph.of("  ", basis(need)));
-        return text.toString();
-    }
-
-    private static String basis(GrainNeed need) {
-        return need.basis() == GrainNeed.Basis.PLAN
-                ? "By the figures of the plan."
-                : "By a usual course at 15 °C, for no house was given.";
+        return text.append(Paragraph.of("  ", Phrases.say("buy.basis." + Phrases.key(need.basis()))))
+                .toString();
     }
 
     private String row(String name, double massKg) {
         String mass = quantities.mass(Math.abs(massKg));
-        return "  " + name + " ".repeat(Math.max(1, 34 - name.length())) + (massKg < 0 ? "-" : "") + mass + "\n";
-    }
-
-    private static String loss(Waterfall.Loss loss) {
-        return switch (loss) {
-            case CLEANING -> "cleaning and floaters";
-            case MOISTURE_CHANGE -> "change of moisture";
-            case UNGERMINATED -> "ungerminated corns";
-            default -> loss.name().toLowerCase(Locale.ROOT);
-        };
+        return "  " + name + " ".repeat(Math.max(1, NAMES_WIDTH - name.length())) + (massKg < 0 ? "-" : "") + mass
+                + "\n";
     }
 
     private String carry(ShoppingList.Line line) {
-        StringBuilder text = new StringBuilder(line.grain().key())
-                .append(": ")
-                .append(quantities.mass(line.neededKg()))
-                .append(" with samples for tests");
-        if (line.ownedKg() > 0)
-            text.append(", ").append(quantities.mass(line.ownedKg())).append(" there already");
-        text.append("; buy ").append(bought(line)).append('.');
-        line.cost()
-                .filter(cost -> cost.signum() > 0)
-                .ifPresent(cost -> text.append(" Costs ").append(cost));
-        line.costPerMaltKg().ifPresent(cost -> text.append(", ").append(cost).append(" for each kg of malt."));
-        return text.toString();
+        String needed = quantities.mass(line.neededKg());
+        String grain = line.grain().key();
+        String text = line.ownedKg() > 0
+                ? Phrases.say("buy.line.owned", grain, needed, quantities.mass(line.ownedKg()), bought(line))
+                : Phrases.say("buy.line", grain, needed, bought(line));
+        Optional<BigDecimal> cost = line.cost().filter(sum -> sum.signum() > 0);
+        if (cost.isEmpty()) return text;
+        String all = currency.of(cost.get());
+        return text + " "
+                + line.costPerMaltKg()
+                        .map(perKg -> Phrases.say("buy.cost.each", all, currency.of(perKg)))
+                        .orElse(Phrases.say("buy.cost", all));
     }
 
     private String bought(ShoppingList.Line line) {
-        if (line.missingKg() <= 0.001) return "nothing";
+        if (line.missingKg() <= 0.001) return Phrases.say("buy.nothing");
         if (line.sacks().isEmpty()) return quantities.mass(line.missingKg());
-        StringBuilder sacks = new StringBuilder();
-        for (Map.Entry<Sack, Integer> entry : line.sacks().entrySet()) {
-            if (sacks.length() > 0) sacks.append(" and ");
-            sacks.append(entry.getValue())
-                    .append(" × ")
-                    .append(quantities.mass(entry.getKey().sizeKg()));
-        }
-        return sacks.toString();
+        List<String> sacks = new ArrayList<>();
+        line.sacks()
+                .forEach((sack, count) ->
+                        sacks.add(Phrases.say("buy.sacks", Integer.toString(count), quantities.mass(sack.sizeKg()))));
+        return String.join(" " + Phrases.say("buy.and") + " ", sacks);
     }
 }

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import piecewright.plan.Act;
 import piecewright.plan.Caution;
+import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
 import piecewright.plan.InnerSchedule;
@@ -18,6 +19,7 @@ public final class Wording {
     private final QuantityFormat quantities;
     private final MomentFormat moments;
     private final ActWords acts;
+    private final CheckWords checks;
     private final FindingWords findings;
     private final ObstacleWords obstacles;
     private final InnerWords inner;
@@ -26,6 +28,7 @@ public final class Wording {
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
         this.acts = new ActWords(quantities);
+        this.checks = new CheckWords(quantities);
         this.findings = new FindingWords(quantities, moments);
         this.obstacles = new ObstacleWords(quantities, moments);
         this.inner = new InnerWords(quantities);
@@ -91,6 +94,25 @@ public final class Wording {
     /** Why the act is in the plan. */
     public String why(Act act) {
         return Phrases.say(ActNames.words(act.kind(), act.id()) + ".why");
+    }
+
+    /** "Count germination – two-row barley". */
+    public String checkTitle(Check check) {
+        return CheckWords.title(check);
+    }
+
+    public String checkToDo(Check check) {
+        return checks.toDo(check);
+    }
+
+    /** What the check buys in certainty. */
+    public String checkGain(Check check) {
+        return checks.gain(check);
+    }
+
+    /** Where its result is to be written, so that the next plan knows it. */
+    public String checkEntry(Check check) {
+        return checks.entry(check);
     }
 
     /** Weight, moisture, temperature and growth to be found. */

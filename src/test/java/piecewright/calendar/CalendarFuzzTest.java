@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.Act;
+import piecewright.plan.Agenda;
+import piecewright.plan.Check;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
 
@@ -38,7 +40,7 @@ class CalendarFuzzTest {
             UUID batch = new UUID(random.nextLong(), random.nextLong());
             PlanFixture fixture = fixture(random);
             PlanEvents mapping = new PlanEvents(new RandomTexts(random.nextLong()), options(random));
-            BatchEvents events = mapping.of(batch, fixture.plan());
+            BatchEvents events = mapping.of(batch, Agenda.of(fixture.plan()));
             Revision first = Ledger.startedFor(batch).next(events, fixture.start());
             byte[] file = mustBeGood(seed, random, first.forImportFile());
             assertEquals(ReadBack.planned(first.confirmed()), ReadBack.byIcal4j(file), "seed " + seed);
@@ -46,10 +48,10 @@ class CalendarFuzzTest {
             PlanFixture changed = fixture.withSoak(Duration.ofMinutes(30 + random.nextInt(1200)))
                     .withTurns(random.nextInt(9));
             Instant later = fixture.start().plusSeconds(random.nextInt(100_000) - 50_000);
-            Revision second = first.ledger().next(mapping.of(batch, changed.plan()), later);
+            Revision second = first.ledger().next(mapping.of(batch, Agenda.of(changed.plan())), later);
             mustBeGood(seed, random, second.forImportFile());
             mustMoveForward(seed, first, second);
-            Revision again = second.ledger().next(mapping.of(batch, changed.plan()), later.plusSeconds(5));
+            Revision again = second.ledger().next(mapping.of(batch, Agenda.of(changed.plan())), later.plusSeconds(5));
             assertEquals(second.confirmed(), again.confirmed(), "seed " + seed);
             Ledger recovered =
                     Ledger.startedFor(batch).caughtUpWith(WrittenEvents.in(file).orElseThrow());
@@ -127,12 +129,12 @@ class CalendarFuzzTest {
     /** The same words for the same act, whatever they are. */
     private record RandomTexts(long seed) implements EventTexts {
         @Override
-        public String actTitle(Plan plan, Act act) {
+        public String actTitle(Plan.Subject subject, Act act) {
             return "A" + text(new Random(seed ^ act.id().hashCode()));
         }
 
         @Override
-        public List<String> actLines(Plan plan, Act act) {
+        public List<String> actLines(Plan.Subject subject, Act act) {
             Random random = new Random(seed + act.id().hashCode());
             List<String> lines = new ArrayList<>();
             for (int line = random.nextInt(10); line > 0; line--) lines.add(text(random));
@@ -140,12 +142,22 @@ class CalendarFuzzTest {
         }
 
         @Override
-        public String phaseTitle(Plan plan, Phase phase) {
+        public String checkTitle(Plan.Subject subject, Check check) {
+            return "Check: " + check.id();
+        }
+
+        @Override
+        public List<String> checkLines(Plan.Subject subject, Check check) {
+            return List.of("Of " + check.about());
+        }
+
+        @Override
+        public String phaseTitle(Plan.Subject subject, Phase phase) {
             return "P" + text(new Random(seed ^ phase.id().hashCode()));
         }
 
         @Override
-        public List<String> phaseLines(Plan plan, Phase phase) {
+        public List<String> phaseLines(Plan.Subject subject, Phase phase) {
             return List.of(text(new Random(seed + phase.id().hashCode())));
         }
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import piecewright.plan.Agenda;
 
 class PlanEventsTest {
     /** Source: JDK 17 tzdb 2025a and Python zoneinfo agree on these. The span is 8 h of elapsed time in every case. */
@@ -71,7 +72,7 @@ class PlanEventsTest {
     void phasesCanBeLeftOutAndTheBatchEndsAllTheSame() {
         ExportOptions actsOnly = new ExportOptions(ExportOptions.PassivePhases.LEFT_OUT, List.of(), Optional.empty());
         BatchEvents events = new PlanEvents(PlanFixture.TEXTS, actsOnly)
-                .of(PlanFixture.BATCH, PlanFixture.usual().plan());
+                .of(PlanFixture.BATCH, Agenda.of(PlanFixture.usual().plan()));
         assertTrue(events.events().stream().allMatch(event -> event.attention() == Attention.HANDS_ON));
         assertEquals(PlanFixture.usual().plan().acts().size(), events.events().size());
         assertEquals(PlanFixture.usual().events().endsAt(), events.endsAt());
@@ -94,7 +95,7 @@ class PlanEventsTest {
                 List.of(Duration.ofMinutes(30), Duration.ofMinutes(60)),
                 Optional.of(night));
         BatchEvents events = new PlanEvents(PlanFixture.TEXTS, options)
-                .of(PlanFixture.BATCH, PlanFixture.usual().plan());
+                .of(PlanFixture.BATCH, Agenda.of(PlanFixture.usual().plan()));
         CalendarEvent drain = find(events, "steep-1.drain");
         Instant start = Instant.parse("2031-03-30T03:00:00Z"); // 05:00 in Berlin, summer time since 03:00
         assertEquals(start, drain.span().startsAt());

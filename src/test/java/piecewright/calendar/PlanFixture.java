@@ -9,7 +9,9 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Agenda;
 import piecewright.plan.Caution;
+import piecewright.plan.Check;
 import piecewright.plan.Expectation;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
@@ -49,7 +51,7 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
     }
 
     public BatchEvents events(UUID batch) {
-        return new PlanEvents(TEXTS, ExportOptions.usual()).of(batch, plan());
+        return new PlanEvents(TEXTS, ExportOptions.usual()).of(batch, Agenda.of(plan()));
     }
 
     /** The events as a first export at {@link #NOW} dates them. */
@@ -103,22 +105,32 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
 
     private static final class FixtureTexts implements EventTexts {
         @Override
-        public String actTitle(Plan plan, Act act) {
+        public String actTitle(Plan.Subject subject, Act act) {
             return act.kind() == ActKind.DRAIN ? "Drain, rinse, weigh" : "Act: " + act.id();
         }
 
         @Override
-        public List<String> actLines(Plan plan, Act act) {
+        public List<String> actLines(Plan.Subject subject, Act act) {
             return List.of("Water 15 °C; weight 6.0 kg, ±50 g", "Smell: cucumber – „süß“ \\ " + act.kind());
         }
 
         @Override
-        public String phaseTitle(Plan plan, Phase phase) {
+        public String checkTitle(Plan.Subject subject, Check check) {
+            return "Check: " + check.id();
+        }
+
+        @Override
+        public List<String> checkLines(Plan.Subject subject, Check check) {
+            return List.of("Of " + check.about());
+        }
+
+        @Override
+        public String phaseTitle(Plan.Subject subject, Phase phase) {
             return "Grain: " + phase.id();
         }
 
         @Override
-        public List<String> phaseLines(Plan plan, Phase phase) {
+        public List<String> phaseLines(Plan.Subject subject, Phase phase) {
             return List.of("In the " + phase.place());
         }
     }

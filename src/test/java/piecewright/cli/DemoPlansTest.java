@@ -160,14 +160,16 @@ class DemoPlansTest {
         }
         Map<String, String> read = ReadBack.byIcal4j(file);
         wanted.forEach((uid, times) -> assertEquals(times, read.get(uid)));
-        assertEquals(wanted.size() + plan(demo).get("phases").size(), read.size());
+        JsonNode plan = plan(demo);
+        assertEquals(
+                wanted.size() + plan.get("phases").size() + plan.get("checks").size(), read.size());
     }
 
     @ParameterizedTest
     @EnumSource
     void aSecondExportHasTheSameBytes(Demo demo) throws IOException {
         Path calendar = folder.resolve("plan.ics");
-        assertTrue(run(demo, "--calendar", calendar.toString()).out().contains("entries added"));
+        assertTrue(run(demo, "--calendar", calendar.toString()).out().contains(": 0 moved, 0 dropped, "));
         byte[] first = Files.readAllBytes(calendar);
         Run second = run(demo, Run.NOW.plus(Duration.ofHours(5)), "--calendar", calendar.toString());
         assertTrue(second.out().contains("nothing changed"), second.out());

@@ -126,7 +126,8 @@ class KeepingFilesTest {
                         Clock.fixed(Run.NOW, ZoneOffset.UTC),
                         Locale.ENGLISH,
                         () -> otherId,
-                        Run.NEVER),
+                        Run.NEVER,
+                        Secrets.none()),
                 arguments.toArray(String[]::new));
         assertEquals(2, code);
         assertTrue(err.toString().contains("a.ics.ledger.json is lost"), err.toString());
@@ -197,7 +198,8 @@ class KeepingFilesTest {
                 Clock.fixed(Run.NOW, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> Run.BATCH,
-                Run.NEVER);
+                Run.NEVER,
+                Secrets.none());
         assertEquals(3, Piecewright.run(surroundings, "styles"));
         assertEquals(
                 "piecewright: standard output: cannot be written; check the disk or program it is led to\n",
@@ -217,7 +219,7 @@ class KeepingFilesTest {
                 "us",
                 "--locale",
                 "en");
-        assertTrue(us.out().contains("0 entries added, 0 moved, 2 reworded, 0 cancelled, 1 as before."), us.out());
+        assertTrue(us.out().contains(": 0 moved, 0 dropped, 0 new, 3 in other words, 2 unchanged."), us.out());
         String after = Files.readString(folder.resolve("a.ics"));
         assertNotEquals(before, after);
         assertEquals(

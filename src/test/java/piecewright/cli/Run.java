@@ -35,6 +35,10 @@ record Run(int code, String out, String err) {
     };
 
     static Run of(Function<PlanRequest, PlanResult> planner, Instant now, List<String> arguments) {
+        return of(planner, now, Secrets.none(), arguments);
+    }
+
+    static Run of(Function<PlanRequest, PlanResult> planner, Instant now, Secrets secrets, List<String> arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Surroundings surroundings = new Surroundings(
@@ -42,7 +46,8 @@ record Run(int code, String out, String err) {
                 Clock.fixed(now, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> BATCH,
-                planner);
+                planner,
+                secrets);
         int code = Piecewright.run(surroundings, arguments.toArray(String[]::new));
         return new Run(code, out.toString(), err.toString());
     }

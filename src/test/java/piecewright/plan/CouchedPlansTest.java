@@ -230,15 +230,7 @@ class CouchedPlansTest {
         MaltStyle like = Couched.wet();
         HotCouchSchedule low = new HotCouchSchedule(
                 0.43, new FractionRange(0.39, 0.46), 6, new HoursRange(0.5, 20), 72, new HoursRange(6, 14), 44);
-        MaltStyle gentle = new MaltStyle(
-                like.key(),
-                like.title(),
-                like.grains(),
-                like.steep(),
-                like.growth(),
-                like.kiln(),
-                like.finish(),
-                new Couches(Optional.of(low)));
+        MaltStyle gentle = like.withCouches(new Couches(Optional.of(low)));
         int planned = 0;
         for (long seed = 1; seed <= 5; seed++) {
             PlanRequest request = Couched.request(seed);

@@ -16,7 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
 /** A calendar server in memory on loopback, with the moods of real ones. */
-final class FakeServer implements AutoCloseable {
+public final class FakeServer implements AutoCloseable {
     /** A stored resource. */
     record Stored(byte[] body, int version) {
         String etag() {
@@ -33,7 +33,7 @@ final class FakeServer implements AutoCloseable {
     final Map<String, Stored> stored = new TreeMap<>();
     final List<String> log = new ArrayList<>();
     final Deque<Scripted> next = new ArrayDeque<>();
-    boolean exists = true;
+    public boolean exists = true;
     boolean marksOnPut = true;
     boolean deafOnPut;
     String components = "<C:comp name=\"VEVENT\"/>";
@@ -46,7 +46,7 @@ final class FakeServer implements AutoCloseable {
     private long lateCount;
     private Scripted late = new Scripted(500, Map.of(), new byte[0]);
 
-    FakeServer() throws IOException {
+    public FakeServer() throws IOException {
         System.setProperty("sun.net.httpserver.nodelay", "true"); // or each answer waits 40 ms
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.setExecutor(pool);
@@ -54,22 +54,22 @@ final class FakeServer implements AutoCloseable {
         server.start();
     }
 
-    CollectionUrl collection() {
+    public CollectionUrl collection() {
         return CollectionUrl.of("http://127.0.0.1:" + server.getAddress().getPort() + "/cal/malt/");
     }
 
     /** What a person's client does to an event. */
-    synchronized void edit(String name, String from, String to) {
+    public synchronized void edit(String name, String from, String to) {
         Stored before = stored.get("/cal/malt/" + name);
         String changed = new String(before.body(), StandardCharsets.UTF_8).replace(from, to);
         stored.put("/cal/malt/" + name, new Stored(changed.getBytes(StandardCharsets.UTF_8), ++version));
     }
 
-    synchronized String text(String name) {
+    public synchronized String text(String name) {
         return new String(stored.get("/cal/malt/" + name).body(), StandardCharsets.UTF_8);
     }
 
-    synchronized long count(String method) {
+    public synchronized long count(String method) {
         return log.stream().filter(line -> line.startsWith(method + " ")).count();
     }
 

@@ -18,8 +18,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import piecewright.calendar.Ledger;
 import piecewright.calendar.PlanFixture;
 import piecewright.calendar.PublishedCopies;
+import piecewright.calendar.Span;
 
 class LedgerFileTest {
+    private static final Span SPAN = new Span(PlanFixture.NOW, PlanFixture.NOW.plusSeconds(1800));
+
     @TempDir
     Path folder;
 
@@ -63,8 +66,8 @@ class LedgerFileTest {
         UUID uid = Ledger.startedFor(PlanFixture.BATCH).uidOf("floor");
         UUID other = Ledger.startedFor(PlanFixture.BATCH).uidOf("deroot");
         PublishedCopies copies = PublishedCopies.none("https://calendar.example.org/malt/")
-                .with(uid, new PublishedCopies.Copy("floor", Optional.of("\"a\""), "1", "2"))
-                .with(other, new PublishedCopies.Copy("deroot", Optional.empty(), "3", ""));
+                .with(uid, new PublishedCopies.Copy("floor", "Cast", SPAN, Optional.of("\"a\""), "1", "2"))
+                .with(other, new PublishedCopies.Copy("deroot", "Rub off", SPAN, Optional.empty(), "3", ""));
         PublishedFile.write(file, copies);
         assertEquals(copies, PublishedFile.read(file));
         Files.writeString(file, Files.readString(file).replace(uid.toString(), "not-a-uuid"));

@@ -33,7 +33,7 @@ class PlanJsonTest {
         assertEquals(1, root.get("format").intValue());
         JsonNode plan = root.get("plan");
         assertEquals(
-                "[style, lot, timeZone, startsAt, readyAt, rawGrainKg, finishedMaltKg, scaleMaltKg, colourEbc, acts,"
+                "[style, title, lot, timeZone, startsAt, readyAt, rawGrainKg, finishedMaltKg, scaleMaltKg, colourEbc, checks, acts,"
                         + " phases, findings]",
                 plan.propertyNames().toString());
         assertEquals("2031-03-21T18:00:00+01:00", plan.get("startsAt").stringValue());
@@ -43,7 +43,7 @@ class PlanJsonTest {
         JsonNode raise = plan.get("acts").get(1);
         assertEquals(
                 "[id, kind, title, startsAt, minutes, earliest, latest, hardLatest, place, setC,"
-                        + " gateMoistureWetBasisFraction, expect, whatToDo, lookFor, why, cautions]",
+                        + " gateMoistureWetBasisFraction, expect, whatToDo, lookFor, why, cautions, cautionKinds]",
                 raise.propertyNames().toString());
         assertEquals("raise", raise.get("kind").stringValue());
         assertEquals(30, raise.get("minutes").intValue());

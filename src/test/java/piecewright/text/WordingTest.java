@@ -20,10 +20,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.grain.GrainKind;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
+import piecewright.plan.CheckKind;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PhaseKind;
@@ -45,12 +47,14 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.ACROSPIRE, 0.95, 0.6, 0.9),
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
-            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)),
             new Finding.CouchForecast("couch.pack", START, START.plusSeconds(7200), 51.2, 10.6),
             new Finding.CouchForecast("couch.pack", Instant.MAX, START.plusSeconds(7200), 43.2, 4.6),
             new Finding.CouchMarginal("couch.pack", 1.2, 17),
             new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
-            new Finding.OvenDoubt("oven.roast", 8, 40, 110));
+            new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
+            new Finding.NoRoomToCheck("plan", CheckKind.LAY_OUT, "good barley"),
+            new Finding.OvenDoubt("oven.roast", 8, 40, 110),
+            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
 
     private static final List<Obstacle> OBSTACLES = List.of(
             new Obstacle.NobodyThere("steep-1.drain", START, START.plusSeconds(3600)),
@@ -61,6 +65,7 @@ class WordingTest {
             new Obstacle.GrainNotForStyle("pale", GrainKind.WHEAT),
             new Obstacle.VesselTooSmall(31, 25),
             new Obstacle.BedTooDeep(18, 10, 0.3),
+            new Obstacle.ColourOutOfReach("Pale malt", 9, 3.2, List.of("Pale ale malt")),
             new Obstacle.NoHeater(82, 70),
             new Obstacle.HeaterTooSmall(0.5, 0.3),
             new Obstacle.NeverDry(45, 0.13),

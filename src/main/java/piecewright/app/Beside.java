@@ -1,0 +1,32 @@
+package piecewright.app;
+
+import java.nio.file.Path;
+
+/** The files that lie beside a batch or a calendar, by what they are called. */
+final class Beside {
+    private Beside() {}
+
+    /** What was exported of a batch: beside the batch, or beside the calendar when the batch is not kept. */
+    static Path ledger(Path file) {
+        return named(file, ".ledger.json");
+    }
+
+    /** What lies in a collection because of a batch. */
+    static Path published(Path batch) {
+        return named(batch, ".published.json");
+    }
+
+    /** Which live calendar shows a batch. */
+    static Path liveMark(Path batch) {
+        return named(batch, ".live.json");
+    }
+
+    /** Which batches a live calendar shows, and how. */
+    static Path liveList(Path calendar) {
+        return named(calendar, ".batches.json");
+    }
+
+    private static Path named(Path file, String ending) {
+        return file.resolveSibling(file.getFileName() + ending);
+    }
+}

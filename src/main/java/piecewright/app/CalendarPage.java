@@ -1,0 +1,154 @@
+package piecewright.app;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import piecewright.calendar.CalendarChanges;
+import piecewright.calendar.CalendarEvent;
+import piecewright.publish.Conflict;
+import piecewright.publish.PublishResult;
+import piecewright.text.CalendarPhrases;
+
+/** What calendars were told, in lines: "3 moved, 1 dropped, 1 new, 22 unchanged", then each from when to when. */
+public final class CalendarPage {
+    private final Locale locale;
+
+    public CalendarPage(Locale locale) {
+        this.locale = locale;
+    }
+
+    public String written(CalendarUpdate update) {
+        CalendarChanges changes = update.changes();
+        String head = changes.isEmpty()
+                ? CalendarPhrases.say("same", update.calendar())
+                : CalendarPhrases.say("written", update.calendar(), counts(changes));
+        return page(head, update);
+    }
+
+    /** The same before anything is written. */
+    public String preview(CalendarUpdate update) {
+        CalendarChanges changes = update.changes();
+        String head = changes.isEmpty()
+                ? CalendarPhrases.say("preview.same", update.calendar())
+                : CalendarPhrases.say("preview", update.calendar(), counts(changes));
+        return page(head, update);
+    }
+
+    /** How to use it: "file", "live". */
+    public String how(String kind) {
+        return "\n" + CalendarPhrases.paragraph("", CalendarPhrases.say(kind + ".how"));
+    }
+
+    /** How one publication went, and what was left alone. */
+    public String published(CalendarUpdate update, PublishResult result) {
+        String address = update.calendar();
+        return CalendarPhrases.paragraph(
+                        "",
+                        result.match(
+                                done -> counts(address, done.counts()),
+                                offline -> CalendarPhrases.say("collection.offline", address, offline.reason()),
+                                refused -> CalendarPhrases.say(
+                                        "collection.refused." + refusal(refused.status()),
+                                        address,
+                                        Integer.toString(refused.status())),
+                                other -> CalendarPhrases.say("collection.not-a-calendar", address)))
+                + conflicts(update, result);
+    }
+
+    private String conflicts(CalendarUpdate update, PublishResult result) {
+        if (!(result instanceof PublishResult.Published published)) return "";
+        StringBuilder lines = new StringBuilder();
+        for (Conflict conflict : published.conflicts()) {
+            lines.append(CalendarPhrases.paragraph("  ", conflict(update, conflict)));
+        }
+        return lines.toString();
+    }
+
+    private String conflict(CalendarUpdate update, Conflict conflict) {
+        Optional<CalendarEvent> wanted = conflict.wanted();
+        String kind = conflict.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        boolean dropped = wanted.isEmpty() && conflict.kind() == Conflict.Kind.EDITED;
+        return CalendarPhrases.say(
+                "conflict." + kind + (dropped ? ".dropped" : ""),
+                wanted.map(CalendarEvent::summary).orElse(conflict.key()),
+                wanted.map(event -> phrases(update).moment(event.span().startsAt()))
+                        .orElse(""),
+                conflict.key());
+    }
+
+    private static String counts(String address, PublishResult.Counts counts) {
+        return CalendarPhrases.say(
+                "collection.done",
+                address,
+                Integer.toString(counts.created()),
+                Integer.toString(counts.updated()),
+                Integer.toString(counts.removed()),
+                Integer.toString(counts.unchanged()));
+    }
+
+    private static String refusal(int status) {
+        return switch (status) {
+            case 401, 403 -> "account";
+            case 404, 410 -> "absent";
+            case 507 -> "full";
+            default -> "other";
+        };
+    }
+
+    private String page(String head, CalendarUpdate update) {
+        StringBuilder page = new StringBuilder(CalendarPhrases.paragraph("", head));
+        lines(update).forEach(line -> page.append(CalendarPhrases.paragraph("  ", line)));
+        update.missing()
+                .forEach(batch ->
+                        page.append(CalendarPhrases.paragraph("  ", CalendarPhrases.say("missing", batch.toString()))));
+        return page.toString();
+    }
+
+    /** Each change from when to when; a calendar told for the first time has only news, and they are the plan. */
+    private List<String> lines(CalendarUpdate update) {
+        CalendarChanges changes = update.changes();
+        CalendarPhrases phrases = phrases(update);
+        List<String> lines = new ArrayList<>();
+        changes.moved().stream()
+                .sorted(Comparator.comparing(moved -> moved.to().startsAt()))
+                .forEach(moved -> lines.add(moved(phrases, moved)));
+        changes.dropped().stream()
+                .sorted(Comparator.comparing(gone -> gone.span().startsAt()))
+                .forEach(gone ->
+                        lines.add(phrases.dropped(gone.summary(), gone.span().startsAt())));
+        boolean first = changes.unchanged() + changes.reworded() + lines.size() == 0;
+        if (first) return lines;
+        changes.added().stream()
+                .sorted(Comparator.comparing(fresh -> fresh.span().startsAt()))
+                .forEach(fresh ->
+                        lines.add(phrases.added(fresh.summary(), fresh.span().startsAt())));
+        return lines;
+    }
+
+    private static String moved(CalendarPhrases phrases, CalendarChanges.Moved moved) {
+        Instant from = moved.from().startsAt();
+        Instant to = moved.to().startsAt();
+        String title = moved.event().summary();
+        return from.equals(to)
+                ? phrases.lasting(title, to, moved.from().endsAt(), moved.to().endsAt())
+                : phrases.moved(title, from, to);
+    }
+
+    private CalendarPhrases phrases(CalendarUpdate update) {
+        return new CalendarPhrases(update.zone(), locale);
+    }
+
+    private static String counts(CalendarChanges changes) {
+        String moved = Integer.toString(changes.moved().size());
+        String dropped = Integer.toString(changes.dropped().size());
+        String added = Integer.toString(changes.added().size());
+        String unchanged = Integer.toString(changes.unchanged());
+        return changes.reworded() == 0
+                ? CalendarPhrases.say("counts", moved, dropped, added, unchanged)
+                : CalendarPhrases.say(
+                        "counts.reworded", moved, dropped, added, Integer.toString(changes.reworded()), unchanged);
+    }
+}

@@ -1,0 +1,170 @@
+package piecewright.app;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import piecewright.calendar.CalendarChanges;
+import piecewright.plan.Agenda;
+import piecewright.publish.CalendarFile;
+import piecewright.publish.CalendarFile.Purpose;
+import piecewright.store.AtomicFile;
+import piecewright.store.LiveFile;
+import piecewright.store.LiveList;
+import piecewright.store.StoreException;
+
+/**
+ * A calendar file that another program watches: it always says what the batches it shows say now. Which batches those
+ * are, and in which units and manner, lies beside it; at each batch lies the name of the calendar, so that whoever
+ * changes the plan of a batch only has to call {@link #refresh}.
+ */
+public final class LiveCalendar {
+    private final Path calendar;
+    private final LiveList list;
+
+    private LiveCalendar(Path calendar, LiveList list) {
+        this.calendar = calendar;
+        this.list = list;
+    }
+
+    /** The calendar as it is once these batches are shown too, all in this manner; nothing is written yet. */
+    public static LiveCalendar with(Path calendar, List<Path> batches, CalendarManner manner)
+            throws StoreException, NotWrittenException {
+        Path whole = whole(calendar);
+        OneOffCalendar.mustHaveAPlace(whole);
+        Set<Path> shown = new LinkedHashSet<>(known(whole));
+        boolean fresh = shown.isEmpty();
+        for (Path batch : batches) {
+            mustNotBeShownElsewhere(whole(batch), whole);
+            shown.add(whole(batch));
+        }
+        LiveCalendar live = new LiveCalendar(whole, new LiveList(List.copyOf(shown), manner.units(), manner.options()));
+        if (fresh) {
+            var ledgers = live.there().stream().map(KeptBatch::ledger).toList();
+            OneOffCalendar.mustHoldOnly(whole, ledgers);
+        }
+        return live;
+    }
+
+    /** The calendar as it is once these batches are no longer shown. */
+    public static LiveCalendar without(Path calendar, List<Path> batches) throws StoreException {
+        Path whole = whole(calendar);
+        if (!Files.exists(Beside.liveList(whole))) throw new StoreException(calendar, "is no live calendar of ours");
+        LiveList list = LiveFile.readList(Beside.liveList(whole));
+        List<Path> left = new ArrayList<>(list.batches());
+        for (Path batch : batches) {
+            if (!left.remove(whole(batch))) {
+                throw new StoreException(calendar, "does not show " + batch + "; name a batch that it shows");
+            }
+        }
+        return new LiveCalendar(whole, new LiveList(left, list.units(), list.options()));
+    }
+
+    /**
+     * Brings the live calendar of this batch up to date, if one shows it; to be called whenever a new plan of the batch
+     * was accepted and kept.
+     */
+    public static Optional<CalendarUpdate> refresh(Path batch, Instant now) throws NotWrittenException {
+        try {
+            Optional<LiveCalendar> live = of(batch);
+            return live.isEmpty() ? Optional.empty() : Optional.of(live.get().write(now));
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
+    }
+
+    /** What {@link #refresh} would tell the live calendar of this batch if this were its plan. */
+    public static Optional<CalendarUpdate> preview(Path batch, Agenda agenda) throws StoreException {
+        Optional<LiveCalendar> live = of(batch);
+        if (live.isEmpty()) return Optional.empty();
+        List<KeptBatch> batches = new ArrayList<>();
+        for (Path file : live.get().files()) {
+            KeptBatch kept = KeptBatch.open(file);
+            batches.add(file.equals(whole(batch)) ? new KeptBatch(kept.shelf(), kept.ledger(), agenda) : kept);
+        }
+        return Optional.of(live.get().update(batches));
+    }
+
+    private static Optional<LiveCalendar> of(Path batch) throws StoreException {
+        Optional<Path> calendar = LiveFile.readMark(Beside.liveMark(whole(batch)));
+        if (calendar.isEmpty() || !known(calendar.get()).contains(whole(batch))) return Optional.empty();
+        LiveList list = LiveFile.readList(Beside.liveList(calendar.get()));
+        return Optional.of(new LiveCalendar(calendar.get(), list));
+    }
+
+    /** What {@link #write} would change. */
+    public CalendarUpdate preview() throws StoreException {
+        return update(there());
+    }
+
+    /** Notes what is shown, then brings the file up to date. */
+    public CalendarUpdate write(Instant now) throws NotWrittenException {
+        try {
+            List<KeptBatch> batches = there();
+            CalendarUpdate update = update(batches);
+            List<Path> before = known(calendar);
+            for (Path batch : files()) LiveFile.writeMark(Beside.liveMark(batch), calendar);
+            if (list.batches().isEmpty()) remove(Beside.liveList(calendar));
+            else LiveFile.writeList(Beside.liveList(calendar), list);
+            file(batches).write(KeptBatch.members(batches, manner()), now);
+            for (Path batch : before) if (!list.batches().contains(batch)) remove(Beside.liveMark(batch));
+            return update;
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
+    }
+
+    private CalendarUpdate update(List<KeptBatch> batches) throws StoreException {
+        CalendarChanges changes = file(batches)
+                .changes(KeptBatch.members(batches, manner()))
+                .orElseThrow(() -> OneOffCalendar.notOurs(calendar));
+        ZoneId zone = batches.isEmpty() ? ZoneOffset.UTC : batches.get(0).zone();
+        List<Path> missing =
+                list.batches().stream().filter(batch -> !Files.exists(batch)).toList();
+        return new CalendarUpdate(calendar.toString(), zone, changes, missing);
+    }
+
+    private CalendarFile file(List<KeptBatch> batches) {
+        return new CalendarFile(calendar, Purpose.LIVE, KeptBatch.title(batches));
+    }
+
+    private CalendarManner manner() {
+        return new CalendarManner(list.units(), list.options());
+    }
+
+    private List<KeptBatch> there() throws StoreException {
+        return KeptBatch.open(files());
+    }
+
+    private List<Path> files() {
+        return list.batches().stream().filter(Files::exists).toList();
+    }
+
+    private static List<Path> known(Path calendar) throws StoreException {
+        Path file = Beside.liveList(calendar);
+        return Files.exists(file) ? LiveFile.readList(file).batches() : List.of();
+    }
+
+    private static void mustNotBeShownElsewhere(Path batch, Path calendar) throws StoreException {
+        Optional<Path> shown = LiveFile.readMark(Beside.liveMark(batch));
+        if (shown.isPresent()
+                && !shown.get().equals(calendar)
+                && known(shown.get()).contains(batch)) {
+            throw new StoreException(batch, "is shown by " + shown.get() + " already; say --take-out there first");
+        }
+    }
+
+    private static Path whole(Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+
+    private static void remove(Path file) throws StoreException {
+        AtomicFile.remove(file);
+    }
+}

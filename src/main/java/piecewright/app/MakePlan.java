@@ -1,0 +1,79 @@
+package piecewright.app;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import piecewright.plan.ColourPlanner;
+import piecewright.plan.ModelParameters;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.PlanResult;
+import piecewright.plan.Preflight;
+import piecewright.style.MaltStyle;
+
+/** Plans a wish: to a colour if one is wished for, and with the tests of lot and kit that nobody made yet. */
+public final class MakePlan {
+    private final Function<PlanRequest, PlanResult> planner;
+    private final List<MaltStyle> styles;
+
+    /** @param styles all there are, to name those that reach a colour which the wished one does not */
+    public MakePlan(Function<PlanRequest, PlanResult> planner, List<MaltStyle> styles) {
+        this.planner = planner;
+        this.styles = List.copyOf(styles);
+    }
+
+    /**
+     * What is wished beside the wish itself.
+     *
+     * @param colourEbc empty for the middle of the style's cure
+     * @param checksFrom tests before the first act, none of them before then by the house's clock; empty for none at all
+     */
+    public record Extras(OptionalDouble colourEbc, Optional<LocalDateTime> checksFrom) {
+        public Extras {
+            Objects.requireNonNull(colourEbc);
+            Objects.requireNonNull(checksFrom);
+        }
+    }
+
+    /** What came of it; the wish holds the style as it was planned, its cure solved. */
+    public record Made(ReadWish wish, PlanResult result) {
+        public Made {
+            Objects.requireNonNull(wish);
+            Objects.requireNonNull(result);
+        }
+    }
+
+    public Made of(ReadWish wish, Extras extras) {
+        Made made = coloured(wish, extras.colourEbc());
+        boolean plain = extras.checksFrom().isEmpty() || !(made.result() instanceof PlanResult.Planned);
+        return plain ? made : checked(made, extras.checksFrom().get());
+    }
+
+    private Made coloured(ReadWish wish, OptionalDouble colourEbc) {
+        if (colourEbc.isEmpty()) return new Made(wish, planner.apply(wish.request()));
+        ColourPlanner aim =
+                new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
+        ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
+        return new Made(new ReadWish(aimed.request(), wish.lotText(), wish.houseText()), aimed.result());
+    }
+
+    /** Where the days leave it free, the piece starts late enough for every test to be made before it. */
+    private Made checked(Made made, LocalDateTime from) {
+        PlanRequest request = made.wish().request();
+        Preflight preflight = new Preflight(request, from);
+        Plan plan = ((PlanResult.Planned) made.result()).plan();
+        if (request.when() instanceof When.ReadyBy by) {
+            Optional<LocalDate> start = preflight.roomFrom(plan);
+            if (start.isPresent()) {
+                PlanResult later = planner.apply(request.withWhen(new When.ReadyBy(by.day(), start.get())));
+                if (later instanceof PlanResult.Planned planned) plan = planned.plan();
+            }
+        }
+        return new Made(made.wish(), new PlanResult.Planned(preflight.added(plan)));
+    }
+}

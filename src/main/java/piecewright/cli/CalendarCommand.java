@@ -1,0 +1,132 @@
+package piecewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import piecewright.app.CalendarManner;
+import piecewright.app.CalendarPage;
+import piecewright.app.CalendarUpdate;
+import piecewright.app.CollectionCalendar;
+import piecewright.app.CollectionCalendar.Shown;
+import piecewright.app.LiveCalendar;
+import piecewright.app.NotWrittenException;
+import piecewright.app.OneOffCalendar;
+import piecewright.publish.Account;
+import piecewright.publish.PublishResult;
+import piecewright.store.StoreException;
+
+/** Puts kept batches into a calendar: a file to import, a file to watch, or a collection on a server. */
+@Command(
+        name = "calendar",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Puts kept batches into one calendar, or keeps it up to date; says first what would change.",
+        footer = {
+            "",
+            "Ends with 0 done, 1 some entries were left alone (and why), 2 something given is wrong,",
+            "3 a file could not be written or a server did not take it."
+        })
+final class CalendarCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--batch",
+            paramLabel = "FILE",
+            description = "A batch kept with plan --into; once for each batch the calendar shall show.")
+    private List<Path> batches = new ArrayList<>();
+
+    @Option(names = "--file", paramLabel = "FILE", description = "Write one file to import by hand, or")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--live",
+            paramLabel = "FILE",
+            description = "keep this file up to date from now on, for a calendar that watches it, or")
+    private @Nullable Path live;
+
+    @Mixin
+    private final CollectionOptions collection = new CollectionOptions();
+
+    @Option(names = "--preview", description = "Only say what would change.")
+    private boolean preview;
+
+    @Option(names = "--take-out", description = "No longer show the batches: in the live file or the collection.")
+    private boolean takeOut;
+
+    @Mixin
+    private final EntryOptions entryOptions = new EntryOptions();
+
+    @Mixin
+    private final UnitOptions unitOptions = new UnitOptions();
+
+    CalendarCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws OptionException, StoreException, NotWrittenException {
+        CalendarManner manner = entryOptions.manner(unitOptions.displayUnits(surroundings.locale()));
+        int targets = (file == null ? 0 : 1) + (live == null ? 0 : 1) + (collection.given() ? 1 : 0);
+        if (targets != 1) {
+            throw new OptionException("--file", "or --live or --collection must be given, one of the three");
+        }
+        if (batches.isEmpty()) {
+            throw new OptionException("--batch", "is missing; give a file kept with plan --into");
+        }
+        CalendarPage page = new CalendarPage(manner.units().locale());
+        Instant now = surroundings.clock().instant();
+        if (file != null) return toFile(file, page, manner, now);
+        return live != null ? toLive(live, page, manner, now) : toCollection(page, manner, now);
+    }
+
+    private int toFile(Path target, CalendarPage page, CalendarManner manner, Instant now)
+            throws OptionException, StoreException, NotWrittenException {
+        if (takeOut) throw new OptionException("--take-out", "needs --live or --collection; a file was imported");
+        OneOffCalendar calendar = OneOffCalendar.of(target, batches);
+        if (preview) return say(page.preview(calendar.preview(manner)));
+        return say(page.written(calendar.write(manner, now)) + page.how("file"));
+    }
+
+    private int toLive(Path target, CalendarPage page, CalendarManner manner, Instant now)
+            throws StoreException, NotWrittenException {
+        LiveCalendar calendar =
+                takeOut ? LiveCalendar.without(target, batches) : LiveCalendar.with(target, batches, manner);
+        if (preview) return say(page.preview(calendar.preview()));
+        return say(page.written(calendar.write(now)) + (takeOut ? "" : page.how("live")));
+    }
+
+    private int toCollection(CalendarPage page, CalendarManner manner, Instant now)
+            throws OptionException, StoreException, NotWrittenException {
+        Shown shown = takeOut ? Shown.TAKE_OUT : Shown.SHOW;
+        CollectionCalendar calendar = CollectionCalendar.of(collection.collection(), batches, shown);
+        CollectionCalendar.Choices choices = collection.choices();
+        CalendarUpdate update = calendar.preview(manner, now);
+        if (preview) return say(page.preview(update));
+        List<PublishResult> results;
+        try (Account account = collection.account(surroundings.secrets())) {
+            results = calendar.publish(account, collection.ifAbsent(), choices, manner, now);
+        }
+        boolean finished = results.stream().allMatch(PublishResult.Published.class::isInstance);
+        PrintWriter stream =
+                finished ? surroundings.streams().out() : surroundings.streams().err();
+        if (finished) stream.print(page.written(update));
+        results.forEach(result -> stream.print(page.published(update, result)));
+        if (!finished) return Ending.NOT_WRITTEN;
+        boolean leftAlone = results.stream()
+                .anyMatch(result ->
+                        !((PublishResult.Published) result).conflicts().isEmpty());
+        return leftAlone ? Ending.NOT_POSSIBLE : Ending.DONE;
+    }
+
+    private int say(String text) {
+        surroundings.streams().out().print(text);
+        return Ending.DONE;
+    }
+}

@@ -1,0 +1,102 @@
+package piecewright.plan;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import piecewright.colour.ColourAim;
+import piecewright.colour.ColourReach;
+import piecewright.process.kiln.KilnParameters;
+import piecewright.quantity.HoursRange;
+import piecewright.style.KilnSchedule;
+import piecewright.style.MaltStyle;
+
+/**
+ * Plans for a colour: leaves the style as it is but for what it leaves free, its cure or the minutes of its roast,
+ * solved inside the style's ranges and the kit's limits. What a plain course gives is only a first guess; the plan's own
+ * drying, kiln and hours decide, so the aim is corrected by what each plan comes to.
+ */
+public final class ColourPlanner {
+    /** Judgement: nearer than the eye tells, and a tenth of the band of kilned malt. */
+    private static final double NEAR_RATIO = 1.03;
+    /** Judgement: half the band of kilned malt; a plan that misses by less is still a plan for that colour. */
+    private static final double GOOD_ENOUGH_RATIO = 1.15;
+    /** Judgement: the hours of a cure may be missed by this much where somebody's hours ask for it. */
+    private static final double SPARE_HOURS = 0.25;
+    /** Judgement: by then it is as near as people's hours let it. */
+    private static final int ROUNDS = 4;
+
+    private final Function<PlanRequest, PlanResult> planner;
+    private final KilnParameters parameters;
+    private final List<MaltStyle> styles;
+
+    /** @param styles all there are, to name those that reach a colour which the wished one does not */
+    public ColourPlanner(Function<PlanRequest, PlanResult> planner, KilnParameters parameters, List<MaltStyle> styles) {
+        this.planner = planner;
+        this.parameters = parameters;
+        this.styles = List.copyOf(styles);
+    }
+
+    /** The request with what its style left free solved, and the plan of it or why there is none. */
+    public record Aimed(PlanRequest request, PlanResult result) {
+        public Aimed {
+            Objects.requireNonNull(request);
+            Objects.requireNonNull(result);
+        }
+    }
+
+    /** The plan that comes nearest to this colour, EBC. */
+    public Aimed plan(PlanRequest request, double colourEbc) {
+        ColourAim aim = HottestHeat.aim(request.house(), parameters);
+        double aimEbc = colourEbc;
+        Aimed best = null;
+        double bestOff = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < ROUNDS && bestOff > Math.log(NEAR_RATIO); round++) {
+            ColourReach reach = aim.reach(request.style(), aimEbc);
+            if (reach instanceof ColourReach.NoHeater cold) return refused(request, cold);
+            PlanRequest fixed = request.withStyle(fixed(request.style(), reach));
+            PlanResult result = planner.apply(fixed);
+            if (!(result instanceof PlanResult.Planned planned)) {
+                if (best == null) return new Aimed(fixed, result);
+                break;
+            }
+            double gotEbc = planned.plan().outcome().finished().kiln().colourEbc();
+            double off = Math.abs(Math.log(gotEbc / colourEbc));
+            if (off >= bestOff) break;
+            best = new Aimed(fixed, result);
+            bestOff = off;
+            if (!reach.isReached()) break; // as far as the style goes
+            aimEbc *= colourEbc / gotEbc;
+        }
+        Aimed nearest = Objects.requireNonNull(best);
+        return bestOff <= Math.log(GOOD_ENOUGH_RATIO) ? nearest : outOfReach(request, colourEbc, nearest, aim);
+    }
+
+    private static MaltStyle fixed(MaltStyle style, ColourReach reach) {
+        MaltStyle fixed = ColourAim.aimed(style, reach);
+        KilnSchedule kiln = fixed.kiln();
+        HoursRange whole = style.kiln().cureHours();
+        HoursRange spare = new HoursRange(
+                Math.max(whole.lowHours(), kiln.cureHours().lowHours() - SPARE_HOURS),
+                Math.min(whole.highHours(), kiln.cureHours().highHours() + SPARE_HOURS));
+        return fixed.withKiln(kiln.withCure(kiln.cureC(), spare));
+    }
+
+    private static Aimed refused(PlanRequest request, ColourReach.NoHeater cold) {
+        Obstacle obstacle = new Obstacle.NoHeater(cold.neededC(), cold.hottestC());
+        return new Aimed(request, new PlanResult.NotPossible(List.of(obstacle)));
+    }
+
+    private Aimed outOfReach(PlanRequest request, double colourEbc, Aimed nearest, ColourAim aim) {
+        Plan plan = ((PlanResult.Planned) nearest.result()).plan();
+        List<String> reaching = styles.stream()
+                .filter(style -> aim.reach(style, colourEbc).isReached())
+                .map(MaltStyle::title)
+                .toList();
+        Obstacle obstacle = new Obstacle.ColourOutOfReach(
+                request.style().title(),
+                colourEbc,
+                plan.outcome().finished().kiln().colourEbc(),
+                reaching);
+        return new Aimed(request, new PlanResult.NotPossible(List.of(obstacle)));
+    }
+}

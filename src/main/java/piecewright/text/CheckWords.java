@@ -1,0 +1,65 @@
+package piecewright.text;
+
+import piecewright.plan.Check;
+
+/** Words of the visits before the first act. */
+final class CheckWords {
+    private final QuantityFormat quantities;
+
+    CheckWords(QuantityFormat quantities) {
+        this.quantities = quantities;
+    }
+
+    static String title(Check check) {
+        return Phrases.say("check." + check.kind().key() + ".title", check.about());
+    }
+
+    String toDo(Check check) {
+        return switch (check.kind()) {
+            case TEST_SOAK, TEST_WEIGH -> said(check, ".do", check.about(), quantities.scaleMass(0.1));
+            case BOX_FILL -> said(check, ".do", check.about(), quantities.volume(5), quantities.temperature(50));
+            default -> said(check, ".do", check.about());
+        };
+    }
+
+    String gain(Check check) {
+        double beforeSd = check.gain().beforeSd();
+        double afterSd = check.gain().afterSd();
+        return switch (check.kind()) {
+            case LAY_OUT, COUNT -> Phrases.say("check.gain.count", quantities.percent(beforeSd), points(afterSd));
+            case TEST_SOAK, TEST_WEIGH ->
+                Phrases.say("check.gain.steep", quantities.percent(beforeSd), quantities.percent(afterSd));
+            case BOX_FILL, BOX_READ ->
+                Phrases.say("check.gain.box", quantities.percent(beforeSd), quantities.percent(afterSd));
+            case OVEN ->
+                Phrases.say(
+                        "check.gain.oven", quantities.temperatureStep(beforeSd), quantities.temperatureStep(afterSd));
+        };
+    }
+
+    String entry(Check check) {
+        return switch (check.kind()) {
+            case LAY_OUT, COUNT ->
+                Phrases.say("check.entry.count", "{ \"waterMl\": 4, \"corns\": 100, \"by72Hours\": 97 }");
+            case TEST_SOAK, TEST_WEIGH ->
+                Phrases.say(
+                        "check.entry.steep",
+                        "\"testSteep\": { \"startG\": 100, \"drainedG\": 132, \"hours\": 8, \"waterC\": 15 }");
+            case BOX_FILL, BOX_READ ->
+                Phrases.say(
+                        "check.entry.box",
+                        "\"waterTest\": { \"waterL\": 5, \"startC\": 50, \"endC\": 40.5, \"roomC\": 20,"
+                                + " \"hours\": 6 }");
+            case OVEN -> Phrases.say("check.entry.oven", "\"thermostatErrorK\": 3");
+        };
+    }
+
+    private static String points(double fraction) {
+        double tenths = Math.rint(1000 * fraction) / 10;
+        return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
+    }
+
+    private static String said(Check check, String part, String... arguments) {
+        return Phrases.say("check." + check.kind().key() + part, arguments);
+    }
+}

@@ -1,0 +1,88 @@
+package piecewright.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import piecewright.house.House;
+import piecewright.plan.PlanRequest.Amount;
+import piecewright.plan.PlanRequest.When;
+import piecewright.store.HouseFile;
+import piecewright.store.LotFile;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.style.KilnSchedule;
+import piecewright.style.MaltStyle;
+
+class ColourPlannerTest {
+    private static PlanRequest request(String style) throws StoreException {
+        House house = HouseFile.read(Path.of("demo-data/houses/cool-garage.json"));
+        return new PlanRequest(
+                StyleLibrary.builtIn().style(style),
+                LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
+                house,
+                new Amount.FinishedMalt(4),
+                new When.ReadyBy(LocalDate.parse("2027-05-01"), LocalDate.parse("2027-03-01")));
+    }
+
+    private static PlanRequest roasted(String style) throws StoreException {
+        return new PlanRequest(
+                StyleLibrary.builtIn().style(style),
+                LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
+                HouseFile.read(Path.of("demo-data/houses/terrace-kitchen.json")),
+                new Amount.FinishedMalt(2),
+                new When.ReadyBy(LocalDate.parse("2027-11-25"), LocalDate.parse("2027-10-01")));
+    }
+
+    private static ColourPlanner.Aimed aimed(String style, double colourEbc) throws StoreException {
+        return aimed(request(style), colourEbc);
+    }
+
+    private static ColourPlanner.Aimed aimed(PlanRequest request, double colourEbc) throws StoreException {
+        ModelParameters parameters = ModelParameters.defaults();
+        List<MaltStyle> styles = StyleLibrary.builtIn().all();
+        return new ColourPlanner(new Planner(parameters)::plan, parameters.kiln(), styles).plan(request, colourEbc);
+    }
+
+    /** The forward model of the plan is the oracle: the plan made for a colour must come to it, inside its style. */
+    @ParameterizedTest
+    @ValueSource(doubles = {4.5, 5.2})
+    void thePlanComesToTheColourByACureOfTheStyle(double colourEbc) throws StoreException {
+        ColourPlanner.Aimed aimed = aimed("pale-ale", colourEbc);
+        Plan plan = ((PlanResult.Planned) aimed.result()).plan();
+        assertEquals(colourEbc, plan.outcome().finished().kiln().colourEbc(), 0.05 * colourEbc);
+        KilnSchedule whole = request("pale-ale").style().kiln();
+        KilnSchedule used = aimed.request().style().kiln();
+        assertTrue(whole.cureC().contains(used.cureC().lowC()));
+        assertEquals(used.cureC().lowC(), used.cureC().highC());
+        assertTrue(used.cureHours().lowHours() >= whole.cureHours().lowHours());
+        assertTrue(used.cureHours().highHours() <= whole.cureHours().highHours());
+    }
+
+    @Test
+    void aColourBeyondTheStyleIsRefusedWithTheNearestAndWhoReachesIt() throws StoreException {
+        ColourPlanner.Aimed aimed = aimed("pale", 4.8);
+        Obstacle.ColourOutOfReach obstacle = (Obstacle.ColourOutOfReach)
+                ((PlanResult.NotPossible) aimed.result()).obstacles().get(0);
+        assertEquals("Pale malt", obstacle.style());
+        assertTrue(obstacle.nearestEbc() > 2.5 && obstacle.nearestEbc() < 4, "nearest " + obstacle.nearestEbc());
+        assertEquals(List.of("Pale ale malt"), obstacle.reaching());
+    }
+
+    @Test
+    void aRoastedStyleComesToTheColourByItsMinutes() throws StoreException {
+        ColourPlanner.Aimed aimed = aimed(roasted("amber"), 60);
+        Plan plan = ((PlanResult.Planned) aimed.result()).plan();
+        assertEquals(60, plan.outcome().finished().kiln().colourEbc(), 0.15 * 60);
+        var whole = roasted("amber").style().oven().roast().orElseThrow().last();
+        var used = aimed.request().style().oven().roast().orElseThrow().last();
+        assertEquals(used.shortestMinutes(), used.longestMinutes());
+        assertTrue(used.shortestMinutes() >= whole.shortestMinutes());
+        assertTrue(used.longestMinutes() <= whole.longestMinutes());
+    }
+}
