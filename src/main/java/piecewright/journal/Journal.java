@@ -65,8 +65,7 @@ public record Journal(List<Entry> entries) {
             Optional<Entry> original = entry(root);
             held.remove(root);
             if (original.isPresent() && corrected.instead().isPresent()) {
-                Optional<String> actId =
-                        entry.actId().or(() -> original.get().actId());
+                Optional<String> actId = entry.actId().or(() -> original.get().actId());
                 held.put(
                         root,
                         new Entry(
@@ -82,6 +81,8 @@ public record Journal(List<Entry> entries) {
 
     /** Of the effective entries those not after an instant. */
     public List<Entry> effectiveUntil(Instant instant) {
-        return effective().stream().filter(entry -> !entry.at().isAfter(instant)).toList();
+        return effective().stream()
+                .filter(entry -> !entry.at().isAfter(instant))
+                .toList();
     }
 }

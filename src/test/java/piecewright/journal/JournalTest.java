@@ -65,8 +65,8 @@ class JournalTest {
 
     @Test
     void aCorrectionOfALineThatWasLostChangesNothing() {
-        Journal journal = new Journal(List.of(
-                entry(2, EVENING, Did.of(ActKind.DRAIN)), correction(4, MORNING, 3, Weighed.net(5))));
+        Journal journal = new Journal(
+                List.of(entry(2, EVENING, Did.of(ActKind.DRAIN)), correction(4, MORNING, 3, Weighed.net(5))));
         assertEquals(List.of(entry(2, EVENING, Did.of(ActKind.DRAIN))), journal.effective());
     }
 
@@ -81,8 +81,7 @@ class JournalTest {
     @Test
     void theGrainWeighsWhatTheScaleShowsWithoutTheVessel() {
         assertEquals(15.36, new Weighed(17.20, Optional.of(new Report.Tare("tub", 1.84))).netKg(), 1e-9);
-        assertThrows(
-                IllegalArgumentException.class, () -> new Weighed(1.5, Optional.of(new Report.Tare("tub", 1.84))));
+        assertThrows(IllegalArgumentException.class, () -> new Weighed(1.5, Optional.of(new Report.Tare("tub", 1.84))));
     }
 
     /** Class means 0.1, 0.25, 0.5, 0.75, 0.95, 1.1 are a Judgement; the mean of 30 corns by hand. */
