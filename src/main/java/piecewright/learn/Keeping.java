@@ -1,0 +1,9 @@
+package piecewright.learn;
+
+/** How a piece was kept when something was read. */
+enum Keeping {
+    STEEPING,
+    GROWING,
+    HEATED,
+    DONE
+}
