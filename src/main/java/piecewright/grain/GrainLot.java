@@ -32,6 +32,11 @@ public record GrainLot(
         Objects.requireNonNull(learned);
     }
 
+    /** The same lot with other traits. */
+    public GrainLot withLearned(LotTraits changed) {
+        return new GrainLot(name, kind, moisture, dishes, size, treatment, changed);
+    }
+
     /** Germinated share of all corns in dishes of about 4 mL; empty when there is no such dish. */
     public OptionalDouble germinativeEnergyFraction() {
         return shareIn(0, 6);

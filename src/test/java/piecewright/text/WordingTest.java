@@ -44,6 +44,10 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.ACROSPIRE, 0.95, 0.6, 0.9),
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
+            new Finding.LotLearned("lot", 1.18, 0.92),
+            new Finding.HeaterLearned("house", "box kiln", 12.3, 5),
+            new Finding.HeaterLearned("house", "box kiln", 12.3, -5),
+            new Finding.HeaterLearned("house", "box kiln", 12.3, 0.2),
             new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
 
     private static final List<Obstacle> OBSTACLES = List.of(
