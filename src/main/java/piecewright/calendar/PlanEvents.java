@@ -93,6 +93,7 @@ public final class PlanEvents {
                 switch (kind) {
                     case SOAK, DRAIN -> "steelblue";
                     case FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
+                    case PACK, CHECK, BREAK -> "chocolate";
                     case LOAD, STIR, RAISE, CURE, OFF -> "firebrick";
                     case DEROOT -> "peru";
                 });
@@ -103,6 +104,7 @@ public final class PlanEvents {
                 switch (kind) {
                     case IMMERSION, AIR_REST -> "lightsteelblue";
                     case GROWTH, WITHERING -> "darkseagreen";
+                    case COUCHING, COOLING -> "burlywood";
                     case DRYING, CURING -> "lightcoral";
                     case RESTING -> "tan";
                 });

@@ -2,7 +2,9 @@ package piecewright.colour;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import piecewright.house.Heater.HotAir;
+import piecewright.process.CouchState;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
@@ -10,11 +12,13 @@ import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.KilnStage;
 import piecewright.quantity.Moisture;
 import piecewright.quantity.TemperatureRange;
+import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
 
 /**
- * Colour and enzymes of a kilned style by air-on and hours of its cure, after its usual drying: the ladder in 10 m³/h of
+ * Colour and enzymes of a kilned style by air-on and hours of its cure, after its hot couch if it has one, broken at
+ * the index it prefers, and its usual drying: the ladder in 10 m³/h of
  * air per kg of dry matter, rung by rung on moisture, then half the air for the cure. A room of 20 °C and 50 %.
  */
 public final class Cure {
@@ -70,13 +74,16 @@ public final class Cure {
 
     /** The piece when its cure begins: as dry as the first rung that is as warm as the middle of the cure asks. */
     private PieceState dried(double cureC) {
-        double greenFraction = style.steep().targetFraction();
+        Optional<HotCouchSchedule> couch = style.couches().hot();
+        double greenFraction = couch.map(HotCouchSchedule::packingFraction)
+                .orElse(style.steep().targetFraction());
         PieceState now = PieceState.rawGrain(
-                1 / (1 - greenFraction),
-                new Moisture(greenFraction),
-                1,
-                style.kiln().colourBase().startEbc(),
-                ROOM_C);
+                        1 / (1 - greenFraction),
+                        new Moisture(greenFraction),
+                        1,
+                        style.kiln().colourBase().startEbc(),
+                        ROOM_C)
+                .withCouch(couch.map(hot -> new CouchState(1, hot.indexHours())).orElse(CouchState.none()));
         List<Rung> ladder = style.kiln().ladder();
         for (int i = 0; i + 1 < ladder.size() && ladder.get(i).airOnC() < cureC; i++) {
             KilnStage stage = stage(ladder.get(i).airOnC(), AIR_M3_PER_HOUR_KG);

@@ -21,6 +21,7 @@ import piecewright.plan.ActKind;
 import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
 import piecewright.plan.Simulation;
+import piecewright.process.Surroundings;
 import piecewright.process.germination.FloorActs;
 
 /** Lays acts end to end as stretches, the heater's dial and vents followed. Working memory of one journal. */
@@ -90,6 +91,11 @@ final class Doings {
                 begin(at, Water.NONE, turned(at, 0), stages::floor, stages.floorMoves());
             }
             case WITHER -> begin(at, Water.NONE, turned(at, 0), stages::wither, stages.floorMoves());
+            case PACK -> stages.couch().ifPresent(couch -> pack(couch, at));
+            case BREAK -> {
+                keeping = Keeping.GROWING;
+                begin(at, Water.NONE, turned(at, 0), stages::cooling, stages.floorMoves());
+            }
             case TURN, SPRINKLE -> interrupted(at, turned(at, waterL.orElse(0)), waterL.isPresent());
             case LOAD -> heat(at, setup.outfit().drying().dryer(), setup.dryingC(0));
             case RAISE -> {
@@ -133,6 +139,12 @@ final class Doings {
         if (heating == null) return;
         if (sign == Sign.POWER_OUT) rest(at, NOTHING);
         if (sign == Sign.POWER_BACK) heat(at, heating);
+    }
+
+    private void pack(FittedCouch couch, Instant at) {
+        Surroundings room = setup.couching().orElseThrow().air();
+        keeping = Keeping.COUCHED;
+        begin(at, Water.NONE, NOTHING, values -> couch.stage(values, room), couch.moves());
     }
 
     private void cure(Instant at) {

@@ -89,8 +89,24 @@ final class FittedStages {
     }
 
     Stage wither(Values values) {
-        double areaM2 = setup.outfit().growing().areaM2();
-        return new WitherBed(metabolism(values), growth(values), setup.air().floor(), areaM2);
+        double areaM2 = setup.outfit().withering().areaM2();
+        return new WitherBed(metabolism(values), growth(values), setup.air().wither(), areaM2);
+    }
+
+    /** Spread thin after a hot couch: it dries as for a wither and grows no more. */
+    Stage cooling(Values values) {
+        Stage bed = wither(values);
+        return (start, atHours, stepHours) ->
+                bed.step(start, atHours, stepHours).withGrowth(start.growth());
+    }
+
+    /** The hot couch of this piece; empty for a style that has none. */
+    Optional<FittedCouch> couch() {
+        return setup.couching()
+                .map(couching -> new FittedCouch(
+                        couching.model().parameters(),
+                        setup.lot().energyFraction(),
+                        couching.box().name()));
     }
 
     Set<Unknown> floorMoves() {

@@ -4,6 +4,7 @@ package piecewright.learn;
 enum Keeping {
     STEEPING,
     GROWING,
+    COUCHED,
     HEATED,
     DONE
 }

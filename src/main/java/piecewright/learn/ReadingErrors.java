@@ -15,6 +15,8 @@ final class ReadingErrors {
     static final double BED_K = 1.0;
     /** Judgement: one spot of a hot couch against its mean, offset for place allowed for, K. */
     static final double COUCH_K = 1.2;
+    /** Judgement: top and edge of a couch run 2 to 5 K below its mean. */
+    static final double COUCH_RIM_K = 3;
     /** Judgement: top or edge of a couch against its mean, K. */
     static final double COUCH_EDGE_K = 2.5;
     /** Judgement: a thermometer under the bed, K. */
@@ -23,8 +25,8 @@ final class ReadingErrors {
     static final double COUNT_SD = 0.10;
     /** Judgement: colour compared or measured at home, standard deviation of the logarithm. */
     static final double COLOUR_SD = 0.10;
-    /** Judgement: hours after which a couch reading counts half; what it taught then has changed. */
-    static final double COUCH_HALVED_HOURS = 12;
+    /** Judgement: from here on the heat is checked by itself, and readings tell of that rather than of its rate, °C. */
+    static final double COUCH_CHECKED_C = 48;
 
     private ReadingErrors() {}
 
@@ -42,11 +44,6 @@ final class ReadingErrors {
     static double acrospireSd(int corns) {
         double cv = Unevenness.NORMAL_CV_RATIO;
         return Math.sqrt(cv * cv / corns + COUNT_SD * COUNT_SD);
-    }
-
-    /** A couch reading so many hours old, K. */
-    static double couchK(double freshK, double ageHours) {
-        return freshK * Math.pow(2, ageHours / COUCH_HALVED_HOURS / 2);
     }
 
     private static double stepKg(Scale scale) {

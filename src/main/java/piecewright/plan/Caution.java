@@ -14,5 +14,6 @@ public enum Caution {
     HOT_SURFACES,
     DUST,
     ALLERGENS,
-    PACKS_DENSE
+    PACKS_DENSE,
+    COUCH_GAS
 }

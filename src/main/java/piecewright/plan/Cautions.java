@@ -1,7 +1,9 @@
 package piecewright.plan;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import piecewright.grain.GrainKind;
 import piecewright.grain.Treatment;
 
@@ -11,6 +13,9 @@ final class Cautions {
     private static final double HOT_C = 60;
     /** Judgement: a wet piece heavier than this, kg, is lifted by two. */
     private static final double HEAVY_KG = 15;
+
+    private static final Set<ActKind> LIFTED =
+            EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD);
 
     private final GrainKind grain;
     private final Treatment treatment;
@@ -31,12 +36,13 @@ final class Cautions {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
+            case PACK, CHECK, BREAK -> cautions.add(Caution.COUCH_GAS);
             case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
             case DRAIN, STIR -> {
                 // nothing of their own
             }
         }
-        boolean lifts = kind == ActKind.DRAIN || kind == ActKind.FLOOR || kind == ActKind.LOAD;
+        boolean lifts = LIFTED.contains(kind);
         if (lifts && massKg > HEAVY_KG) cautions.add(Caution.LIFTING);
         return cautions;
     }

@@ -117,6 +117,31 @@ public sealed interface Finding {
         }
     }
 
+    /** What the couch is expected to do: when the pile passes 45 °C (end of time if never), its peak, its index when broken. */
+    record CouchForecast(String about, Instant catches, Instant peaks, double peakC, double indexHours)
+            implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** The pile is only so many times the least that heats itself: it may stay cold. */
+    record CouchMarginal(String about, double sizeRatio, double airC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** The couch stays so long where souring germs multiply, and is wet enough for them. */
+    record CouchMaySour(String about, Duration warm) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
     /** Which quantity an {@link OffStyle} speaks of; colour in EBC, the others shares of one. */
     enum Quantity {
         COLOUR_EBC,

@@ -42,6 +42,7 @@ final class Findings {
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
+        setup.couching().ifPresent(couching -> findings.addAll(new CouchFindings(couching).of(course)));
         attendedHeat(acts, findings);
         airRepeats(acts, findings);
         return findings;
@@ -93,7 +94,8 @@ final class Findings {
 
     private void floor(Course course, List<Finding> findings) {
         Instant from = course.first(ActKind.FLOOR).visit().at();
-        Instant until = course.first(ActKind.LOAD).visit().at();
+        ActKind ends = setup.couching().isPresent() ? ActKind.PACK : ActKind.LOAD;
+        Instant until = course.first(ends).visit().at();
         double warmestC = course.samples().stream()
                 .filter(sample -> !sample.at().isBefore(from) && sample.at().isBefore(until))
                 .mapToDouble(sample -> sample.state().grainC())

@@ -3,6 +3,7 @@ package piecewright.plan;
 import piecewright.grain.LotTraits;
 import piecewright.house.KitTraits;
 import piecewright.process.MetabolismParameters;
+import piecewright.process.couch.CouchParameters;
 import piecewright.process.germination.GrowthParameters;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.steep.SteepParameters;
@@ -10,12 +11,17 @@ import piecewright.process.steep.SteepParameters.Warming;
 
 /** Parameters of every stage, editable in one place. */
 public record ModelParameters(
-        SteepParameters steep, MetabolismParameters metabolism, GrowthParameters growth, KilnParameters kiln) {
+        SteepParameters steep,
+        MetabolismParameters metabolism,
+        GrowthParameters growth,
+        CouchParameters couch,
+        KilnParameters kiln) {
     public static ModelParameters defaults() {
         return new ModelParameters(
                 SteepParameters.defaults(),
                 MetabolismParameters.defaults(),
                 GrowthParameters.defaults(),
+                CouchParameters.defaults(),
                 KilnParameters.defaults());
     }
 
@@ -32,6 +38,7 @@ public record ModelParameters(
                 steep,
                 metabolism.withHeatAt20WPerKg(heat),
                 growth.withWitherPerHourKPa(growth.witherPerHourKPa() * drying),
+                couch,
                 kiln.withDrying(kiln.drying().withKernelRatio(kernels))
                         .withColour(kiln.colour().withRateRatio(kiln.colour().rateRatio() * colour)));
     }

@@ -37,4 +37,23 @@ public sealed interface Obstacle {
 
     /** The air this heater moves would never dry the piece that far. */
     record NeverDry(double airOnC, double reachedFraction) implements Obstacle {}
+
+    /** The style heats itself in an insulated box, and the house has none. */
+    record NoBox() implements Obstacle {}
+
+    /** No insulated box holds the piece. */
+    record BoxTooSmall(double neededL, double largestL) implements Obstacle {}
+
+    /** The pile would never heat itself: too small for its box and the air around it. */
+    record CouchTooSmall(double grainKg, double airC, Remedies remedies) implements Obstacle {
+        /**
+         * What alone would make it heat for certain; NaN where nothing within reason would.
+         *
+         * @param grainKg raw grain in the same box
+         * @param airC air around the same box
+         * @param boxWPerK loss of the box, at 4.5 kg
+         * @param tightWPerK loss a better box may have
+         */
+        public record Remedies(double grainKg, double airC, double boxWPerK, double tightWPerK) {}
+    }
 }

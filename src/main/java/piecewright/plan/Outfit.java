@@ -4,12 +4,21 @@ import java.util.Objects;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 
-/** The places and kit chosen for one piece. */
-public record Outfit(Soaking soaking, Growing growing, Drying drying) {
+/**
+ * The places and kit chosen for one piece.
+ *
+ * @param withering where it withers: where it grew, or where it dries best before a hot couch
+ */
+public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying drying) {
     public Outfit {
         Objects.requireNonNull(soaking);
         Objects.requireNonNull(growing);
+        Objects.requireNonNull(withering);
         Objects.requireNonNull(drying);
+    }
+
+    Outfit withWithering(Growing changed) {
+        return new Outfit(soaking, growing, changed, drying);
     }
 
     /**

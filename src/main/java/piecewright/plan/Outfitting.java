@@ -48,7 +48,7 @@ final class Outfitting {
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
         Optional<Outfit.Drying> drying = new Heating(house, style, rooms, parameters).choose(dryMatterKg, obstacles);
         if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty()) return Optional.empty();
-        return Optional.of(new Outfit(soaking.get(), growing.get(), drying.get()));
+        return Optional.of(new Outfit(soaking.get(), growing.get(), growing.get(), drying.get()));
     }
 
     private Optional<Soaking> soaking(GrainKind grain, double grainKg, List<Obstacle> obstacles) {

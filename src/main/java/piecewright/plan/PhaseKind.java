@@ -6,6 +6,8 @@ public enum PhaseKind {
     AIR_REST,
     GROWTH,
     WITHERING,
+    COUCHING,
+    COOLING,
     DRYING,
     CURING,
     RESTING;

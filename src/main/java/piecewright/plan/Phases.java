@@ -5,6 +5,7 @@ import piecewright.house.Heater.HotAir;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.Stage;
+import piecewright.process.couch.HotCouch;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorBed;
 import piecewright.process.germination.WitherBed;
@@ -29,10 +30,12 @@ final class Phases {
             case DRAIN -> passing(PhaseKind.AIR_REST, rest());
             case FLOOR -> passing(PhaseKind.GROWTH, floor());
             case WITHER -> passing(PhaseKind.WITHERING, wither());
+            case PACK -> passing(PhaseKind.COUCHING, couch());
+            case BREAK -> passing(PhaseKind.COOLING, cooling());
             case LOAD, RAISE -> drying(visit.number());
             case CURE -> curing();
             case OFF, DEROOT -> Passing.none();
-            case TURN, SPRINKLE, STIR -> before;
+            case TURN, SPRINKLE, STIR, CHECK -> before;
         };
     }
 
@@ -64,8 +67,20 @@ final class Phases {
         return new WitherBed(
                 setup.models().metabolism(),
                 setup.models().growth(),
-                setup.air().floor(),
-                setup.outfit().growing().areaM2());
+                setup.air().wither(),
+                setup.outfit().withering().areaM2());
+    }
+
+    private Stage couch() {
+        Couching couching = setup.couching().orElseThrow();
+        return new HotCouch(couching.model(), couching.air());
+    }
+
+    /** Spread thin as for a wither; what came out of a hot couch grows no more. */
+    private Stage cooling() {
+        Stage bed = wither();
+        return (start, atHours, stepHours) ->
+                bed.step(start, atHours, stepHours).withGrowth(start.growth());
     }
 
     private Passing drying(int rung) {

@@ -90,7 +90,8 @@ final class PlanWriter {
         for (int stop = 0; stop <= stops.deroot(); stop++) {
             if (stops.id(stop).equals(station.visit().id())) return Duration.ofMinutes(stops.workMinutes(stop));
         }
-        return Duration.ofMinutes(Search.TURN_MINUTES);
+        boolean checks = station.visit().kind() == ActKind.CHECK;
+        return Duration.ofMinutes(checks ? Search.CHECK_MINUTES : Search.TURN_MINUTES);
     }
 
     private Expectation expectation(Station station) {
@@ -117,8 +118,20 @@ final class PlanWriter {
             case FLOOR ->
                 Setting.at(outfit.growing().place())
                         .withDepthCm(outfit.growing().depthCm());
-            case TURN, SPRINKLE, WITHER -> {
-                Setting setting = Setting.at(outfit.growing().place());
+            case WITHER ->
+                Setting.at(outfit.withering().place())
+                        .withDepthCm(outfit.withering().depthCm());
+            case PACK, CHECK -> {
+                Couching couching = setup.couching().orElseThrow();
+                yield Setting.at(couching.box().name())
+                        .withLimitC(couching.schedule().spreadAboveC());
+            }
+            case BREAK -> Setting.at(outfit.withering().place());
+            case TURN, SPRINKLE -> {
+                Setting setting = Setting.at(
+                        station.during() == PhaseKind.WITHERING
+                                ? outfit.withering().place()
+                                : outfit.growing().place());
                 yield station.waterKg() > 0 ? setting.withWaterL(station.waterKg()) : setting;
             }
             case LOAD -> Setting.at(dryer).withSetC(setup.dryingC(0));
@@ -140,7 +153,7 @@ final class PlanWriter {
         Station from = stations.get(0);
         for (Station station : stations.subList(1, stations.size())) {
             ActKind kind = station.visit().kind();
-            if (kind == ActKind.TURN || kind == ActKind.STIR) continue;
+            if (kind == ActKind.TURN || kind == ActKind.STIR || kind == ActKind.CHECK) continue;
             if (from.visit().at().isBefore(station.visit().at())) {
                 phases.add(phase(
                         from, station.visit().at(), station.before().mass().moisture()));
@@ -159,6 +172,8 @@ final class PlanWriter {
             case DRAIN -> PhaseKind.AIR_REST;
             case FLOOR -> PhaseKind.GROWTH;
             case WITHER -> PhaseKind.WITHERING;
+            case PACK -> PhaseKind.COUCHING;
+            case BREAK -> PhaseKind.COOLING;
             case LOAD, RAISE -> PhaseKind.DRYING;
             case CURE -> PhaseKind.CURING;
             default -> PhaseKind.RESTING;

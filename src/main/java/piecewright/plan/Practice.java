@@ -33,6 +33,10 @@ public final class Practice {
     /** Judgement: waiting as a wither before the kiln, thin and turned. */
     public static final Limits WITHER = Limits.of(row(14, 48, 72), row(16, 24, 36), row(19, 12, 16), row(22, 4, 8));
 
+    /** Judgement: withering to pack a couch, thin and airy: 28 h at 23 °C are practice; the other figures estimated. */
+    public static final Limits COUCH_WITHER =
+            Limits.of(row(14, 48, 72), row(16, 42, 60), row(19, 34, 48), row(23, 28, 36));
+
     private Practice() {}
 
     /** Gap between turnings by bed depth, cm, more than 0. */

@@ -53,6 +53,8 @@ public final class Rules {
     public static final double CAST_GROWTH_RATIO = 0.12;
     /** Judgement: withered no drier than this: below it growth is over and the kiln is the better dryer. */
     public static final double WITHER_DRIEST_FRACTION = 0.30;
+    /** Judgement: couch and cooling after it take no more moisture than this off, wet basis. */
+    public static final double COUCH_DRIES_FRACTION = 0.06;
     /** Judgement: practice, a wither of 12 to 24 h. */
     private static final double WITHER_EARLY_HOURS = 12;
     /** Judgement: practice, the same. */
@@ -167,7 +169,8 @@ public final class Rules {
                 * Math.abs(moistureFraction - style.steep().targetFraction());
     }
 
-    public double growthAtLoading(double growthRatio) {
+    /** Growth as it ends: at loading, or before it at packing the couch. */
+    public double growthAtTheEnd(double growthRatio) {
         if (!style.growth().acceptable().contains(growthRatio)) return Double.POSITIVE_INFINITY;
         return GROWTH_COST_MINUTES_PER_TENTH
                 * 10
@@ -180,11 +183,35 @@ public final class Rules {
 
     public Slip witherSlip(double grainC) {
         double longest = style.growth().wither().highHours();
-        double hard = Math.max(WITHER_SHORTEST_HOURS, Math.min(longest, Practice.WITHER.hardHours(grainC)));
-        double soft = Math.min(hard, Practice.WITHER.softHours(grainC));
+        double hard =
+                Math.max(WITHER_SHORTEST_HOURS, Math.min(longest, witherLimits().hardHours(grainC)));
+        double soft = Math.min(hard, witherLimits().softHours(grainC));
         soft = Math.max(soft, WITHER_SHORTEST_HOURS);
-        double latest = Math.min(WITHER_LATEST_HOURS, soft);
+        double latest = couched() ? soft : Math.min(WITHER_LATEST_HOURS, soft);
         return new Slip(WITHER_SHORTEST_HOURS, Math.min(WITHER_EARLY_HOURS, latest), latest, soft, hard);
+    }
+
+    /** No wither lasts longer at any temperature. */
+    public double longestWitherHours() {
+        return Math.min(style.growth().wither().highHours(), witherLimits().longestHours());
+    }
+
+    private Limits witherLimits() {
+        return couched() ? Practice.COUCH_WITHER : Practice.WITHER;
+    }
+
+    private boolean couched() {
+        return style.couches().hot().isPresent();
+    }
+
+    /** Withering ends at this moisture at the latest, wet basis. */
+    public double driestFraction() {
+        return style.couches().hot().map(hot -> hot.packing().lowFraction()).orElse(WITHER_DRIEST_FRACTION);
+    }
+
+    /** No piece is loaded drier, wet basis: a couch gives off about as much water as it makes. */
+    public double driestLoadFraction() {
+        return driestFraction() - (couched() ? COUCH_DRIES_FRACTION : 0);
     }
 
     public double waitsInTheKiln(double hoursSinceOpen) {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param setC temperature to set (air-on) or of the water to fill in, °C
  * @param waterL water to fill in or sprinkle, litres
  * @param depthCm bed depth to spread to, cm
+ * @param limitC grain no warmer than this, °C: act at once if it is
  * @param gateFraction moisture (wet basis) at or below which alone the act may happen; weigh first
  */
 public record Setting(
@@ -17,25 +18,30 @@ public record Setting(
         OptionalDouble setC,
         OptionalDouble waterL,
         OptionalDouble depthCm,
-        OptionalDouble gateFraction) {
+        OptionalDouble gateFraction,
+        OptionalDouble limitC) {
     public static Setting at(String place) {
         OptionalDouble none = OptionalDouble.empty();
-        return new Setting(Optional.of(place), none, none, none, none);
+        return new Setting(Optional.of(place), none, none, none, none, none);
     }
 
     public Setting withSetC(double changedC) {
-        return new Setting(place, OptionalDouble.of(changedC), waterL, depthCm, gateFraction);
+        return new Setting(place, OptionalDouble.of(changedC), waterL, depthCm, gateFraction, limitC);
     }
 
     public Setting withWaterL(double changedL) {
-        return new Setting(place, setC, OptionalDouble.of(changedL), depthCm, gateFraction);
+        return new Setting(place, setC, OptionalDouble.of(changedL), depthCm, gateFraction, limitC);
     }
 
     public Setting withDepthCm(double changedCm) {
-        return new Setting(place, setC, waterL, OptionalDouble.of(changedCm), gateFraction);
+        return new Setting(place, setC, waterL, OptionalDouble.of(changedCm), gateFraction, limitC);
     }
 
     public Setting withGateFraction(double changedFraction) {
-        return new Setting(place, setC, waterL, depthCm, OptionalDouble.of(changedFraction));
+        return new Setting(place, setC, waterL, depthCm, OptionalDouble.of(changedFraction), limitC);
+    }
+
+    public Setting withLimitC(double changedC) {
+        return new Setting(place, setC, waterL, depthCm, gateFraction, OptionalDouble.of(changedC));
     }
 }

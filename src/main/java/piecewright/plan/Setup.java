@@ -2,6 +2,7 @@ package piecewright.plan;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import piecewright.grain.GrainKind;
 import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
@@ -15,9 +16,17 @@ import piecewright.style.MaltStyle;
 /**
  * Everything the physics of one piece needs.
  *
+ * @param couching the hot couch, for styles that have one
  * @param dryMatterKg dry matter steeped, after floaters, kg
  */
-public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, double dryMatterKg) {
+public record Setup(
+        MaltStyle style,
+        Lot lot,
+        Models models,
+        Outfit outfit,
+        Air air,
+        Optional<Couching> couching,
+        double dryMatterKg) {
     /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
     public static final double SENSITIVE_FRACTION = 0.10;
 
@@ -27,6 +36,7 @@ public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air 
         Objects.requireNonNull(models);
         Objects.requireNonNull(outfit);
         Objects.requireNonNull(air);
+        Objects.requireNonNull(couching);
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */
@@ -79,5 +89,6 @@ public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air 
     public record Models(SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln) {}
 
     /** The air where each stage happens. */
-    public record Air(Surroundings steep, Surroundings floor, Surroundings dryer, Surroundings curer) {}
+    public record Air(
+            Surroundings steep, Surroundings floor, Surroundings wither, Surroundings dryer, Surroundings curer) {}
 }

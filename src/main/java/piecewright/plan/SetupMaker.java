@@ -3,8 +3,10 @@ package piecewright.plan;
 import java.util.List;
 import java.util.Optional;
 import piecewright.grain.GrainLot;
+import piecewright.plan.Outfit.Growing;
 import piecewright.process.Metabolism;
 import piecewright.process.steep.SteepModel;
+import piecewright.style.HotCouchSchedule;
 
 /** Chooses the kit of a piece and fits the models to its lot. */
 public final class SetupMaker {
@@ -24,27 +26,44 @@ public final class SetupMaker {
         double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
         Optional<Outfit> outfit = new Outfitting(request.house(), request.style(), rooms, parameters)
                 .choose(lot.kind(), grainKg, dryKg, obstacles);
-        return outfit.map(chosen -> {
-            double energy = lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
-            Setup.Lot assumed = new Setup.Lot(
-                    lot.kind(),
-                    lot.moisture().moisture().dryBasisRatio(),
-                    energy,
-                    lot.waterSensitivityFraction().orElse(0),
-                    request.house().steepWaterC());
-            ModelParameters taught =
-                    parameters.taughtBy(lot.learned(), request.house().kit().learned(), chosen);
-            Setup.Models models = new Setup.Models(
-                    SteepModel.of(lot, taught.steepIn(chosen.soaking().vessels())),
-                    Metabolism.of(lot, taught.metabolism()),
-                    taught.growth(),
-                    taught.kiln());
-            Setup.Air air = new Setup.Air(
-                    rooms.at(chosen.soaking().place()),
-                    rooms.at(chosen.growing().place()),
-                    rooms.at(chosen.drying().dryer().place()),
-                    rooms.at(chosen.drying().curer().place()));
-            return new Setup(request.style(), assumed, models, chosen, air, dryKg);
-        });
+        Optional<CouchFitting> fitting = request.style().couches().hot().map(hot -> fitting(request, rooms, hot));
+        Optional<Couching> couching = fitting.flatMap(one -> one.choose(dryKg, obstacles));
+        if (outfit.isEmpty() || fitting.isPresent() && couching.isEmpty()) return Optional.empty();
+        Outfit chosen = outfit.get();
+        Growing withering =
+                fitting.map(one -> one.withering(chosen.growing(), dryKg)).orElse(chosen.withering());
+        return Optional.of(setup(request, rooms, chosen.withWithering(withering), couching, dryKg));
+    }
+
+    private CouchFitting fitting(PlanRequest request, Rooms rooms, HotCouchSchedule hot) {
+        return new CouchFitting(request.house(), rooms, parameters, hot, energyFraction(request.lot()));
+    }
+
+    private static double energyFraction(GrainLot lot) {
+        return lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+    }
+
+    private Setup setup(PlanRequest request, Rooms rooms, Outfit chosen, Optional<Couching> couching, double dryKg) {
+        GrainLot lot = request.lot();
+        Setup.Lot assumed = new Setup.Lot(
+                lot.kind(),
+                lot.moisture().moisture().dryBasisRatio(),
+                energyFraction(lot),
+                lot.waterSensitivityFraction().orElse(0),
+                request.house().steepWaterC());
+        ModelParameters taught =
+                parameters.taughtBy(lot.learned(), request.house().kit().learned(), chosen);
+        Setup.Models models = new Setup.Models(
+                SteepModel.of(lot, taught.steepIn(chosen.soaking().vessels())),
+                Metabolism.of(lot, taught.metabolism()),
+                taught.growth(),
+                taught.kiln());
+        Setup.Air air = new Setup.Air(
+                rooms.at(chosen.soaking().place()),
+                rooms.at(chosen.growing().place()),
+                rooms.at(chosen.withering().place()),
+                rooms.at(chosen.drying().dryer().place()),
+                rooms.at(chosen.drying().curer().place()));
+        return new Setup(request.style(), assumed, models, chosen, air, couching, dryKg);
     }
 }

@@ -3,8 +3,10 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
@@ -21,6 +23,8 @@ public final class Simulation {
     private static final Duration NO_SPRINKLING_BEFORE_END = Duration.ofHours(24);
     /** Judgement: a sprinkling brings the bed this far above what it must keep, wet basis. */
     private static final double SPRINKLED_TO_FRACTION = 0.015;
+
+    private static final Set<ActKind> GROWTH_ENDS = EnumSet.of(ActKind.WITHER, ActKind.PACK, ActKind.LOAD);
 
     private final Setup setup;
     private final Instant origin;
@@ -40,9 +44,16 @@ public final class Simulation {
      * @param slowFraction moisture nine kilns in ten are at or below, wet basis; as expected before the kiln
      * @param meanC mean grain temperature of the phase before
      * @param waterKg water sprinkled, 0 for none
+     * @param during the phase the act ends or interrupts
      */
     public record Station(
-            Visit visit, PieceState before, PieceState after, double slowFraction, double meanC, double waterKg) {}
+            Visit visit,
+            PieceState before,
+            PieceState after,
+            double slowFraction,
+            double meanC,
+            double waterKg,
+            PhaseKind during) {}
 
     /** Stations in time order, and the states between them. */
     public record Course(List<Station> stations, List<Plan.Sample> samples) {
@@ -84,9 +95,9 @@ public final class Simulation {
             }
             PieceState before = now;
             double waterKg = sprinklingKg(visit, before, passing, growthEnds);
-            now = acted(visit, before, waterKg);
+            now = acted(visit, before, waterKg, passing.kind());
             double slowFraction = slow.orElse(before).mass().moisture().wetBasisFraction();
-            stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg));
+            stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg, passing.kind()));
             if (visit.kind() == ActKind.LOAD) slow = Optional.of(now);
             passing = phases.after(visit, passing);
             sinceAt = visit.at();
@@ -96,7 +107,7 @@ public final class Simulation {
 
     private static Instant growthEnds(Timetable timetable) {
         return timetable.visits().stream()
-                .filter(visit -> visit.kind() == ActKind.WITHER || visit.kind() == ActKind.LOAD)
+                .filter(visit -> GROWTH_ENDS.contains(visit.kind()))
                 .map(Visit::at)
                 .findFirst()
                 .orElse(Instant.MAX);
@@ -114,8 +125,10 @@ public final class Simulation {
         return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
     }
 
-    private PieceState acted(Visit visit, PieceState before, double waterKg) {
-        double airC = setup.air().floor().airC(hours(visit.at()));
+    private PieceState acted(Visit visit, PieceState before, double waterKg, PhaseKind during) {
+        boolean withers = visit.kind() == ActKind.WITHER || during == PhaseKind.WITHERING;
+        var air = withers ? setup.air().wither() : setup.air().floor();
+        double airC = air.airC(hours(visit.at()));
         return switch (visit.kind()) {
             case TURN, FLOOR, WITHER -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
             case OFF -> before.withGrainC(setup.air().curer().airC(hours(visit.at())));

@@ -3,6 +3,7 @@ package piecewright.plan;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.quantity.FractionRange;
+import piecewright.style.HotCouchSchedule;
 
 /** Whether a simulated timetable keeps every guard: what the quick forms promised, the reference stages confirm. */
 final class Verification {
@@ -10,6 +11,9 @@ final class Verification {
     private static final double GATE_SLACK_FRACTION = 0.003;
     /** Judgement: and by this much in growth or steep-out moisture. */
     private static final double STATE_SLACK_FRACTION = 0.01;
+
+    /** Judgement: and by this share of the style's couch index. */
+    private static final double INDEX_SLACK_FRACTION = 0.1;
 
     private Verification() {}
 
@@ -24,7 +28,26 @@ final class Verification {
             }
             holds &= gateIsOpen(setup, station);
         }
+        if (setup.couching().isPresent())
+            holds &= couchIsInStyle(setup.couching().get().schedule(), course);
         return holds && within(setup.style().steep().acceptable(), out);
+    }
+
+    private static boolean couchIsInStyle(HotCouchSchedule schedule, Course course) {
+        Station packed = course.first(ActKind.PACK);
+        Station broken = course.first(ActKind.BREAK);
+        double indexHours = broken.before().couch().indexHours();
+        double slackHours = INDEX_SLACK_FRACTION * schedule.indexHours();
+        double hottestC = course.samples().stream()
+                .filter(sample -> !sample.at().isBefore(packed.visit().at())
+                        && !sample.at().isAfter(broken.visit().at()))
+                .mapToDouble(sample -> sample.state().grainC())
+                .max()
+                .orElse(0);
+        return within(schedule.packing(), packed.before().mass().moisture().wetBasisFraction())
+                && indexHours >= schedule.acceptableIndex().lowHours() - slackHours
+                && indexHours <= schedule.acceptableIndex().highHours() + slackHours
+                && hottestC <= schedule.spreadAboveC();
     }
 
     private static boolean within(FractionRange range, double fraction) {

@@ -42,11 +42,18 @@ final class Windows {
             case FLOOR -> casting(index);
             case TURN, SPRINKLE -> after(since, turnSlip(meanC), at);
             case STIR -> after(since, STIR_SLIP, at);
-            case WITHER, LOAD -> grown(index);
+            case WITHER, PACK -> grown(index);
+            case LOAD -> setup.couching().isPresent() ? after(since, CouchRules.loadSlip(), at) : grown(index);
+            case CHECK -> after(since, couchWindows().checkSlip(), at);
+            case BREAK -> couchWindows().broken(stations, index);
             case RAISE, CURE -> opened(at);
             case OFF -> after(since, rules.cureSlip(), at);
             case DEROOT -> after(since, rules.derootSlip(), at);
         };
+    }
+
+    private CouchWindows couchWindows() {
+        return new CouchWindows(setup.couching().orElseThrow());
     }
 
     /** Judgement: practice, stir every 4 h while wet, 8 softly, 12 at most. */
@@ -70,7 +77,7 @@ final class Windows {
     }
 
     /** A window that takes in the planned instant even where it was put before the free part. */
-    private static Window enclosing(Instant earliest, Instant latest, Instant hard, Instant at) {
+    static Window enclosing(Instant earliest, Instant latest, Instant hard, Instant at) {
         Instant from = at.isBefore(earliest) ? at : earliest;
         Instant until = latest.isBefore(from) ? from : latest;
         Instant last = hard.isBefore(at) ? at : hard;

@@ -71,6 +71,7 @@ public final class PlanJson {
         act.setting().setC().ifPresent(setC -> node.put("setC", rounded(setC, 1)));
         act.setting().waterL().ifPresent(waterL -> node.put("waterL", rounded(waterL, 2)));
         act.setting().depthCm().ifPresent(depthCm -> node.put("depthCm", rounded(depthCm, 1)));
+        act.setting().limitC().ifPresent(limitC -> node.put("limitC", rounded(limitC, 1)));
         act.setting().gateFraction().ifPresent(gate -> node.put("gateMoistureWetBasisFraction", rounded(gate, 4)));
         write(act.expect(), node.putObject("expect"));
         node.put("whatToDo", wording.whatToDo(act));

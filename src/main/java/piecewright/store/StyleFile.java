@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import piecewright.grain.GrainKind;
 import piecewright.quantity.EbcRange;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
 import piecewright.quantity.TemperatureRange;
+import piecewright.style.Couches;
 import piecewright.style.GrowthSchedule;
+import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
 import piecewright.style.SteepSchedule;
@@ -27,7 +30,8 @@ public final class StyleFile {
 
     /** The style in this text; the file is only named in refusals. */
     public static MaltStyle parse(Path file, String text) throws StoreException {
-        JsonBlock root = JsonBlock.root(file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish");
+        JsonBlock root =
+                JsonBlock.root(file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish", "hotCouch");
         String key = root.text("style");
         if (!key.matches("[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?")) {
             throw root.refused("style", "must be lower-case letters, digits and hyphens, like \"pale-ale\"");
@@ -39,7 +43,9 @@ public final class StyleFile {
         GrowthSchedule growth = growth(root.block("growth"));
         KilnSchedule kiln = kiln(root.block("kiln"));
         MaltStyle.FinishSchedule finish = finish(root.block("finish"));
-        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish));
+        Optional<JsonBlock> hot = root.optionalBlock("hotCouch");
+        Couches couches = new Couches(hot.isPresent() ? Optional.of(hotCouch(hot.get())) : Optional.empty());
+        return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches));
     }
 
     private static SteepSchedule steep(JsonBlock block) throws StoreException {
@@ -114,6 +120,34 @@ public final class StyleFile {
         double[] colourEbc = block.pair("colourEbc", 0, 2000);
         return block.make(() ->
                 new MaltStyle.FinishSchedule(restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1])));
+    }
+
+    private static HotCouchSchedule hotCouch(JsonBlock block) throws StoreException {
+        block.onlyKeys(
+                "source",
+                "packingMoistureWetBasisFraction",
+                "acceptablePackingMoistureWetBasisFraction",
+                "indexHours",
+                "acceptableIndexHours",
+                "longestHours",
+                "checkHours",
+                "spreadAboveC");
+        sourced(block);
+        double packingFraction = block.number("packingMoistureWetBasisFraction", 0.2, 0.5);
+        double[] packing = block.pair("acceptablePackingMoistureWetBasisFraction", 0.2, 0.5);
+        double indexHours = block.number("indexHours", 0, 60);
+        double[] acceptable = block.pair("acceptableIndexHours", 0, 60);
+        double longestHours = block.number("longestHours", 1, 96);
+        double[] checks = block.pair("checkHours", 1, 24);
+        double spreadAboveC = block.number("spreadAboveC", 30, 60);
+        return block.make(() -> new HotCouchSchedule(
+                packingFraction,
+                fractions(packing),
+                indexHours,
+                hours(acceptable),
+                longestHours,
+                hours(checks),
+                spreadAboveC));
     }
 
     private static void sourced(JsonBlock block) throws StoreException {

@@ -18,7 +18,8 @@ public record MaltStyle(
         SteepSchedule steep,
         GrowthSchedule growth,
         KilnSchedule kiln,
-        FinishSchedule finish) {
+        FinishSchedule finish,
+        Couches couches) {
     public MaltStyle {
         Objects.requireNonNull(key);
         Objects.requireNonNull(title);
@@ -27,7 +28,20 @@ public record MaltStyle(
         Objects.requireNonNull(growth);
         Objects.requireNonNull(kiln);
         Objects.requireNonNull(finish);
+        Objects.requireNonNull(couches);
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
+    }
+
+    /** A style without couches. */
+    public MaltStyle(
+            String key,
+            String title,
+            List<GrainKind> grains,
+            SteepSchedule steep,
+            GrowthSchedule growth,
+            KilnSchedule kiln,
+            FinishSchedule finish) {
+        this(key, title, grains, steep, growth, kiln, finish, Couches.none());
     }
 
     /**

@@ -109,6 +109,7 @@ final class ActPages {
             all.add(Phrases.say(
                     "page.set.air", quantities.temperature(setting.setC().getAsDouble())));
         }
+        setting.limitC().ifPresent(limitC -> all.add(Phrases.say("page.set.limit", quantities.temperature(limitC))));
         setting.depthCm().ifPresent(depthCm -> all.add(Phrases.say("page.set.bed", quantities.length(depthCm))));
         return all.isEmpty() ? "–" : String.join(", ", all);
     }

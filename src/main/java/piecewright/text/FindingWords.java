@@ -1,6 +1,8 @@
 package piecewright.text;
 
+import java.time.Instant;
 import piecewright.plan.Finding;
+import piecewright.process.couch.Ignition;
 import piecewright.quantity.Moisture;
 
 /** One sentence or two for each finding. */
@@ -63,6 +65,30 @@ final class FindingWords {
         }
         if (finding instanceof Finding.BedDepth f) {
             return Phrases.say("finding.bed-depth", quantities.length(f.depthCm()), quantities.time(f.longestGap()));
+        }
+        return ofTheCouch(finding);
+    }
+
+    private String ofTheCouch(Finding finding) {
+        if (finding instanceof Finding.CouchForecast f) {
+            String peak = quantities.temperature(f.peakC());
+            String index = Long.toString(Math.round(f.indexHours()));
+            return f.catches().equals(Instant.MAX)
+                    ? Phrases.say("finding.couch-forecast-cool", moments.moment(f.peaks()), peak, index)
+                    : Phrases.say(
+                            "finding.couch-forecast",
+                            moments.moment(f.catches()),
+                            moments.moment(f.peaks()),
+                            peak,
+                            index,
+                            quantities.temperature(Ignition.CAUGHT_C));
+        }
+        if (finding instanceof Finding.CouchMarginal f) {
+            return Phrases.say(
+                    "finding.couch-marginal", quantities.percent(f.sizeRatio()), quantities.temperature(f.airC()));
+        }
+        if (finding instanceof Finding.CouchMaySour f) {
+            return Phrases.say("finding.couch-may-sour", quantities.time(f.warm()));
         }
         throw new IllegalArgumentException("no words for " + finding.getClass().getSimpleName());
     }

@@ -1,6 +1,10 @@
 package piecewright.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.StringJoiner;
 import piecewright.plan.Obstacle;
+import piecewright.plan.Obstacle.CouchTooSmall.Remedies;
 import piecewright.quantity.Moisture;
 
 /** What stands in the way, by how much, and what would help. */
@@ -68,6 +72,40 @@ final class ObstacleWords {
                     quantities.temperature(o.airOnC()),
                     quantities.moisture(new Moisture(o.reachedFraction())));
         }
+        return ofTheCouch(obstacle);
+    }
+
+    private String ofTheCouch(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.NoBox) return Phrases.say("obstacle.no-box");
+        if (obstacle instanceof Obstacle.BoxTooSmall o) {
+            return Phrases.say(
+                    "obstacle.box-too-small", quantities.volume(o.neededL()), quantities.volume(o.largestL()));
+        }
+        if (obstacle instanceof Obstacle.CouchTooSmall o) return tooSmall(o);
         throw new IllegalArgumentException("no words for " + obstacle.getClass().getSimpleName());
+    }
+
+    /** The pile as it is, and what alone would make it heat; remedies out of reach are left out. */
+    private String tooSmall(Obstacle.CouchTooSmall obstacle) {
+        Remedies remedies = obstacle.remedies();
+        StringJoiner words = new StringJoiner(" ");
+        words.add(Phrases.say(
+                "obstacle.couch-too-small",
+                quantities.mass(obstacle.grainKg()),
+                quantities.temperature(obstacle.airC()),
+                quantities.mass(remedies.grainKg())));
+        if (!Double.isNaN(remedies.airC())) {
+            words.add(Phrases.say("obstacle.couch-too-small.warmer", quantities.temperature(remedies.airC())));
+        }
+        if (!Double.isNaN(remedies.tightWPerK())) {
+            words.add(Phrases.say(
+                    "obstacle.couch-too-small.box", loss(remedies.tightWPerK()), loss(remedies.boxWPerK())));
+        }
+        return words.toString();
+    }
+
+    /** Loss of a box: watts per kelvin are the same in every system of units. */
+    private static String loss(double wattsPerKelvin) {
+        return BigDecimal.valueOf(wattsPerKelvin).setScale(2, RoundingMode.HALF_UP) + " W/K";
     }
 }

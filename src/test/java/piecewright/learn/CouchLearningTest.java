@@ -69,7 +69,7 @@ class CouchLearningTest {
                 ORIGIN.plus(Duration.ofMinutes(Math.round(60 * atHours))),
                 Figure.GRAIN_TEMPERATURE,
                 pileC,
-                ReadingErrors.couchK(ReadingErrors.COUCH_K, nowHours - atHours));
+                ReadingErrors.COUCH_K * Math.pow(2, (nowHours - atHours) / 24));
     }
 
     private static CouchParameters heated(double ratio) {

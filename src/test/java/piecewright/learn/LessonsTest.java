@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -12,6 +14,8 @@ import piecewright.grain.GrainLot;
 import piecewright.house.House;
 import piecewright.house.KitTraits;
 import piecewright.journal.Journal;
+import piecewright.journal.Report;
+import piecewright.journal.Spot;
 import piecewright.learn.Lessons.Known;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.plan.ActKind;
@@ -22,6 +26,10 @@ import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
 import piecewright.process.steep.SteepModel;
 import piecewright.process.steep.SteepParameters;
+import piecewright.store.HouseFile;
+import piecewright.store.LotFile;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 
 /** From journals to what the next batch starts from. */
 class LessonsTest {
@@ -155,5 +163,37 @@ class LessonsTest {
                 .orElseThrow();
         assertEquals(1.6 / usual, lot.steepRateRatio(), 1e-9);
         assertEquals(1, lot.growthRateRatio(), 1e-9);
+    }
+
+    /** Demo household and style; a couch that heats faster than foretold teaches the box it lay in. */
+    @Test
+    void aCouchTeachesItsBox() throws StoreException {
+        PlanRequest request = new PlanRequest(
+                StyleLibrary.builtIn().style("munich"),
+                LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
+                HouseFile.read(Path.of("demo-data/houses/cool-garage.json")),
+                new PlanRequest.Amount.RawGrain(5),
+                new PlanRequest.When.StartOn(LocalDate.of(2027, 3, 5)));
+        MadeUpBatch told =
+                new MadeUpBatch().did(18, ActKind.SOAK).did(26, ActKind.DRAIN).did(38, ActKind.SOAK);
+        told.did(46, ActKind.DRAIN).did(58, ActKind.SOAK).did(64, ActKind.DRAIN).did(72, ActKind.FLOOR);
+        told.did(170, ActKind.WITHER).did(180, ActKind.PACK);
+        for (int hour = 3; hour <= 12; hour += 3) {
+            told.at(180 + hour, new Report.TemperatureRead(18 + 1.6 * hour, Spot.CORE));
+        }
+        told.at(200, new Report.TemperatureRead(52, Spot.CORE)).did(210, ActKind.BREAK);
+        Outcome.Taught taught =
+                taught(LESSONS.of(new Lessons.Batch(new UUID(2, 1), request, 5, told.journal()), FRESH, NOW));
+        Unknown heat = new Unknown(Trait.COUCH_HEAT, "picnic cooler");
+        Unknown loss = new Unknown(Trait.BOX_LOSS, "picnic cooler");
+        assertEquals(4, taught.estimate().observations().size(), "the reading after 48 °C teaches nothing");
+        Belief before = Taught.stated(request.house());
+        Belief after = taught.known().house().believed(before);
+        double faster = after.value(heat) / after.value(loss) * before.value(loss) / before.value(heat);
+        assertTrue(faster > 1.1, "heat over loss " + faster);
+        assertTrue(after.axisSd(heat) < before.axisSd(heat));
+        House house = Taught.house(request.house(), taught.known().house());
+        assertEquals(after.value(heat), house.kit().learned().couchHeatRatios().get("picnic cooler"), 1e-9);
+        assertEquals(after.value(loss), house.kit().boxes().get(0).lossWPerK().orElseThrow(), 1e-9);
     }
 }

@@ -9,6 +9,7 @@ import static piecewright.text.PlanSamples.START;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -48,7 +49,11 @@ class WordingTest {
             new Finding.HeaterLearned("house", "box kiln", 12.3, 5),
             new Finding.HeaterLearned("house", "box kiln", 12.3, -5),
             new Finding.HeaterLearned("house", "box kiln", 12.3, 0.2),
-            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
+            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)),
+            new Finding.CouchForecast("couch.pack", START, START.plusSeconds(7200), 51.2, 10.6),
+            new Finding.CouchForecast("couch.pack", Instant.MAX, START.plusSeconds(7200), 43.2, 4.6),
+            new Finding.CouchMarginal("couch.pack", 1.2, 17),
+            new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)));
 
     private static final List<Obstacle> OBSTACLES = List.of(
             new Obstacle.NobodyThere("steep-1.drain", START, START.plusSeconds(3600)),
@@ -61,7 +66,12 @@ class WordingTest {
             new Obstacle.BedTooDeep(18, 10, 0.3),
             new Obstacle.NoHeater(82, 70),
             new Obstacle.HeaterTooSmall(0.5, 0.3),
-            new Obstacle.NeverDry(45, 0.13));
+            new Obstacle.NeverDry(45, 0.13),
+            new Obstacle.NoBox(),
+            new Obstacle.BoxTooSmall(21, 10),
+            new Obstacle.CouchTooSmall(2.1, 14, new Obstacle.CouchTooSmall.Remedies(4.4, 21.5, 0.424, 0.21)),
+            new Obstacle.CouchTooSmall(
+                    0.6, 14, new Obstacle.CouchTooSmall.Remedies(4.4, Double.NaN, 0.424, Double.NaN)));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 
@@ -98,6 +108,7 @@ class WordingTest {
                             .withSetC(15)
                             .withWaterL(8)
                             .withDepthCm(5)
+                            .withLimitC(53)
                             .withGateFraction(0.12));
             all.addAll(List.of(wording.whatToDo(act), wording.lookFor(act), wording.why(act)));
         }

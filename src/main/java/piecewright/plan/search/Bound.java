@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import piecewright.plan.Rules;
 
@@ -12,18 +13,20 @@ import piecewright.plan.Rules;
 final class Bound {
     private final Space space;
     private final KilnBound kiln;
+    private final Optional<CouchBound> couch;
     private final FloorBound floor;
     private final SteepBound steep;
     private final int goal;
 
-    /** Turnings on the floor and stirrings in the kiln. */
-    record Chains(TurnChains turns, TurnChains stirs) {}
+    /** Turnings on the floor, stirrings in the kiln, looks at the couch. */
+    record Chains(FloorLegs.Beds beds, TurnChains stirs, Optional<CouchLegs.Couch> couch) {}
 
     Bound(Space space, Chains chains, ChitClock clock, KilnLegs.EndCost endCost, int goal) {
         this.space = space;
         this.goal = goal;
         this.kiln = new KilnBound(space, chains.stirs(), endCost, goal);
-        this.floor = new FloorBound(space, chains.turns(), kiln, goal);
+        this.couch = chains.couch().map(one -> new CouchBound(space, one, kiln, goal, FloorBound.warmestC(space)));
+        this.floor = new FloorBound(space, chains.beds(), new FloorBound.After(kiln, couch), goal);
         this.steep = new SteepBound(space, floor, clock);
     }
 
@@ -37,6 +40,8 @@ final class Bound {
             case SOAK, DRAIN -> goal < space.stops().floor() ? 0 : steep.minutes(label);
             case FLOOR -> floor.fromFloor(label.at(), floor.classOf(grain.moistureFraction()), grain.growthRatio());
             case WITHER -> floor.fromWither(label.at(), grain.growthRatio());
+            case PACK -> couch.orElseThrow().fromPack(label);
+            case BREAK -> couch.orElseThrow().fromBreak(label.at(), grain.moistureFraction());
             case LOAD -> kiln.fromLoad(label.at(), grain.moistureFraction());
             case RAISE -> kiln.fromRung(stop, label.at(), grain.slowWaterRatio() / grain.dryFraction());
             default -> kiln.minutes(stop, label.at());
@@ -46,7 +51,9 @@ final class Bound {
     /** The last stop, counted from the end, that no candidate can both begin and carry on from; -1 when there is none. */
     int lastClosedStop() {
         Stops stops = space.stops();
-        int[] fromTheEnd = {stops.off(), stops.cure(), stops.load(), stops.floor()};
+        int[] fromTheEnd = stops.couched()
+                ? new int[] {stops.off(), stops.cure(), stops.load(), stops.breakCouch(), stops.pack(), stops.floor()}
+                : new int[] {stops.off(), stops.cure(), stops.load(), stops.floor()};
         return Arrays.stream(fromTheEnd).filter(this::closed).findFirst().orElse(-1);
     }
 
@@ -56,7 +63,13 @@ final class Bound {
 
     private double leastAt(int stop, int at) {
         if (stop == space.stops().floor()) return floor.fromFloor(at, floor.classes() - 1, Rules.CAST_GROWTH_RATIO);
-        if (stop == space.stops().load()) return kiln.fromLoadAtLeast(at, Rules.WITHER_DRIEST_FRACTION);
+        if (stop == space.stops().load())
+            return kiln.fromLoadAtLeast(at, space.rules().driestLoadFraction());
+        if (couch.isPresent() && stop == space.stops().pack())
+            return couch.get().fromPackAtLeast(at);
+        if (couch.isPresent() && stop == space.stops().breakCouch()) {
+            return couch.get().fromBreak(at, space.rules().driestFraction());
+        }
         return kiln.minutes(stop, at);
     }
 }

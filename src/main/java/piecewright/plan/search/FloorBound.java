@@ -1,11 +1,14 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
-import piecewright.plan.Practice;
+import java.util.Optional;
+import piecewright.plan.Outfit.Growing;
 import piecewright.plan.Rules;
+import piecewright.plan.Setup;
 import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
 import piecewright.process.Psychrometrics;
+import piecewright.process.Surroundings;
 import piecewright.process.germination.Bed;
 import piecewright.style.GrowthSchedule;
 
@@ -28,8 +31,8 @@ final class FloorBound {
     private static final double COOLING_RATIO = 0.97;
 
     private final Space space;
-    private final TurnChains turns;
-    private final KilnBound kiln;
+    private final FloorLegs.Beds beds;
+    private final After after;
     private final int goal;
     private final GrowthSchedule growth;
     private final double[] moistureClasses;
@@ -37,6 +40,8 @@ final class FloorBound {
     private final double[][] witherLoads;
     private final double[] greenLoads;
     private final double greenFraction;
+    private final double wettestEndFraction;
+    private final boolean greenPacks;
     private final double driestPerHour;
     /** By class (the last is the wither's), candidate and step of growth: what was worked out already; else NaN. */
     private final double[][] knownMinutes;
@@ -46,10 +51,18 @@ final class FloorBound {
     /** Growth since casting at each later candidate, by class of moisture; ends where nothing longer is worth it. */
     private record Outlook(double[][] grownRatio) {}
 
-    FloorBound(Space space, TurnChains turns, KilnBound kiln, int goal) {
+    /** What can follow the end of growth. */
+    record After(KilnBound kiln, Optional<CouchBound> couch) {
+        /** From ending growth at a candidate with that moisture or more, wet basis. */
+        double fromTheEnd(int at, double moistureFraction) {
+            return couch.isPresent() ? couch.get().fromPackAtLeast(at) : kiln.fromLoadAtLeast(at, moistureFraction);
+        }
+    }
+
+    FloorBound(Space space, FloorLegs.Beds beds, After after, int goal) {
         this.space = space;
-        this.turns = turns;
-        this.kiln = kiln;
+        this.beds = beds;
+        this.after = after;
         this.goal = goal;
         this.growth = space.setup().style().growth();
         var steep = space.setup().style().steep();
@@ -62,6 +75,11 @@ final class FloorBound {
         Arrays.fill(greenLoads, Double.NaN);
         this.witherLoads = new double[space.grid().size()][];
         this.greenFraction = greenFraction();
+        this.wettestEndFraction = space.setup()
+                .couching()
+                .map(one -> one.schedule().packing().highFraction())
+                .orElse(1.0);
+        this.greenPacks = greenFraction <= wettestEndFraction;
         this.driestPerHour = driestPerHour();
         this.knownMinutes =
                 new double[moistureClasses.length + 1][STEPS * space.grid().size()];
@@ -113,32 +131,31 @@ final class FloorBound {
         for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
             double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
             if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            if (turns.costMinutes(at, to) < least) least = Math.min(least, leastTo(at, to, grownTo));
+            if (beds.growing().costMinutes(at, to) < least) least = Math.min(least, leastTo(at, to, grownTo));
         }
         return least;
     }
 
     private double leastTo(int at, int to, double grownTo) {
         Stops stops = space.stops();
-        double turning = turns.costMinutes(at, to);
+        double turning = beds.growing().costMinutes(at, to);
         if (turning == Double.POSITIVE_INFINITY) return turning;
         double least = Double.POSITIVE_INFINITY;
         if (growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to)) {
             least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo);
         }
-        if (grownTo >= growth.acceptable().lowFraction() && space.canBegin(stops.load(), to)) {
+        int ends = stops.growthEnds();
+        if (grownTo >= growth.acceptable().lowFraction() && greenPacks && space.canBegin(ends, to)) {
             double far = Math.min(grownTo, growth.acrospireFraction());
-            double loads = turning
-                    + space.rules().growthAtLoading(far)
-                    + space.stepCostMinutes(at, stops.load(), to)
-                    + greenLoad(to);
+            double loads =
+                    turning + space.rules().growthAtTheEnd(far) + space.stepCostMinutes(at, ends, to) + greenLoad(to);
             least = Math.min(least, loads);
         }
         return least;
     }
 
     private double greenLoad(int at) {
-        if (Double.isNaN(greenLoads[at])) greenLoads[at] = kiln.fromLoadAtLeast(at, greenFraction);
+        if (Double.isNaN(greenLoads[at])) greenLoads[at] = after.fromTheEnd(at, greenFraction);
         return greenLoads[at];
     }
 
@@ -171,7 +188,7 @@ final class FloorBound {
                     + SAFE_GROWTH_RATIO
                     + grownSince(start, space.grid().minute(at + i));
             if (grownTo < low) continue;
-            double grows = space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()));
+            double grows = space.rules().growthAtTheEnd(Math.min(grownTo, growth.acrospireFraction()));
             least = Math.min(least, loads[i] + grows);
         }
         return least;
@@ -182,18 +199,20 @@ final class FloorBound {
         double[] known = witherLoads[at];
         if (known != null) return known;
         TimeGrid grid = space.grid();
-        int load = space.stops().load();
+        int ends = space.stops().growthEnds();
         int start = grid.minute(at);
-        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
+        double longest = space.rules().longestWitherHours();
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
         double[] loads = new double[Math.max(1, end - at)];
         Arrays.fill(loads, Double.POSITIVE_INFINITY);
         int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
         for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (!space.canBegin(load, to) || !space.canBegin(space.stops().wither(), at)) continue;
-            double driest = Math.max(Rules.WITHER_DRIEST_FRACTION, driestAfter((grid.minute(to) - start) / 60.0));
-            loads[to - at] =
-                    turns.costMinutes(at, to) + space.stepCostMinutes(at, load, to) + kiln.fromLoadAtLeast(to, driest);
+            if (!space.canBegin(ends, to) || !space.canBegin(space.stops().wither(), at)) continue;
+            double driest = driestAfter((grid.minute(to) - start) / 60.0);
+            if (driest > wettestEndFraction) continue;
+            loads[to - at] = beds.withering().costMinutes(at, to)
+                    + space.stepCostMinutes(at, ends, to)
+                    + after.fromTheEnd(to, Math.max(space.rules().driestFraction(), driest));
         }
         witherLoads[at] = loads;
         return loads;
@@ -206,7 +225,7 @@ final class FloorBound {
         return fastestGrowth[until] - fastestGrowth[Math.min(last, fromMinute / STEP_MINUTES)];
     }
 
-    /** Growth since the origin of a bed as warm as it can steadily be and wetter than any that withers. */
+    /** Growth since the origin of a withering bed as warm as it can steadily be and wetter than any that withers. */
     private double[] fastestGrowth() {
         TimeGrid grid = space.grid();
         int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
@@ -215,20 +234,20 @@ final class FloorBound {
         double wettest = moistureClasses[moistureClasses.length - 1];
         double warmC = -50;
         for (int i = 1; i < grown.length; i++) {
-            double steadyC = warmestSteadyC((i - 0.5) * STEP_MINUTES / 60, wettest);
+            double airC = space.setup().air().wither().airC((i - 0.5) * STEP_MINUTES / 60);
+            double steadyC =
+                    warmestSteadyC(space.setup(), space.setup().outfit().withering(), airC, wettest);
             warmC = Math.max(steadyC, steadyC + (warmC - steadyC) * COOLING_RATIO);
             grown[i] = grown[i - 1] + metabolism.growthPerHour(warmC, wettest) * STEP_MINUTES / 60;
         }
         return grown;
     }
 
-    /** Steady temperature of the liveliest bed at an hour, approached from above. */
-    private double warmestSteadyC(double atHours, double wettest) {
-        var setup = space.setup();
-        double airC = setup.air().floor().airC(atHours);
+    /** Steady temperature of the liveliest bed in such air, approached from above. */
+    private static double warmestSteadyC(Setup setup, Growing spread, double airC, double wettest) {
         Bed bed = new Bed(setup.models().growth());
-        double depthM = setup.outfit().growing().depthCm() / 100 * DEEPER_RATIO;
-        double dryKgPerM2 = setup.dryMatterKg() / setup.outfit().growing().areaM2();
+        double depthM = spread.depthCm() / 100 * DEEPER_RATIO;
+        double dryKgPerM2 = setup.dryMatterKg() / spread.areaM2();
         double steadyC = airC + WARMEST_RISE_K;
         for (int i = 0; i < 6; i++) {
             double heatW = setup.models().metabolism().heatWPerKgDry(steadyC, wettest, 1);
@@ -248,7 +267,7 @@ final class FloorBound {
     private double driestPerHour() {
         var parameters = space.setup().models().growth();
         double dryKg = space.setup().dryMatterKg() * LEAST_DRY_FRACTION;
-        double areaM2 = space.setup().outfit().growing().areaM2();
+        double areaM2 = space.setup().outfit().withering().areaM2();
         Bed bed = new Bed(parameters);
         double laidM = bed.laidDepthM(new GrainMass(dryKg, dryKg, 0), areaM2);
         return bed.waterLossPerHour(parameters.restWaterRatio() + 1, driestKPa(), laidM, 1);
@@ -262,12 +281,26 @@ final class FloorBound {
     private static final double LEAST_DRY_FRACTION = 0.85;
 
     private double driestKPa() {
-        var air = space.setup().air().floor();
-        double warmestC = -50;
-        for (int at = 0; at < space.grid().size(); at++) {
-            warmestC = Math.max(warmestC, air.airC(space.grid().minute(at) / 60.0));
-        }
+        var air = space.setup().air().wither();
+        double warmestC = warmestAirC(space.grid(), air);
         return Psychrometrics.vapourPressureDeficitKPa(warmestC + 1, air.humidityFraction());
+    }
+
+    private static double warmestAirC(TimeGrid grid, Surroundings air) {
+        double warmestC = -50;
+        for (int at = 0; at < grid.size(); at++) warmestC = Math.max(warmestC, air.airC(grid.minute(at) / 60.0));
+        return warmestC;
+    }
+
+    /** No piece on the floor or withering gets steadily warmer, °C. */
+    static double warmestC(Space space) {
+        Setup setup = space.setup();
+        double wettest = setup.style().steep().acceptable().highFraction();
+        double growingC = warmestAirC(space.grid(), setup.air().floor());
+        double witheringC = warmestAirC(space.grid(), setup.air().wither());
+        return Math.max(
+                warmestSteadyC(setup, setup.outfit().growing(), growingC, wettest),
+                warmestSteadyC(setup, setup.outfit().withering(), witheringC, wettest));
     }
 
     private Outlook outlook(int at) {

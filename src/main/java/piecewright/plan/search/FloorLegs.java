@@ -1,8 +1,8 @@
 package piecewright.plan.search;
 
 import java.util.function.Consumer;
+import piecewright.plan.CouchRules;
 import piecewright.plan.Practice;
-import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 import piecewright.process.germination.Cover;
 import piecewright.style.GrowthSchedule;
@@ -17,16 +17,19 @@ final class FloorLegs {
     private final Space space;
     private final Setup setup;
     private final GrowthSchedule growth;
-    private final TurnChains turns;
+    private final Beds beds;
 
-    FloorLegs(Space space, TurnChains turns) {
+    /** Turnings of the growing and of the withering bed. */
+    record Beds(TurnChains growing, TurnChains withering) {}
+
+    FloorLegs(Space space, Beds beds) {
         this.space = space;
         this.setup = space.setup();
         this.growth = setup.style().growth();
-        this.turns = turns;
+        this.beds = beds;
     }
 
-    /** Every wither and every loading that can end the growth begun at this label. */
+    /** Every wither and every end of growth that can follow the casting of this label. */
     void fromFloor(Label from, Consumer<Label> sink) {
         TimeGrid grid = space.grid();
         Stops stops = space.stops();
@@ -35,40 +38,44 @@ final class FloorLegs {
         boolean withers = growth.wither().highHours() > 0;
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             boolean toWither = withers && space.canBegin(stops.wither(), at);
-            boolean toLoad = space.canBegin(stops.load(), at);
-            if (!toWither && !toLoad) continue;
+            boolean toEnd = space.canBegin(stops.growthEnds(), at);
+            if (!toWither && !toEnd) continue;
             walk.to(grid.minute(at));
             double grown = walk.grain().growthRatio();
             if (grown > growth.acceptable().highFraction()) break;
             if (grown < growth.acceptable().lowFraction() - WITHER_GROWTH_RATIO) continue;
-            double turning = turns.costMinutes(from.at(), at);
+            double turning = beds.growing().costMinutes(from.at(), at);
             if (toWither) space.arrive(from, stops.wither(), at, walk.grain(), turning, sink);
-            if (toLoad) {
-                double cost = turning + space.rules().growthAtLoading(grown);
-                space.arrive(from, stops.load(), at, walk.grain(), cost, sink);
-            }
+            if (toEnd) space.arrive(from, stops.growthEnds(), at, walk.grain(), turning + endCost(walk.grain()), sink);
         }
     }
 
-    /** Every loading that can end the wither begun at this label. */
+    /** What growth that ends with this grain pays: at loading, or before it at packing the couch. */
+    private double endCost(Grain grain) {
+        double packing = setup.couching()
+                .map(couching -> new CouchRules(couching.schedule()).packsAtMoisture(grain.moistureFraction()))
+                .orElse(0.0);
+        return packing + space.rules().growthAtTheEnd(grain.growthRatio());
+    }
+
+    /** Every loading or packing that can end the wither begun at this label. */
     void fromWither(Label from, Consumer<Label> sink) {
         TimeGrid grid = space.grid();
-        int load = space.stops().load();
+        int ends = space.stops().growthEnds();
         int start = grid.minute(from.at());
-        BedWalk walk = new BedWalk(witherSetting(), from.grain(), start);
-        double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
-        int end = grid.firstAtOrAfter(start + (int) (60 * longest) + 1);
+        BedWalk walk = new BedWalk(witherSetting(setup), from.grain(), start);
+        int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestWitherHours()) + 1);
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
-            if (!space.canBegin(load, at)) continue;
+            if (!space.canBegin(ends, at)) continue;
             walk.to(grid.minute(at));
             if (walk.grain().growthRatio() > growth.acceptable().highFraction()
-                    || walk.grain().moistureFraction() < Rules.WITHER_DRIEST_FRACTION) {
+                    || walk.grain().moistureFraction() < space.rules().driestFraction()) {
                 break;
             }
             double cost = space.rules().withersItsTime(walk.hours(), walk.meanC())
-                    + space.rules().growthAtLoading(walk.grain().growthRatio())
-                    + turns.costMinutes(from.at(), at);
-            space.arrive(from, load, at, walk.grain(), cost, sink);
+                    + endCost(walk.grain())
+                    + beds.withering().costMinutes(from.at(), at);
+            space.arrive(from, ends, at, walk.grain(), cost, sink);
         }
     }
 
@@ -85,9 +92,10 @@ final class FloorLegs {
                 Practice.preferredTurnHours(growing.depthCm()));
     }
 
-    private BedWalk.Setting witherSetting() {
-        var growing = setup.outfit().growing();
+    /** The bed of the piece where it withers. */
+    static BedWalk.Setting witherSetting(Setup setup) {
+        var bed = setup.outfit().withering();
         return new BedWalk.Setting(
-                setup, setup.air().floor(), growing.areaM2(), 1, 0, Practice.preferredTurnHours(growing.depthCm()));
+                setup, setup.air().wither(), bed.areaM2(), 1, 0, Practice.preferredTurnHours(bed.depthCm()));
     }
 }

@@ -27,6 +27,12 @@ record Grain(
                 driedRatio, driedRatio, slowDriedRatio, soakHours, chitRatio, growthRatio, dryFraction, grainC);
     }
 
+    /** The same grain with that growth. */
+    Grain grownTo(double changedRatio) {
+        return new Grain(
+                waterRatio, coreRatio, slowWaterRatio, soakHours, chitRatio, changedRatio, dryFraction, grainC);
+    }
+
     /** Drained moisture, wet basis. */
     double moistureFraction() {
         return waterRatio / (waterRatio + dryFraction);

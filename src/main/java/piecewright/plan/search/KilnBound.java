@@ -15,7 +15,9 @@ final class KilnBound {
     /** Judgement: width of a class of moisture at loading, wet basis. */
     private static final double CLASS_FRACTION = 0.02;
 
-    private static final int CLASSES = 10;
+    /** Judgement: wetter at loading makes no more classes, wet basis. */
+    private static final double WETTEST_CLASS_FRACTION = 0.50;
+
     /** Judgement: no piece is loaded wetter, kg of water per kg of dry matter. */
     private static final double WETTEST_RATIO = 1.05;
 
@@ -24,6 +26,8 @@ final class KilnBound {
     private final KilnLegs.EndCost endCost;
     private final int goal;
     private final double[][] toGo;
+    private final double driestFraction;
+    private final int classes;
     private final double[][] fromLoad;
     /** By level of heat: minutes the slow kiln takes from the wettest to each moisture, in the fastest and slowest room. */
     private final double[][] fastest;
@@ -39,7 +43,9 @@ final class KilnBound {
         int stops = space.stops().count();
         int size = space.grid().size();
         this.toGo = new double[stops][size];
-        this.fromLoad = new double[CLASSES][size];
+        this.driestFraction = space.rules().driestLoadFraction();
+        this.classes = (int) Math.round((WETTEST_CLASS_FRACTION - driestFraction) / CLASS_FRACTION);
+        this.fromLoad = new double[classes][size];
         for (double[] row : fromLoad) Arrays.fill(row, Double.NaN);
         int levels = space.heat().cureLevel();
         this.fastest = new double[levels][];
@@ -144,7 +150,7 @@ final class KilnBound {
     /** The same from loading a piece at that moisture or wetter, wet basis. */
     double fromLoadAtLeast(int at, double moistureFraction) {
         double least = Double.POSITIVE_INFINITY;
-        for (int row = rowOf(moistureFraction); row < CLASSES; row++) least = Math.min(least, fromLoad(at, row));
+        for (int row = rowOf(moistureFraction); row < classes; row++) least = Math.min(least, fromLoad(at, row));
         return least;
     }
 
@@ -153,9 +159,9 @@ final class KilnBound {
         return fromLoad(at, rowOf(moistureFraction));
     }
 
-    private static int rowOf(double moistureFraction) {
-        int row = (int) Math.floor((moistureFraction - Rules.WITHER_DRIEST_FRACTION) / CLASS_FRACTION + 1e-9);
-        return Math.max(0, Math.min(CLASSES - 1, row));
+    private int rowOf(double moistureFraction) {
+        int row = (int) Math.floor((moistureFraction - driestFraction) / CLASS_FRACTION + 1e-9);
+        return Math.max(0, Math.min(classes - 1, row));
     }
 
     private double fromLoad(int at, int row) {
@@ -166,9 +172,9 @@ final class KilnBound {
 
     private double leastFromLoad(int at, int row) {
         if (!space.canBegin(space.stops().load(), at)) return Double.POSITIVE_INFINITY;
-        double driest = KilnHeat.ratioOf(Rules.WITHER_DRIEST_FRACTION + row * CLASS_FRACTION);
-        double wettest = KilnHeat.ratioOf(Rules.WITHER_DRIEST_FRACTION + (row + 1) * CLASS_FRACTION);
-        double least = leastFrom(0, at, driest, row == CLASSES - 1 ? WETTEST_RATIO : wettest);
+        double driest = KilnHeat.ratioOf(driestFraction + row * CLASS_FRACTION);
+        double wettest = KilnHeat.ratioOf(driestFraction + (row + 1) * CLASS_FRACTION);
+        double least = leastFrom(0, at, driest, row == classes - 1 ? WETTEST_RATIO : wettest);
         if (least == Double.POSITIVE_INFINITY) return least;
         int wet = least(wetFastest, driest, KilnHeat.ratioOf(KilnLegs.STIR_ABOVE_FRACTION));
         return least + stirs.costUntilMinutes(at, space.grid().minute(at) + wet);

@@ -2,6 +2,7 @@ package piecewright.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import piecewright.plan.ActKind;
 
@@ -12,6 +13,9 @@ final class PieceRoute implements Route {
     /** Judgement: the same for χ and P. */
     private static final double GROWTH_BUCKET_RATIO = 0.01;
 
+    /** Judgement: the same for the warmth of a piece packed for the couch. */
+    private static final double WARMTH_BUCKET_K = 0.5;
+
     /** Judgement: rivals in the steep differ by less than this in core water; about a third of a point. */
     private static final double CELL_RATIO = 0.01;
 
@@ -20,6 +24,7 @@ final class PieceRoute implements Route {
     private final List<Integer> startAts;
     private final SteepLegs steep;
     private final FloorLegs floor;
+    private final Optional<CouchLegs> couch;
     private final KilnLegs kiln;
     private final KilnLegs.EndCost endCost;
     private final Bound bound;
@@ -33,6 +38,7 @@ final class PieceRoute implements Route {
         this.startAts = startAts;
         this.steep = legs.steep();
         this.floor = legs.floor();
+        this.couch = legs.couch();
         this.kiln = legs.kiln();
         this.endCost = legs.endCost();
         this.bound = bound;
@@ -44,7 +50,7 @@ final class PieceRoute implements Route {
     record Ending(int goal, Effort effort) {}
 
     /** The ways on from each stage. */
-    record Legs(SteepLegs steep, FloorLegs floor, KilnLegs kiln, KilnLegs.EndCost endCost) {}
+    record Legs(SteepLegs steep, FloorLegs floor, Optional<CouchLegs> couch, KilnLegs kiln, KilnLegs.EndCost endCost) {}
 
     @Override
     public List<Label> starts() {
@@ -64,10 +70,12 @@ final class PieceRoute implements Route {
             case DRAIN -> steep.fromDrain(label, sink);
             case FLOOR -> floor.fromFloor(label, sink);
             case WITHER -> floor.fromWither(label, sink);
+            case PACK -> couch.orElseThrow().fromPack(label, sink);
+            case BREAK -> couch.orElseThrow().fromBreak(label, sink);
             case LOAD, RAISE -> kiln.fromDrying(label, sink);
             case CURE -> kiln.fromCure(label, endCost, sink);
             case OFF -> kiln.fromOff(label, sink);
-            case DEROOT, TURN, SPRINKLE, STIR -> {
+            case DEROOT, TURN, SPRINKLE, STIR, CHECK -> {
                 // nothing follows
             }
         }
@@ -99,6 +107,11 @@ final class PieceRoute implements Route {
                 water = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);
                 growth = bucketOf(grain.growthRatio(), GROWTH_BUCKET_RATIO);
             }
+            case PACK -> {
+                water = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);
+                growth = bucketOf(grain.grainC(), WARMTH_BUCKET_K);
+            }
+            case BREAK -> water = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);
             case LOAD, RAISE, CURE -> {
                 water = bucketOf(grain.slowWaterRatio(), WATER_BUCKET_RATIO / 2);
                 growth = bucketOf(grain.waterRatio(), WATER_BUCKET_RATIO);

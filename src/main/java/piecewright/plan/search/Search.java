@@ -8,9 +8,13 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
+import piecewright.plan.CouchRules;
+import piecewright.plan.Couching;
+import piecewright.plan.Outfit.Growing;
 import piecewright.plan.Practice;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
+import piecewright.plan.Slip;
 import piecewright.plan.Timetable;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.Surroundings;
@@ -20,6 +24,8 @@ import piecewright.process.germination.Bed;
 public final class Search {
     /** Judgement: minutes of work of a turning or stirring. */
     public static final int TURN_MINUTES = 10;
+    /** Judgement: minutes to read the thermometer and smell the pile. */
+    public static final int CHECK_MINUTES = 5;
     /** Judgement: nothing in the kiln waits longer between stirrings while the bed is wet. */
     private static final int STIR_HARD_MINUTES = 12 * 60;
     /** Judgement: practice, stir every 4 h, 8 softly. */
@@ -28,7 +34,8 @@ public final class Search {
     private static final double STIR_SOFT_HOURS = 8;
 
     private final Space space;
-    private final TurnChains turns;
+    private final FloorLegs.Beds beds;
+    private final Optional<CouchLegs.Couch> couch;
     private final TurnChains stirs;
     private final Bound bound;
     private final PieceRoute route;
@@ -64,7 +71,8 @@ public final class Search {
         Rules rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
         this.space = new Space(
                 setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
-        this.turns = turnings(setup, grid);
+        this.beds = beds(setup, grid);
+        this.couch = setup.couching().map(couching -> couch(setup, couching, grid));
         this.stirs = new TurnChains(grid, Search::stirGap, TURN_MINUTES, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
                 .filter(stop -> stops.kind(stop) == last)
@@ -73,8 +81,13 @@ public final class Search {
         KilnLegs.EndCost endCost = at -> endCost(rules, grid.instant(at), wish.readyBy());
         SteepLegs steepLegs = new SteepLegs(space);
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
-        this.bound = new Bound(space, new Bound.Chains(turns, stirs), clock, endCost, goal);
-        var legs = new PieceRoute.Legs(steepLegs, new FloorLegs(space, turns), new KilnLegs(space, stirs), endCost);
+        this.bound = new Bound(space, new Bound.Chains(beds, stirs, couch), clock, endCost, goal);
+        var legs = new PieceRoute.Legs(
+                steepLegs,
+                new FloorLegs(space, beds),
+                couch.map(one -> new CouchLegs(space, one)),
+                new KilnLegs(space, stirs),
+                endCost);
         this.route = new PieceRoute(
                 space, legs, raw(setup, wish.rawC()), starts(grid, wish), bound, new PieceRoute.Ending(goal, effort));
     }
@@ -140,14 +153,35 @@ public final class Search {
     }
 
     private static double stirGap(int fromMinute, int untilMinute) {
-        return new piecewright.plan.Slip(0, 0, STIR_PREFERRED_HOURS, STIR_SOFT_HOURS, STIR_HARD_MINUTES / 60.0)
+        return new Slip(0, 0, STIR_PREFERRED_HOURS, STIR_SOFT_HOURS, STIR_HARD_MINUTES / 60.0)
                 .costMinutes((untilMinute - fromMinute) / 60.0);
     }
 
-    private static TurnChains turnings(Setup setup, TimeGrid grid) {
-        double depthCm = setup.outfit().growing().depthCm();
+    private static FloorLegs.Beds beds(Setup setup, TimeGrid grid) {
+        var outfit = setup.outfit();
+        TurnChains growing = turnings(setup, outfit.growing(), setup.air().floor(), grid);
+        boolean same = outfit.withering().equals(outfit.growing());
+        return new FloorLegs.Beds(
+                growing,
+                same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid));
+    }
+
+    private static CouchLegs.Couch couch(Setup setup, Couching couching, TimeGrid grid) {
+        CouchRules rules = new CouchRules(couching.schedule());
+        Slip gap = rules.checkSlip();
+        TurnChains checks = new TurnChains(
+                grid,
+                (from, until) -> gap.costMinutes((until - from) / 60.0),
+                CHECK_MINUTES,
+                (int) (60 * gap.hardHours()),
+                (int) (60 * couching.schedule().longestHours()));
+        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid), checks);
+    }
+
+    private static TurnChains turnings(Setup setup, Growing spread, Surroundings air, TimeGrid grid) {
+        double depthCm = spread.depthCm();
         var limits = Practice.turning(depthCm);
-        IntToDoubleFunction degrees = expectedDegreeMinutes(setup, grid);
+        IntToDoubleFunction degrees = expectedDegreeMinutes(setup, spread, air, grid);
         return new TurnChains(
                 grid,
                 TurnChains.byTemperature(limits, Practice.preferredTurnHours(depthCm), degrees),
@@ -157,13 +191,13 @@ public final class Search {
     }
 
     /** Degree-minutes of a bed in full growth since the origin, by quarter hours. */
-    private static IntToDoubleFunction expectedDegreeMinutes(Setup setup, TimeGrid grid) {
+    private static IntToDoubleFunction expectedDegreeMinutes(
+            Setup setup, Growing spread, Surroundings air, TimeGrid grid) {
         int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
         double[] sum = new double[last / 15 + 3];
-        Surroundings air = setup.air().floor();
         Bed bed = new Bed(setup.models().growth());
-        double depthM = setup.outfit().growing().depthCm() / 100;
-        double dryKgPerM2 = setup.dryMatterKg() / setup.outfit().growing().areaM2();
+        double depthM = spread.depthCm() / 100;
+        double dryKgPerM2 = setup.dryMatterKg() / spread.areaM2();
         double wet = setup.style().steep().targetFraction();
         for (int i = 1; i < sum.length; i++) {
             double airC = air.airC((i - 0.5) / 4);
@@ -179,7 +213,7 @@ public final class Search {
     private Timetable timetable(Label goal) {
         List<Visit> visits = new ArrayList<>();
         List<Label> path = goal.path();
-        int[] numbers = {0, 0};
+        int[] numbers = {0, 0, 0};
         for (int i = 0; i < path.size(); i++) {
             Label label = path.get(i);
             visits.add(new Visit(
@@ -196,8 +230,13 @@ public final class Search {
         ActKind kind = space.stops().kind(label.stop());
         TimeGrid grid = space.grid();
         if (kind == ActKind.FLOOR || kind == ActKind.WITHER) {
+            TurnChains turns = kind == ActKind.FLOOR ? beds.growing() : beds.withering();
             for (int at : turns.turns(label.at(), next.at())) {
                 visits.add(new Visit("floor.turn-" + ++numbers[0], ActKind.TURN, numbers[0], grid.instant(at)));
+            }
+        } else if (kind == ActKind.PACK) {
+            for (int at : couch.orElseThrow().checks().turns(label.at(), next.at())) {
+                visits.add(new Visit("couch.check-" + ++numbers[2], ActKind.CHECK, numbers[2], grid.instant(at)));
             }
         } else if (kind == ActKind.LOAD) {
             int wetUntil = Math.min(grid.minute(next.at()), new KilnLegs(space, stirs).wetUntilMinute(label));

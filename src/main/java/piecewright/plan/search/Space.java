@@ -13,7 +13,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
-        boolean onGrid = stop > stops.load() || grid.coarse(at);
+        boolean onGrid = stop > stops.lastCoarse() || grid.coarse(at);
         return onGrid && grid.fits(at, stops.workMinutes(stop)) && (!grid.night(at) || mostNights > 0);
     }
 

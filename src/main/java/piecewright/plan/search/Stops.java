@@ -21,6 +21,10 @@ public final class Stops {
     private static final int FLOOR_MINUTES = 15;
     /** Judgement: minutes to spread thin for the wither. */
     private static final int WITHER_MINUTES = 15;
+    /** Judgement: minutes to weigh, pack the box, lay the cloths and set the thermometer. */
+    private static final int PACK_MINUTES = 30;
+    /** Judgement: minutes to unpack, spread and weigh. */
+    private static final int BREAK_MINUTES = 20;
     /** Judgement: minutes to weigh and load the kiln. */
     private static final int LOAD_MINUTES = 30;
     /** Judgement: minutes to weigh and set the heat. */
@@ -31,10 +35,12 @@ public final class Stops {
     private static final int DEROOT_MINUTES = 40;
 
     private final int immersions;
+    private final boolean couched;
     private final List<Rung> rungs;
 
-    private Stops(int immersions, List<Rung> rungs) {
+    private Stops(int immersions, boolean couched, List<Rung> rungs) {
         this.immersions = immersions;
+        this.couched = couched;
         this.rungs = List.copyOf(rungs);
     }
 
@@ -45,7 +51,8 @@ public final class Stops {
             boolean first = below.isEmpty();
             if (first || (rung.airOnC() <= hottestDryC && rung.airOnC() < cureC)) below.add(rung);
         }
-        return new Stops(style.steep().mostImmersions(), below);
+        boolean couched = style.couches().hot().isPresent();
+        return new Stops(style.steep().mostImmersions(), couched, below);
     }
 
     int soak(int immersion) {
@@ -64,8 +71,33 @@ public final class Stops {
         return floor() + 1;
     }
 
-    int load() {
+    /** Whether a hot couch lies between growth and kiln. */
+    boolean couched() {
+        return couched;
+    }
+
+    /** Packing the hot couch, of styles that have one. */
+    int pack() {
         return floor() + 2;
+    }
+
+    /** Breaking it. */
+    int breakCouch() {
+        return floor() + 3;
+    }
+
+    /** The act that ends growth: packing the couch, or else loading the kiln. */
+    int growthEnds() {
+        return floor() + 2;
+    }
+
+    int load() {
+        return floor() + (couched ? 4 : 2);
+    }
+
+    /** The last stop whose candidates are those of the coarse grid. */
+    int lastCoarse() {
+        return couched ? breakCouch() : load();
     }
 
     /** Raising to rung 1, 2, …; rung 0 is set at loading. */
@@ -109,6 +141,8 @@ public final class Stops {
         if (stop < floor()) return stop % 2 == 0 ? ActKind.SOAK : ActKind.DRAIN;
         if (stop == floor()) return ActKind.FLOOR;
         if (stop == wither()) return ActKind.WITHER;
+        if (couched && stop == pack()) return ActKind.PACK;
+        if (couched && stop == breakCouch()) return ActKind.BREAK;
         if (stop == load()) return ActKind.LOAD;
         if (stop < cure()) return ActKind.RAISE;
         if (stop == cure()) return ActKind.CURE;
@@ -122,12 +156,14 @@ public final class Stops {
             case DRAIN -> "steep-" + number(stop) + ".drain";
             case FLOOR -> "floor.spread";
             case WITHER -> "floor.wither";
+            case PACK -> "couch.pack";
+            case BREAK -> "couch.break";
             case LOAD -> "kiln.load";
             case RAISE -> "kiln.raise-" + number(stop);
             case CURE -> "kiln.cure";
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
-            case TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 
@@ -138,11 +174,13 @@ public final class Stops {
             case DRAIN -> DRAIN_MINUTES;
             case FLOOR -> FLOOR_MINUTES;
             case WITHER -> WITHER_MINUTES;
+            case PACK -> PACK_MINUTES;
+            case BREAK -> BREAK_MINUTES;
             case LOAD -> LOAD_MINUTES;
             case RAISE, CURE -> RAISE_MINUTES;
             case OFF -> OFF_MINUTES;
             case DEROOT -> DEROOT_MINUTES;
-            case TURN, SPRINKLE, STIR -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 }

@@ -19,6 +19,7 @@ final class TurnChains {
     private final int workMinutes;
     private final int longestMinutes;
     private final @Nullable Chain[] chains;
+    private final int longestGapMinutes;
     private final double[][] gapCost;
 
     /** Cost of leaving the bed alone from one minute to a later one, cost-minutes, infinite beyond hard. */
@@ -36,14 +37,19 @@ final class TurnChains {
         this.workMinutes = workMinutes;
         this.longestMinutes = longestMinutes;
         this.chains = new Chain[grid.size()];
-        this.gapCost = new double[grid.size()][];
-        for (int from = grid.nextCoarse(0); from < grid.size(); from = grid.nextCoarse(from + 1)) {
-            int end = grid.firstAtOrAfter(grid.minute(from) + longestGapMinutes + 1);
-            gapCost[from] = new double[end - from];
-            for (int to = from + 1; to < end; to++) {
-                gapCost[from][to - from] = gaps.costMinutes(grid.minute(from), grid.minute(to));
-            }
-        }
+        this.gapCost = new double[grid.size()][0];
+        this.longestGapMinutes = longestGapMinutes;
+    }
+
+    /** Costs of leaving the bed alone from a candidate, by places after it, as far as a gap may reach. */
+    private double[] gapsFrom(int from) {
+        double[] known = gapCost[from];
+        if (known.length > 0) return known;
+        int end = Math.max(from + 1, grid.firstAtOrAfter(grid.minute(from) + longestGapMinutes + 1));
+        double[] made = new double[end - from];
+        for (int to = from + 1; to < end; to++) made[to - from] = gaps.costMinutes(grid.minute(from), grid.minute(to));
+        gapCost[from] = made;
+        return made;
     }
 
     /** A gap rule whose limits follow the mean of a temperature over the gap. */
@@ -124,9 +130,10 @@ final class TurnChains {
             if (last > from) chain.turned[last - from] = turnedHere(chain, from, last);
             double soFar = chain.turned[last - from];
             if (soFar == Double.POSITIVE_INFINITY) continue;
-            int reach = Math.min(end, last + gapCost[last].length);
+            double[] gapsHere = gapsFrom(last);
+            int reach = Math.min(end, last + gapsHere.length);
             for (int to = last + 1; to < reach; to++) {
-                double cost = soFar + gapCost[last][to - last];
+                double cost = soFar + gapsHere[to - last];
                 if (cost < chain.arrive[to - from]) {
                     chain.arrive[to - from] = cost;
                     chain.before[to - from] = last;

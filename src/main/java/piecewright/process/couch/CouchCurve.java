@@ -29,6 +29,13 @@ public final class CouchCurve {
         return new CouchCurve(points);
     }
 
+    /** The same curve up to an hour, not before its first point. */
+    public CouchCurve until(double atHours) {
+        return new CouchCurve(points.stream()
+                .filter(point -> point.atHours <= Math.max(atHours, points.get(0).atHours))
+                .toList());
+    }
+
     public List<Point> points() {
         return points;
     }

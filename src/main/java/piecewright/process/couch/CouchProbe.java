@@ -20,4 +20,9 @@ public enum CouchProbe {
     public double meanC(double readingC) {
         return readingC + offsetK;
     }
+
+    /** What a thermometer there reads at that mean of the pile, °C. */
+    public double readingC(double meanC) {
+        return meanC - offsetK;
+    }
 }
