@@ -32,8 +32,7 @@ class TaughtParametersTest {
     private static House taught(KitTraits traits) {
         House house = Households.garage(11, 16);
         Kit kit = house.kit();
-        return house.withKit(
-                new Kit(kit.vessels(), kit.trays(), kit.boxes(), kit.heaters(), kit.scale(), traits));
+        return house.withKit(new Kit(kit.vessels(), kit.trays(), kit.boxes(), kit.heaters(), kit.scale(), traits));
     }
 
     @Test
@@ -41,7 +40,8 @@ class TaughtParametersTest {
         OptionalDouble none = OptionalDouble.empty();
         GrainLot lot = Households.barley()
                 .withLearned(new LotTraits(none, none, none, none, OptionalDouble.of(1.25), OptionalDouble.of(0.5)));
-        Setup.Models usual = setup(Households.barley(), Households.garage(11, 16)).models();
+        Setup.Models usual =
+                setup(Households.barley(), Households.garage(11, 16)).models();
         Setup.Models models = setup(lot, Households.garage(11, 16)).models();
         assertEquals(2.5, models.metabolism().parameters().heatAt20WPerKg(), 1e-12);
         assertEquals(0.5, models.kiln().drying().kernelRatio(), 1e-12);
@@ -53,19 +53,20 @@ class TaughtParametersTest {
     @Test
     void theKitsFloorAndColourAreItsOwn() {
         House house = taught(new KitTraits(Map.of(), Map.of("box kiln", 1.2), Map.of("garage", 2.0), Map.of()));
-        Setup.Models usual = setup(Households.barley(), Households.garage(11, 16)).models();
+        Setup.Models usual =
+                setup(Households.barley(), Households.garage(11, 16)).models();
         Setup.Models models = setup(Households.barley(), house).models();
         assertEquals(2 * usual.growth().witherPerHourKPa(), models.growth().witherPerHourKPa(), 1e-12);
         assertEquals(1.2, models.kiln().colour().rateRatio(), 1e-12);
         assertEquals(usual.kiln().drying(), models.kiln().drying());
-        assertEquals(
-                usual.metabolism().parameters(), models.metabolism().parameters());
+        assertEquals(usual.metabolism().parameters(), models.metabolism().parameters());
     }
 
     @Test
     void otherKitsTraitsChangeNothing() {
         House house = taught(new KitTraits(Map.of(), Map.of("oven", 1.2), Map.of("cellar", 2.0), Map.of()));
-        Setup.Models usual = setup(Households.barley(), Households.garage(11, 16)).models();
+        Setup.Models usual =
+                setup(Households.barley(), Households.garage(11, 16)).models();
         Setup.Models models = setup(Households.barley(), house).models();
         assertEquals(usual.growth(), models.growth());
         assertEquals(usual.kiln(), models.kiln());
