@@ -19,6 +19,9 @@ import piecewright.process.Stage;
  */
 public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Observation> observations)
         implements Prediction {
+    /** Judgement: three times the reference's step; held in a test against it, and three times as quick. */
+    static final double STEP_HOURS = 3 * Stage.STEP_HOURS;
+
     public Rerun {
         Objects.requireNonNull(origin);
         Objects.requireNonNull(raw);
@@ -67,7 +70,7 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
             this.values = values;
             this.starts = starts;
             this.seen = seen;
-            for (int k = from; k < stretches.size(); k++) pass(k);
+            for (int k = from; k <= lastObserved(); k++) pass(k);
         }
 
         @Override
@@ -75,7 +78,7 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
             PieceState[] otherStarts = starts.clone();
             int from = 0;
             if (values.sameIn(other, raw.moves())) {
-                while (from < stretches.size()
+                while (from <= lastObserved()
                         && values.sameIn(other, stretches.get(from).moves())) from++;
             } else {
                 otherStarts[0] = raw.start().state(other);
@@ -97,7 +100,18 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
 
         /** The piece at the end of the last stretch. */
         public PieceState last() {
-            return starts[stretches.size()];
+            int from = Math.max(0, lastObserved());
+            PieceState now = starts[from];
+            for (Stretch stretch : stretches.subList(from, stretches.size())) {
+                Stage stage = stretch.passing().stage(values);
+                PieceState begun = stage.entered(stretch.deed().done(now));
+                now = run(
+                        stage,
+                        begun,
+                        hours(stretch.span().from()),
+                        hours(stretch.span().until()));
+            }
+            return now;
         }
 
         private void pass(int k) {
@@ -113,14 +127,15 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
                 atHours = hoursOf(here[next]);
                 seen[here[next]] = now;
             }
-            starts[k + 1] = run(stage, now, atHours, hours(stretch.span().until()));
+            if (k < lastObserved())
+                starts[k + 1] = run(stage, now, atHours, hours(stretch.span().until()));
         }
 
         private static PieceState run(Stage stage, PieceState from, double fromHours, double untilHours) {
             PieceState now = from;
             double atHours = fromHours;
             while (untilHours - atHours > 1e-9) {
-                double stepHours = Math.min(Stage.STEP_HOURS, untilHours - atHours);
+                double stepHours = Math.min(STEP_HOURS, untilHours - atHours);
                 now = stage.step(now, atHours, stepHours);
                 atHours += stepHours;
             }
@@ -144,6 +159,14 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
                     .map(dial -> dial.dialC() + values.of(Trait.DIAL_OFFSET, dial.heater(), 0))
                     .orElse(state.grainC());
         }
+    }
+
+    /** Index of the last stretch that anything was observed in; −1 when nothing was. */
+    private int lastObserved() {
+        return observations.stream()
+                .mapToInt(observation -> stretchOf(observation.at()))
+                .max()
+                .orElse(-1);
     }
 
     /** Indices of the observations of a stretch, in time order. */

@@ -3,10 +3,13 @@ package piecewright.learn;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import piecewright.process.PieceState;
 
 /** Whole batches, from soak to colour, whose truth is known because it was drawn. */
 class BatchLearningTest {
@@ -79,5 +82,52 @@ class BatchLearningTest {
             }
             assertTrue(changed > 0, prior.unknowns().get(j) + " changes something");
         }
+    }
+
+    /** Steps of a quarter of an hour against the reference's five minutes, the whole batch through. */
+    @Test
+    void longerStepsForetellTheSame() {
+        Belief prior = MadeUpBatch.prior();
+        Rerun batch = MadeUpBatch.whole().rerun();
+        double[] quick = batch.at(prior.values()).figures();
+        PieceState now = batch.raw().start().state(prior.values());
+        for (Stretch stretch : batch.stretches()) {
+            double fromHours = hours(stretch.span().from());
+            double untilHours = hours(stretch.span().until());
+            double startHours = fromHours;
+            PieceState begun = stretch.deed().done(now);
+            now = stretch.passing().stage(prior.values()).run(begun, startHours, untilHours, (atHours, state) -> {
+                for (int i = 0; i < quick.length; i++) {
+                    Observation observation = batch.observations().get(i);
+                    boolean here = Math.abs(hours(observation.at()) - atHours) < 1e-3 && atHours > startHours;
+                    if (here) assertEquals(figure(observation, state, quick[i]), quick[i], tolerance(observation));
+                }
+            });
+        }
+    }
+
+    private static double hours(Instant at) {
+        return Duration.between(MadeUpBatch.ORIGIN, at).toMillis() / 3_600_000.0;
+    }
+
+    private static double figure(Observation observation, PieceState state, double otherwise) {
+        return switch (observation.figure()) {
+            case WEIGHT -> state.mass().totalKg();
+            case MOISTURE -> state.mass().moisture().wetBasisFraction();
+            case GRAIN_TEMPERATURE -> state.grainC();
+            case ACROSPIRE -> state.growth().growthRatio();
+            case COLOUR -> state.kiln().colourEbc();
+            case AIR_TEMPERATURE -> otherwise;
+        };
+    }
+
+    /** A twentieth of the usual error, or less. */
+    private static double tolerance(Observation observation) {
+        return switch (observation.figure()) {
+            case WEIGHT -> 0.002;
+            case MOISTURE, ACROSPIRE -> 0.0005;
+            case COLOUR -> 0.01;
+            default -> 0.05;
+        };
     }
 }
