@@ -37,6 +37,7 @@ class ArchitectureTest {
         "piecewright.assess..",
         "piecewright.purchase..",
         "piecewright.journal..",
+        "piecewright.learn..",
         "piecewright.replan..",
         "piecewright.calibrate..",
         "piecewright.certainty..",
@@ -67,6 +68,7 @@ class ArchitectureTest {
             .layer("around the plan")
             .definedBy(
                     "piecewright.journal..",
+                    "piecewright.learn..",
                     "piecewright.replan..",
                     "piecewright.calibrate..",
                     "piecewright.certainty..",
@@ -109,11 +111,16 @@ class ArchitectureTest {
     static final ArchRule stagesOfTheProcessDoNotKnowEachOther =
             slices().matching("piecewright.process.(*)..").should().notDependOnEachOther();
 
-    /** Distributions and intervals at run time, for counts alone; {@link #onlyCountsKnowStatistics} keeps them there. */
+    /** Distributions for counts and least squares for learning, at run time; the two rules below keep them there. */
     private static final DescribedPredicate<JavaClass> STATISTICS = resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
-    static final ArchRule onlyCountsKnowStatistics = onlyIn("piecewright.assess..", "org.hipparchus..");
+    static final ArchRule onlyCountsKnowStatistics =
+            onlyIn("piecewright.assess..", "org.hipparchus.stat..", "org.hipparchus.distribution..");
+
+    @ArchTest
+    static final ArchRule onlyLearningKnowsLeastSquares =
+            onlyIn("piecewright.learn..", "org.hipparchus.optim..", "org.hipparchus.linear..");
 
     @ArchTest
     static final ArchRule theCoreKnowsOnlyLanguageTimeAndItself = classes()
@@ -212,9 +219,12 @@ class ArchitectureTest {
             .orShould()
             .accessField(System.class, "in");
 
-    /** The unit of an OffStyle's figures is said by the quantity it carries beside them. */
-    private static final DescribedPredicate<JavaClass> CARRYING_THEIR_UNIT = describe(
-            "carry their unit as a value", type -> type.getFullName().equals("piecewright.plan.Finding$OffStyle"));
+    /** The unit of these figures is said by the quantity or trait that goes with them. */
+    private static final List<String> UNIT_BESIDE =
+            List.of("piecewright.plan.Finding$OffStyle", "piecewright.learn.Interval", "piecewright.learn.Observation");
+
+    private static final DescribedPredicate<JavaClass> CARRYING_THEIR_UNIT =
+            describe("carry their unit as a value", type -> UNIT_BESIDE.contains(type.getFullName()));
 
     @ArchTest
     static final ArchRule doublesSayTheirUnit = fields().that()

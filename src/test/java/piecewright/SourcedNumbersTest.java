@@ -24,6 +24,7 @@ class SourcedNumbersTest {
             "quantity",
             "assess",
             "purchase",
+            "learn",
             "remedy",
             "certainty",
             "calibrate",

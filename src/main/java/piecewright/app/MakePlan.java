@@ -59,7 +59,7 @@ public final class MakePlan {
         ColourPlanner aim =
                 new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
         ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
-        return new Made(new ReadWish(aimed.request(), wish.lotText(), wish.houseText()), aimed.result());
+        return new Made(wish.withRequest(aimed.request()), aimed.result());
     }
 
     /** Where the days leave it free, the piece starts late enough for every test to be made before it. */

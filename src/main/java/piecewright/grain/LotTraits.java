@@ -9,17 +9,38 @@ import java.util.OptionalDouble;
  * @param saturationRatio Xe, kg water per kg dry matter at saturation, [0.8, 1.4]
  * @param burstRatio B, kg/kg taken up at once by husk and embryo, [0.05, 0.2]
  * @param growthRateRatio multiplier ρ of the reference growth rate, [0.4, 2.5]
+ * @param respirationRatio multiplier of the heat of respiration, [0.3, 3]
+ * @param kernelRatio κ, how readily kernels dry, [0.2, 2]
  */
 public record LotTraits(
         OptionalDouble steepRateRatio,
         OptionalDouble saturationRatio,
         OptionalDouble burstRatio,
-        OptionalDouble growthRateRatio) {
+        OptionalDouble growthRateRatio,
+        OptionalDouble respirationRatio,
+        OptionalDouble kernelRatio) {
     public LotTraits {
         inRange("steepRateRatio", steepRateRatio, 0.4, 3);
         inRange("saturationRatio", saturationRatio, 0.8, 1.4);
         inRange("burstRatio", burstRatio, 0.05, 0.2);
         inRange("growthRateRatio", growthRateRatio, 0.4, 2.5);
+        inRange("respirationRatio", respirationRatio, 0.3, 3);
+        inRange("kernelRatio", kernelRatio, 0.2, 2);
+    }
+
+    /** What a person may state of a lot; respiration and drying are only ever learned. */
+    public LotTraits(
+            OptionalDouble steepRateRatio,
+            OptionalDouble saturationRatio,
+            OptionalDouble burstRatio,
+            OptionalDouble growthRateRatio) {
+        this(
+                steepRateRatio,
+                saturationRatio,
+                burstRatio,
+                growthRateRatio,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     /** Nothing learned yet. */

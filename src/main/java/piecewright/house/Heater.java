@@ -19,6 +19,12 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
         if (!(trayAreaM2 > 0)) throw new IllegalArgumentException("trayAreaM2 must be above 0: " + trayAreaM2);
     }
 
+    /** The same heater with its air as weighings found it. */
+    public Heater withMeasuredAirFlowM3PerHour(double measuredM3PerHour) {
+        HotAir measured = new HotAir(air.range(), measuredM3PerHour, true, air.powerW(), air.lossWPerK());
+        return new Heater(name, place, measured, trayAreaM2, control);
+    }
+
     /**
      * @param range air-on temperatures it can hold, °C
      * @param airFlowM3PerHour fresh air through the bed, m³/h at the room's temperature, more than 0
@@ -35,6 +41,10 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
             }
             if (!(powerW > 0)) throw new IllegalArgumentException("powerW must be above 0: " + powerW);
             if (!(lossWPerK >= 0)) throw new IllegalArgumentException("lossWPerK must be 0 or more: " + lossWPerK);
+        }
+
+        public HotAir withAirFlowM3PerHour(double changedM3PerHour) {
+            return new HotAir(range, changedM3PerHour, flowMeasured, powerW, lossWPerK);
         }
     }
 

@@ -29,6 +29,11 @@ public record House(
         }
     }
 
+    /** The same house with other kit. */
+    public House withKit(Kit changed) {
+        return new House(name, zone, places, steepWaterC, people, nights, changed);
+    }
+
     /** The place of that name; throws IllegalArgumentException when the house has none such. */
     public Place place(String placeName) {
         return places.stream()

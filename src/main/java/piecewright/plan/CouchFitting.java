@@ -105,7 +105,10 @@ final class CouchFitting {
     }
 
     private CouchModel model(InsulatedBox box) {
-        return CouchModel.of(box, parameters.couch(), energyFraction);
+        CouchParameters usual = parameters.couch();
+        double learned = house.kit().learned().couchHeatRatios().getOrDefault(box.name(), 1.0);
+        double heat = usual.heat().lotRatio() * learned;
+        return CouchModel.of(box, usual.withHeat(usual.heat().withLotRatio(heat)), energyFraction);
     }
 
     private double airC(InsulatedBox box) {

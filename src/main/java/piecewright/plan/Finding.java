@@ -50,6 +50,26 @@ public sealed interface Finding {
         }
     }
 
+    /**
+     * Earlier batches taught how this lot drinks and grows, and the plan goes by it; against the usual lot of its kind.
+     *
+     * @param steepRateRatio uptake as a multiple of the usual; likewise growth
+     */
+    record LotLearned(String about, double steepRateRatio, double growthRateRatio) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Earlier batches taught how much air this heater moves and how far its dial is off; the plan's figures are the air's. */
+    record HeaterLearned(String about, String heater, double airFlowM3PerHour, double dialOffsetK) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** Nobody said whether the seed was treated. */
     record TreatmentUnknown(String about) implements Finding {
         @Override

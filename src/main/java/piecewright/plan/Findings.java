@@ -4,17 +4,23 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import piecewright.assess.LotJudge;
 import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.assess.LotJudgement.PlanEffects;
+import piecewright.grain.GrainLot;
 import piecewright.grain.LotObservations;
+import piecewright.grain.LotTraits;
 import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.plan.Finding.Quantity;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.process.Surroundings;
+import piecewright.process.steep.SteepModel;
+import piecewright.process.steep.SteepParameters;
 import piecewright.quantity.EbcRange;
 
 /** What a person should know beside the plan. One method per finding. */
@@ -37,6 +43,7 @@ final class Findings {
         waterSensitive(findings);
         mouldLikely(findings);
         moistureGuessed(findings);
+        learned(findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
@@ -75,6 +82,26 @@ final class Findings {
         if (!moisture.measured()) {
             findings.add(new Finding.MoistureGuessed("lot", moisture.moisture(), moisture.sdFraction()));
         }
+    }
+
+    private void learned(List<Finding> findings) {
+        GrainLot lot = request.lot();
+        if (!lot.learned().equals(LotTraits.unknown())) {
+            double usual = SteepModel.of(lot.withLearned(LotTraits.unknown()), SteepParameters.defaults())
+                    .rateRatio();
+            double rate = setup.models().steep().rateRatio() / usual;
+            findings.add(new Finding.LotLearned(
+                    "lot", rate, setup.models().metabolism().growthRateRatio()));
+        }
+        Map<String, Double> offsetsK = request.house().kit().learned().dialOffsetsK();
+        Stream.of(setup.outfit().drying().dryer(), setup.outfit().drying().curer())
+                .distinct()
+                .filter(heater -> offsetsK.containsKey(heater.name()))
+                .forEach(heater -> findings.add(new Finding.HeaterLearned(
+                        "house",
+                        heater.name(),
+                        heater.air().airFlowM3PerHour(),
+                        offsetsK.getOrDefault(heater.name(), 0.0))));
     }
 
     private void floor(Course course, List<Finding> findings) {

@@ -56,11 +56,13 @@ public final class SetupMaker {
                 energyFraction(lot),
                 lot.waterSensitivityFraction().orElse(0),
                 request.house().steepWaterC());
+        ModelParameters taught =
+                parameters.taughtBy(lot.learned(), request.house().kit().learned(), chosen);
         Setup.Models models = new Setup.Models(
-                SteepModel.of(lot, parameters.steepIn(chosen.soaking().vessels())),
-                Metabolism.of(lot, parameters.metabolism()),
-                parameters.growth(),
-                parameters.kiln());
+                SteepModel.of(lot, taught.steepIn(chosen.soaking().vessels())),
+                Metabolism.of(lot, taught.metabolism()),
+                taught.growth(),
+                taught.kiln());
         Setup.Air air = new Setup.Air(
                 rooms.at(chosen.soaking().place()),
                 rooms.at(chosen.growing().place()),

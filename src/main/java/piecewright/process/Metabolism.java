@@ -100,6 +100,15 @@ public final class Metabolism {
         return germinatingFraction;
     }
 
+    /** The lot's growth multiplier ρ. */
+    public double growthRateRatio() {
+        return growthRateRatio;
+    }
+
+    public MetabolismParameters parameters() {
+        return parameters;
+    }
+
     /** Gain of chitting progress χ per hour: linear in warmth to 30 °C, falling to 0 at 40 °C. */
     public double chitPerHour(double grainC) {
         double warmthK = grainC <= CHIT_FASTEST_C

@@ -59,6 +59,17 @@ public record MetabolismParameters(
                 ROOTLET_Q10_RATIO);
     }
 
+    public MetabolismParameters withHeatAt20WPerKg(double changedWPerKg) {
+        return new MetabolismParameters(
+                chitSumKelvinHours,
+                chitSpreadRatio,
+                growthSumKelvinDays,
+                changedWPerKg,
+                heatQ10Ratio,
+                steepShareRatio,
+                rootletQ10Ratio);
+    }
+
     private static void above0(String name, double value) {
         if (!(value > 0)) throw new IllegalArgumentException(name + " must be above 0: " + value);
     }

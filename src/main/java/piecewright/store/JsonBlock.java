@@ -195,6 +195,13 @@ final class JsonBlock {
         return texts;
     }
 
+    /** A list of figures, each inside the bounds. */
+    double[] numbers(String key, double low, double high) throws StoreException {
+        List<Double> figures = new ArrayList<>();
+        for (JsonNode member : list(key)) figures.add(number(key, member, low, high));
+        return figures.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     private JsonNode list(String key) throws StoreException {
         JsonNode value = present(key);
         if (!value.isArray()) throw refused(key, "must be a list [ … ], not " + shown(value));

@@ -7,6 +7,9 @@ import piecewright.quantity.Moisture;
 
 /** One sentence or two for each finding. */
 final class FindingWords {
+    /** A dial this close needs no advice, K. */
+    private static final double TRUE_DIAL_K = 1;
+
     private final QuantityFormat quantities;
     private final MomentFormat moments;
 
@@ -33,6 +36,13 @@ final class FindingWords {
                     quantities.moisture(f.moisture()),
                     quantities.moisture(new Moisture(f.sdFraction())));
         }
+        if (finding instanceof Finding.LotLearned f) {
+            return Phrases.say(
+                    "finding.lot-learned",
+                    quantities.percent(f.steepRateRatio()),
+                    quantities.percent(f.growthRateRatio()));
+        }
+        if (finding instanceof Finding.HeaterLearned f) return heaterLearned(f);
         if (finding instanceof Finding.TreatmentUnknown) return Phrases.say("finding.treatment-unknown");
         return onThePlan(finding);
     }
@@ -94,6 +104,16 @@ final class FindingWords {
             return Phrases.say("finding.couch-may-sour", quantities.time(f.warm()));
         }
         throw new IllegalArgumentException("no words for " + finding.getClass().getSimpleName());
+    }
+
+    private String heaterLearned(Finding.HeaterLearned finding) {
+        boolean close = Math.abs(finding.dialOffsetK()) < TRUE_DIAL_K;
+        String which = close ? "true" : finding.dialOffsetK() > 0 ? "hot" : "cold";
+        return Phrases.say(
+                "finding.heater-learned." + which,
+                finding.heater(),
+                quantities.airFlow(finding.airFlowM3PerHour()),
+                quantities.temperatureStep(Math.abs(finding.dialOffsetK())));
     }
 
     private String offStyle(Finding.OffStyle finding) {

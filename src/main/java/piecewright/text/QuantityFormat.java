@@ -44,6 +44,16 @@ public final class QuantityFormat {
         return metric() ? figure(stepK, 1) + " °C" : figure(stepK * 1.8, 1) + " °F";
     }
 
+    /** A plain figure to two decimals: "1.42". */
+    public String ratio(double ratio) {
+        return fixed(ratio, 2);
+    }
+
+    /** Moving air: "14.2 m³/h", "8.4 cfm" (cubic feet per minute). */
+    public String airFlow(double airFlowM3PerHour) {
+        return metric() ? figure(airFlowM3PerHour, 1) + " m³/h" : figure(airFlowM3PerHour / 1.699011, 1) + " cfm";
+    }
+
     /** Wet-basis moisture: "44.1 %". */
     public String moisture(Moisture moisture) {
         return figure(moisture.wetBasisPercent(), 1) + " %";

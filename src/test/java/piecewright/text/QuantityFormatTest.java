@@ -34,6 +34,7 @@ class QuantityFormatTest {
         assertEquals("400 mL", METRIC.volume(0.4));
         assertEquals("3.3 gal", US.volume(12.5));
         assertEquals("2 in", US.length(5.08));
+        assertEquals("8.2 cfm", US.airFlow(14), "14 m³/h over 1.699 m³/h per cubic foot a minute");
         assertEquals("0.36 m²", METRIC.area(0.36));
     }
 

@@ -68,6 +68,11 @@ public record GrowthParameters(
                 uncoveredRatio);
     }
 
+    public GrowthParameters withWitherPerHourKPa(double changedPerHourKPa) {
+        return new GrowthParameters(
+                bulkKgPerM3, surfaceWPerM2K, bedWPerMK, changedPerHourKPa, restWaterRatio, clothRatio, uncoveredRatio);
+    }
+
     /** The share of the still-air drying law that a cover lets through. */
     public double exposureRatio(Cover cover) {
         return switch (cover) {

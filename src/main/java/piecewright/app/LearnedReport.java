@@ -1,0 +1,41 @@
+package piecewright.app;
+
+import java.nio.file.Path;
+import piecewright.grain.GrainLot;
+import piecewright.house.House;
+import piecewright.learn.Belief;
+import piecewright.learn.Learned;
+import piecewright.learn.Priors;
+import piecewright.learn.Taught;
+import piecewright.store.HouseFile;
+import piecewright.store.LearnedFile;
+import piecewright.store.LearnedJson;
+import piecewright.store.LotFile;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.LearnedPage;
+
+/** What batches taught of the lot or the house of a file. */
+public record LearnedReport(String name, Belief stated, Learned learned) {
+    public static LearnedReport ofLot(Path lotFile) throws StoreException {
+        GrainLot lot = LotFile.read(lotFile);
+        return new LearnedReport(lot.name(), Priors.lot(lot), learnedBeside(lotFile));
+    }
+
+    public static LearnedReport ofHouse(Path houseFile) throws StoreException {
+        House house = HouseFile.read(houseFile);
+        return new LearnedReport(house.name(), Taught.stated(house), learnedBeside(houseFile));
+    }
+
+    private static Learned learnedBeside(Path file) throws StoreException {
+        return LearnedFile.parse(LearnedFile.beside(file), LearnedFile.textBeside(file));
+    }
+
+    public String page(DisplayUnits units) {
+        return new LearnedPage(units).page(name, stated, learned);
+    }
+
+    public String json() {
+        return LearnedJson.write(name, stated, learned);
+    }
+}

@@ -1,0 +1,69 @@
+package piecewright.learn;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * What one lot or one household's kit has taught, batch by batch; each batch starts from what the one before left.
+ *
+ * @param chapters in the order they were learned, no batch twice
+ */
+public record Learned(List<Chapter> chapters) {
+    /** Most batches remembered one by one; older ones live on in what the later ones started from. */
+    public static final int MOST_CHAPTERS = 50;
+
+    public Learned {
+        chapters = List.copyOf(chapters);
+        if (chapters.stream().map(Chapter::batch).distinct().count() < chapters.size()) {
+            throw new IllegalArgumentException("a batch must not teach twice");
+        }
+    }
+
+    /** What was believed after one batch. */
+    public record Chapter(UUID batch, Instant learnedAt, Belief belief) {
+        public Chapter {
+            Objects.requireNonNull(batch);
+            Objects.requireNonNull(learnedAt);
+            Objects.requireNonNull(belief);
+        }
+    }
+
+    public static Learned nothing() {
+        return new Learned(List.of());
+    }
+
+    /** What is believed now, given what the files state of things no batch has used. */
+    public Belief believed(Belief stated) {
+        return chapters.isEmpty() ? stated : over(stated, chapters.get(chapters.size() - 1));
+    }
+
+    /**
+     * What a batch starts from: everything but its own chapter, so that learning from it again replaces what it taught
+     * before. Empty when later batches already started from it.
+     */
+    public Optional<Belief> startFor(UUID batch, Belief stated) {
+        for (int i = 0; i < chapters.size(); i++) {
+            if (!chapters.get(i).batch().equals(batch)) continue;
+            if (i < chapters.size() - 1) return Optional.empty();
+            return Optional.of(new Learned(chapters.subList(0, i)).believed(stated));
+        }
+        return Optional.of(believed(stated));
+    }
+
+    /** With what a batch left, in place of what the same batch left before. */
+    public Learned with(Chapter chapter) {
+        List<Chapter> more = new ArrayList<>(chapters);
+        more.removeIf(each -> each.batch().equals(chapter.batch()));
+        more.add(chapter);
+        return new Learned(more.subList(Math.max(0, more.size() - MOST_CHAPTERS), more.size()));
+    }
+
+    /** What is still called so; things renamed or given away are forgotten. */
+    private static Belief over(Belief stated, Chapter chapter) {
+        return stated.overriddenBy(chapter.belief().only(stated.unknowns()::contains));
+    }
+}

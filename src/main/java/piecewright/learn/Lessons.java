@@ -1,0 +1,137 @@
+package piecewright.learn;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import piecewright.journal.Entry;
+import piecewright.journal.Journal;
+import piecewright.learn.Learned.Chapter;
+import piecewright.plan.ModelParameters;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.Rooms;
+import piecewright.plan.Setup;
+import piecewright.plan.SetupMaker;
+
+/** What one batch teaches about its lot and its kit, told from its journal. Pure. */
+public final class Lessons {
+    /** Air is laid out this long before the first entry and after the last. */
+    private static final Duration MARGIN = Duration.ofDays(1);
+
+    /** What is read at the moment of an act counts as read just after it. */
+    private static final Duration READ_AFTER = Duration.ofSeconds(1);
+
+    private final ModelParameters parameters;
+
+    public Lessons(ModelParameters parameters) {
+        this.parameters = Objects.requireNonNull(parameters);
+    }
+
+    /**
+     * A batch.
+     *
+     * @param request what its plan was made from, lot and house as their files state them
+     * @param rawGrainKg grain put to steep
+     */
+    public record Batch(UUID id, PlanRequest request, double rawGrainKg, Journal journal) {
+        public Batch {
+            Objects.requireNonNull(id);
+            Objects.requireNonNull(request);
+            Objects.requireNonNull(journal);
+        }
+    }
+
+    /** What had been learned of a lot and of a house. */
+    public record Known(Learned lot, Learned house) {
+        public Known {
+            Objects.requireNonNull(lot);
+            Objects.requireNonNull(house);
+        }
+    }
+
+    /** What became of it. */
+    public sealed interface Outcome {
+        /** What is known now, and how each observation was taken. */
+        record Taught(Estimate estimate, Known known) implements Outcome {}
+
+        /** The journal holds nothing to learn from yet. */
+        record NothingYet() implements Outcome {}
+
+        /** Later batches have started from what this one taught: it cannot be learned from again. */
+        record BuiltUpon() implements Outcome {}
+    }
+
+    /** Learns from a batch; from the same batch again it replaces what that taught before. */
+    public Outcome of(Batch batch, Known before, Instant now) {
+        Optional<Belief> lot =
+                before.lot().startFor(batch.id(), Priors.lot(batch.request().lot()));
+        Belief stated = Taught.stated(batch.request().house());
+        Optional<Belief> house = before.house().startFor(batch.id(), stated);
+        if (lot.isEmpty() || house.isEmpty()) return new Outcome.BuiltUpon();
+        Optional<Told> told = told(batch);
+        if (told.isEmpty() || told.get().rerun().observations().isEmpty()) return new Outcome.NothingYet();
+        Set<Unknown> moved = moves(told.get().rerun());
+        Belief prior = lot.get().and(house.get().only(moved::contains));
+        Estimate estimate = Estimator.estimate(prior, told.get().rerun());
+        Belief posterior = estimate.posterior();
+        Belief ofLot = posterior.only(owned(Trait.Owner.LOT).and(unknown -> unknown.trait() != Trait.RAW_MOISTURE));
+        Belief ofKit = earlierKit(before.house(), batch.id()).overriddenBy(posterior.only(owned(Trait.Owner.KIT)));
+        return new Outcome.Taught(
+                estimate,
+                new Known(
+                        before.lot().with(new Chapter(batch.id(), now, ofLot)),
+                        before.house().with(new Chapter(batch.id(), now, ofKit))));
+    }
+
+    /** The batch run again as it was; empty when nothing was soaked or no kit holds it. */
+    public Optional<Rerun> rerun(Batch batch) {
+        return told(batch).map(Told::rerun);
+    }
+
+    private record Told(Setup setup, Rerun rerun) {}
+
+    private Optional<Told> told(Batch batch) {
+        List<Entry> entries = batch.journal().effective();
+        if (entries.isEmpty()) return Optional.empty();
+        Instant origin = entries.get(0).at().minus(MARGIN);
+        Instant until = entries.get(entries.size() - 1).at().plus(READ_AFTER);
+        PlanRequest request = batch.request();
+        Rooms rooms = new Rooms(request.house(), origin, until.plus(MARGIN));
+        return new SetupMaker(parameters)
+                .of(request, rooms, batch.rawGrainKg(), new ArrayList<>())
+                .flatMap(setup -> Retold.of(
+                                setup,
+                                request.lot().name(),
+                                request.house().kit().scale(),
+                                batch.journal(),
+                                new Retold.Until(origin, until))
+                        .map(rerun -> new Told(setup, rerun)));
+    }
+
+    private static Set<Unknown> moves(Rerun rerun) {
+        return Stream.concat(
+                        rerun.raw().moves().stream(),
+                        rerun.stretches().stream().flatMap(stretch -> stretch.moves().stream()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Predicate<Unknown> owned(Trait.Owner owner) {
+        return unknown -> unknown.trait().owner() == owner;
+    }
+
+    /** What earlier batches taught of kit, whether this one used it or not. */
+    private static Belief earlierKit(Learned house, UUID batch) {
+        return house.chapters().stream()
+                .filter(chapter -> !chapter.batch().equals(batch))
+                .reduce((first, second) -> second)
+                .map(Chapter::belief)
+                .orElse(Belief.independent(List.of()));
+    }
+}
