@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,15 @@ public final class Keeping {
     }
 
     /** The files to write. */
-    public record Targets(Optional<Path> batch, Optional<Path> calendar) {}
+    public record Targets(Optional<Path> batch, Optional<Path> calendar) {
+        /** These files and others. */
+        public List<Path> and(Path... others) {
+            List<Path> all = new ArrayList<>(List.of(others));
+            batch.ifPresent(all::add);
+            calendar.ifPresent(all::add);
+            return all;
+        }
+    }
 
     /** What the calendar was told; empty when there is none. */
     public record Kept(Optional<CalendarChanges> calendar) {}

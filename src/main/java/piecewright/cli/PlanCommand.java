@@ -13,6 +13,7 @@ import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
+import piecewright.app.Printing;
 import piecewright.app.ReadWish;
 import piecewright.calendar.CalendarChanges;
 import piecewright.plan.Plan;
@@ -43,6 +44,9 @@ final class PlanCommand implements Callable<Integer> {
     private final FileOptions fileOptions = new FileOptions();
 
     @Mixin
+    private final PaperOptions paperOptions = new PaperOptions();
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
@@ -57,8 +61,10 @@ final class PlanCommand implements Callable<Integer> {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         PlanWish wish = wishOptions.wish(styleOption.library(), units, LocalDate.now(surroundings.clock()));
         Keeping.Targets targets = fileOptions.targets(wish);
+        Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish read = ReadWish.of(wish);
         Keeping keeping = Keeping.open(targets, read, surroundings.newId());
+        Printing printing = Printing.open(paperTargets);
         PlanPapers papers = new PlanPapers(units);
         PlanResult result = surroundings.planner().apply(read.request());
         if (result instanceof PlanResult.NotPossible not) {
@@ -66,12 +72,14 @@ final class PlanCommand implements Callable<Integer> {
         }
         Plan plan = ((PlanResult.Planned) result).plan();
         Keeping.Kept kept = keeping.keep(read, plan, units, surroundings.clock().instant());
+        printing.print(papers, read.request(), plan);
         PrintWriter out = surroundings.streams().out();
         if (json) {
             out.print(papers.json(plan));
         } else {
             out.print(papers.page(read.request(), plan));
             out.print(filesWritten(targets, kept));
+            out.print(papersWritten(paperTargets));
         }
         return Ending.DONE;
     }
@@ -93,6 +101,16 @@ final class PlanCommand implements Callable<Integer> {
                         .append('\n'));
         Optional<Path> batch = targets.batch();
         batch.ifPresent(file -> lines.append("\nBatch kept in ").append(file).append('\n'));
+        return lines.toString();
+    }
+
+    private static String papersWritten(Printing.Targets targets) {
+        StringBuilder lines = new StringBuilder();
+        targets.sheet()
+                .ifPresent(
+                        file -> lines.append("\nBench sheet in ").append(file).append('\n'));
+        targets.chart()
+                .ifPresent(file -> lines.append("\nPicture in ").append(file).append('\n'));
         return lines.toString();
     }
 
