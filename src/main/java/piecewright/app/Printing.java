@@ -29,7 +29,8 @@ public final class Printing {
         return new Printing(targets);
     }
 
-    private static void mustBeFree(Path file, String mark) throws StoreException, NotWrittenException {
+    /** Refuses a file that cannot be written, or holds something that has not this mark of ours. */
+    public static void mustBeFree(Path file, String mark) throws StoreException, NotWrittenException {
         try {
             AtomicFile.mustHaveAPlace(file);
         } catch (StoreException failed) {
@@ -41,9 +42,14 @@ public final class Printing {
     }
 
     public void print(PlanPapers papers, PlanRequest request, Plan plan) throws NotWrittenException {
+        if (targets.sheet().isPresent()) write(targets.sheet().get(), papers.sheet(request, plan));
+        if (targets.chart().isPresent()) write(targets.chart().get(), papers.chart(request, plan));
+    }
+
+    /** Writes one paper, whole or not at all. */
+    public static void write(Path file, String paper) throws NotWrittenException {
         try {
-            if (targets.sheet().isPresent()) AtomicFile.write(targets.sheet().get(), papers.sheet(request, plan));
-            if (targets.chart().isPresent()) AtomicFile.write(targets.chart().get(), papers.chart(request, plan));
+            AtomicFile.write(file, paper);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }

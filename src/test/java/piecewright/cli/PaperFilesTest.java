@@ -92,6 +92,21 @@ class PaperFilesTest {
     }
 
     @Test
+    void theColourCommandDrawsTheStylesItNames() throws IOException {
+        Run run = Run.of(Run.NEVER, "colour", "--target", "5 EBC", "--chart", file("c.svg"));
+        assertEquals(0, run.code(), run.err());
+        Parsed parsed = Parsed.of(Files.readString(folder.resolve("c.svg")));
+        assertTrue(parsed.all("text").stream()
+                .anyMatch(text -> text.getTextContent().equals("Pale ale malt")));
+        Files.writeString(folder.resolve("mine"), "my notes");
+        assertEquals(
+                2,
+                Run.of(Run.NEVER, "colour", "--target", "5 EBC", "--chart", file("mine"))
+                        .code());
+        assertEquals("my notes", Files.readString(folder.resolve("mine")));
+    }
+
+    @Test
     void withoutAPlanNothingIsWritten() throws IOException {
         Run run = run(
                 request -> new PlanResult.NotPossible(List.of(new Obstacle.TreatedSeed("lot"))),
