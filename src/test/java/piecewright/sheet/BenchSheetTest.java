@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -14,9 +15,11 @@ import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
 import piecewright.chart.Parsed;
 import piecewright.plan.Act;
+import piecewright.plan.Caution;
 import piecewright.plan.DemoPlan;
 import piecewright.plan.Plan;
 import piecewright.text.DisplayUnits;
+import piecewright.text.MomentFormat;
 import piecewright.text.QuantityFormat;
 import piecewright.text.Wording;
 
@@ -59,16 +62,24 @@ class BenchSheetTest {
 
     @Test
     void aDayCanBeReadAlone() {
-        Wording wording =
-                new Wording(DisplayUnits.metric(), DemoPlan.plan().subject().zone());
+        ZoneId zone = DemoPlan.plan().subject().zone();
+        Wording wording = new Wording(DisplayUnits.metric(), zone);
+        MomentFormat moments = new MomentFormat(zone, DisplayUnits.metric().locale());
+        int cautions = 0;
         for (Element day : ofClass(Parsed.of(sheet(DemoPlan.plan(), DisplayUnits.metric())), "day")) {
             String text = day.getTextContent();
             for (Act act : DemoPlan.plan().acts()) {
-                if (!text.contains(wording.actTitle(act) + " ·")) continue;
-                act.cautions().forEach(caution -> assertTrue(text.contains(wording.caution(caution)), text));
+                String longDay = moments.longDay(act.startsAt().atZone(zone).toLocalDate());
+                if (!text.contains(longDay)) continue;
+                assertTrue(text.contains(wording.actTitle(act)), text);
                 assertTrue(text.contains(wording.lookFor(act)), text);
+                for (Caution caution : act.cautions()) {
+                    assertTrue(text.contains(wording.caution(caution)), text);
+                    cautions++;
+                }
             }
         }
+        assertTrue(cautions > 10, "cautions seen: " + cautions);
     }
 
     @Test
