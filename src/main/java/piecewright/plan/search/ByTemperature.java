@@ -4,8 +4,11 @@ import java.util.function.DoubleUnaryOperator;
 
 /** A smooth function of temperature, tabulated so that it costs no exponential: linear between eighths of a kelvin. */
 final class ByTemperature {
+    /** Judgement: colder than any grain in water. */
     private static final double LOWEST_C = -20;
+    /** Judgement: warmer than any. */
     private static final double HIGHEST_C = 60;
+
     private static final int POINTS_PER_K = 8;
 
     private final double[] values = new double[(int) (HIGHEST_C - LOWEST_C) * POINTS_PER_K + 2];

@@ -6,6 +6,7 @@ import piecewright.process.steep.SteepModel;
 
 /** Rates of one lot in the steep and its air, with all that hangs on temperature tabulated. */
 final class SteepRates {
+    /** Judgement: any moisture would do; the table is made at this one and divided by it. */
     private static final double USUAL_FRACTION = 0.44;
 
     private final SteepModel steep;
