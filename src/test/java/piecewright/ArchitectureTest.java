@@ -77,7 +77,12 @@ class ArchitectureTest {
             .layer("text")
             .definedBy("piecewright.text..")
             .layer("outside")
-            .definedBy("piecewright.store..", "piecewright.calendar..", "piecewright.sheet..", "piecewright.publish..")
+            .definedBy(
+                    "piecewright.store..",
+                    "piecewright.calendar..",
+                    "piecewright.sheet..",
+                    "piecewright.chart..",
+                    "piecewright.publish..")
             .layer("app")
             .definedBy("piecewright.app..")
             .layer("faces")

@@ -61,6 +61,7 @@ class DocumentsTest {
             assertTrue(Files.exists(Path.of(file)), file);
         String options = source("WishOptions")
                 + source("FileOptions")
+                + source("PaperOptions")
                 + source("UnitOptions")
                 + source("StyleOption")
                 + source("PlanCommand")

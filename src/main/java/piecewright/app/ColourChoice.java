@@ -3,6 +3,7 @@ package piecewright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.chart.ColourChart;
 import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
@@ -42,6 +43,14 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     /** The cure of a style over temperature and hours, for a picture. */
     public static CureMap map(MaltStyle style, Optional<House> house) {
         return CureMap.of(new Cure(style, KilnParameters.defaults()), hottestC(house));
+    }
+
+    /** What the cures of these styles give with the kit there is, as an SVG picture. */
+    public String chart(Optional<House> house, DisplayUnits units) {
+        List<ColourChart.Panel> panels = ways.stream()
+                .map(way -> new ColourChart.Panel(way.style().title(), map(way.style(), house)))
+                .toList();
+        return ColourChart.of(panels, colourEbc, units);
     }
 
     private static double hottestC(Optional<House> house) {

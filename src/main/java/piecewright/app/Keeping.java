@@ -3,6 +3,7 @@ package piecewright.app;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,15 @@ public final class Keeping {
     }
 
     /** The files to write. */
-    public record Targets(Optional<Path> batch, Optional<Path> calendar) {}
+    public record Targets(Optional<Path> batch, Optional<Path> calendar) {
+        /** These files and others. */
+        public List<Path> and(Path... others) {
+            List<Path> all = new ArrayList<>(List.of(others));
+            batch.ifPresent(all::add);
+            calendar.ifPresent(all::add);
+            return all;
+        }
+    }
 
     /** What the calendar of this export and the live one were told, or would be; empty when there is none. */
     public record Kept(Optional<CalendarUpdate> calendar, Optional<CalendarUpdate> live) {}

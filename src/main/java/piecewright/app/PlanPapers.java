@@ -2,11 +2,14 @@ package piecewright.app;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import piecewright.chart.PlanChart;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.remedy.Remedy;
+import piecewright.sheet.BenchSheet;
 import piecewright.store.PlanJson;
 import piecewright.text.DisplayUnits;
 import piecewright.text.PlanPage;
@@ -24,6 +27,16 @@ public final class PlanPapers {
     /** The page to follow at the bucket. */
     public String page(PlanRequest request, Plan plan) {
         return PlanPage.of(request, plan, units);
+    }
+
+    /** The bench sheet: one HTML file to print or to open on a phone. */
+    public String sheet(PlanRequest request, Plan plan) {
+        return BenchSheet.of(request, plan, units, Map.of());
+    }
+
+    /** The plan along its days as an SVG picture. */
+    public String chart(PlanRequest request, Plan plan) {
+        return PlanChart.of(request, plan, units, List.of());
     }
 
     /** The JSON document, format 1. */

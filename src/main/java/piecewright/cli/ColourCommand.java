@@ -9,7 +9,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import piecewright.app.ColourChoice;
+import piecewright.app.NotWrittenException;
+import piecewright.app.Printing;
 import piecewright.app.StyleMap;
+import piecewright.chart.ColourChart;
 import piecewright.house.House;
 import piecewright.store.HouseFile;
 import piecewright.store.StoreException;
@@ -21,7 +24,10 @@ import piecewright.text.DisplayUnits;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
-        footer = {"", "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong."})
+        footer = {
+            "",
+            "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong, 3 a file could not be written."
+        })
 final class ColourCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
@@ -36,6 +42,12 @@ final class ColourCommand implements Callable<Integer> {
             paramLabel = "STYLE",
             description = "Instead: what every cure of this style gives, over temperature and hours.")
     private @Nullable String map;
+
+    @Option(
+            names = "--chart",
+            paramLabel = "FILE.svg",
+            description = "Draw what the cures of every style give as a picture.")
+    private @Nullable Path chart;
 
     @Mixin
     private final BeerOptions beerOptions = new BeerOptions();
@@ -54,7 +66,7 @@ final class ColourCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws OptionException, StoreException {
+    public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
         if (map != null) return map(map, read, units);
@@ -62,10 +74,16 @@ final class ColourCommand implements Callable<Integer> {
         if (ofBeer.isPresent() == (target != null)) {
             throw new OptionException("--target", "or --beer must be given, one of the two");
         }
+        Optional<Path> picture = Optional.ofNullable(chart);
+        if (picture.isPresent()) Printing.mustBeFree(picture.get(), ColourChart.OURS);
         double wantedEbc = target == null ? ofBeer.orElse(0.0) : MaltColour.ebc("--target", target, units);
         ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
+        if (picture.isPresent()) Printing.write(picture.get(), choice.chart(read, units));
         if (!json) surroundings.streams().out().print(beerOptions.saying());
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
+        if (!json && picture.isPresent()) {
+            surroundings.streams().out().print("\nPicture in " + picture.get() + "\n");
+        }
         boolean reached = choice.ways().stream().anyMatch(way -> way.reach().isReached());
         return reached ? Ending.DONE : Ending.NOT_POSSIBLE;
     }

@@ -16,6 +16,7 @@ import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
+import piecewright.app.Printing;
 import piecewright.app.ReadWish;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -55,6 +56,9 @@ final class PlanCommand implements Callable<Integer> {
     private boolean preview;
 
     @Mixin
+    private final PaperOptions paperOptions = new PaperOptions();
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
@@ -72,8 +76,10 @@ final class PlanCommand implements Callable<Integer> {
         MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
         Keeping.Targets targets = fileOptions.targets(wish);
+        Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish asked = ReadWish.of(wish);
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
+        Printing printing = Printing.open(paperTargets);
         PlanPapers papers = new PlanPapers(units);
         MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, extras);
         ReadWish read = made.wish();
@@ -88,6 +94,10 @@ final class PlanCommand implements Callable<Integer> {
                         targets,
                         keeping.keep(read, plan, manner, surroundings.clock().instant()),
                         page);
+        if (!preview) {
+            printing.print(papers, read.request(), plan);
+            files += papersWritten(paperTargets);
+        }
         PrintWriter out = surroundings.streams().out();
         out.print(json ? papers.json(plan) : papers.page(read.request(), plan) + files);
         return Ending.DONE;
@@ -115,6 +125,16 @@ final class PlanCommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         kept.calendar().ifPresent(update -> lines.append('\n').append(page.preview(update)));
         kept.live().ifPresent(update -> lines.append('\n').append(page.preview(update)));
+        return lines.toString();
+    }
+
+    private static String papersWritten(Printing.Targets targets) {
+        StringBuilder lines = new StringBuilder();
+        targets.sheet()
+                .ifPresent(
+                        file -> lines.append("\nBench sheet in ").append(file).append('\n'));
+        targets.chart()
+                .ifPresent(file -> lines.append("\nPicture in ").append(file).append('\n'));
         return lines.toString();
     }
 }

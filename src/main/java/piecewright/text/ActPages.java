@@ -49,22 +49,12 @@ final class ActPages {
             LocalDate day = act.startsAt().atZone(moments.zone()).toLocalDate();
             if (!days.contains(day)) {
                 days.add(day);
-                page.append('\n').append(heading(day)).append('\n');
+                page.append('\n').append(moments.dayHeading(day)).append('\n');
                 page.append(MARGIN).append(table.titles()).append('\n');
             }
             page.append(MARGIN).append(table.row(i)).append('\n').append(below(act, indent));
         }
         return page.toString();
-    }
-
-    private String heading(LocalDate day) {
-        return moments.clockChange(day)
-                .map(change -> Phrases.say(
-                        "page.clocks-change",
-                        moments.longDay(day),
-                        change.getOffsetBefore().getId(),
-                        change.getOffsetAfter().getId()))
-                .orElseGet(() -> moments.longDay(day));
     }
 
     private Columns table(List<Act> acts) {

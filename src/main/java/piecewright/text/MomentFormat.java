@@ -54,6 +54,17 @@ public final class MomentFormat {
         return longDay.format(date);
     }
 
+    /** The same, with a word when the clocks change on that day. */
+    public String dayHeading(LocalDate date) {
+        return clockChange(date)
+                .map(change -> Phrases.say(
+                        "page.clocks-change",
+                        longDay(date),
+                        change.getOffsetBefore().getId(),
+                        change.getOffsetAfter().getId()))
+                .orElseGet(() -> longDay(date));
+    }
+
     /** "Fri 19 Mar 2027 18:00". */
     public String dated(Instant at) {
         return dated.format(at);

@@ -6,8 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import piecewright.colour.ColourBand;
 import piecewright.grain.LotMoisture;
-import piecewright.plan.Act;
-import piecewright.plan.ActKind;
 import piecewright.plan.Finding;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
@@ -22,6 +20,7 @@ public final class PlanPage {
 
     private final PlanRequest request;
     private final Plan plan;
+    private final DisplayUnits units;
     private final Wording wording;
     private final QuantityFormat quantities;
     private final MomentFormat moments;
@@ -31,6 +30,7 @@ public final class PlanPage {
         ZoneId zone = plan.subject().zone();
         this.request = request;
         this.plan = plan;
+        this.units = units;
         this.wording = new Wording(units, zone);
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
@@ -67,68 +67,9 @@ public final class PlanPage {
         String title =
                 Phrases.say("page.title", plan.subject().title(), plan.subject().lot());
         page.append(title).append('\n').append("=".repeat(title.length())).append('\n');
-        Plan.Outcome outcome = plan.outcome();
         Columns facts = new Columns(List.of(new Columns.Column("", Side.LEFT), new Columns.Column("", Side.LEFT)));
-        fact(facts, "raw-grain", Phrases.say("page.raw-grain.is", quantities.mass(outcome.rawGrainKg())));
-        fact(
-                facts,
-                "malt",
-                Phrases.say(
-                        "page.malt.is",
-                        quantities.mass(outcome.finishedMaltKg()),
-                        quantities.mass(outcome.scaleMaltKg())));
-        double colourEbc = outcome.finished().kiln().colourEbc();
-        ColourBand band = ColourBand.of(request.style(), colourEbc);
-        fact(
-                facts,
-                "colour",
-                Phrases.say(
-                        "page.colour.is",
-                        quantities.colour(colourEbc),
-                        quantities.colour(band.lowEbc()),
-                        quantities.colour(band.highEbc())));
-        fact(facts, "start", moments.dated(plan.startsAt()));
-        plan.acts().stream()
-                .filter(act -> act.kind() == ActKind.OFF)
-                .findFirst()
-                .ifPresent(off -> fact(
-                        facts,
-                        "off",
-                        Phrases.say(
-                                "page.off.is",
-                                moments.dated(off.startsAt()),
-                                quantities.moisture(off.expect().moisture()))));
-        Act last = plan.acts().get(plan.acts().size() - 1);
-        if (last.kind() == ActKind.ROAST) {
-            fact(
-                    facts,
-                    "roasted",
-                    Phrases.say(
-                            "page.roasted.is",
-                            moments.dated(last.endsAt()),
-                            quantities.moisture(outcome.endMoisture())));
-        }
-        fact(facts, "ready", moments.dated(plan.subject().readyAt()));
-        fact(
-                facts,
-                "work",
-                Phrases.say("page.work.is", Integer.toString(plan.acts().size()), quantities.time(work())));
-        fact(
-                facts,
-                "clock",
-                Phrases.say(
-                        "page.clock.is",
-                        plan.subject().zone().getId(),
-                        request.house().name()));
+        PlanFacts.of(request, plan, units).forEach(fact -> facts.add(fact.name(), fact.words()));
         for (int i = 0; i < facts.size(); i++) page.append(facts.row(i)).append('\n');
-    }
-
-    private static void fact(Columns facts, String key, String is) {
-        facts.add(Phrases.say("page." + key), is);
-    }
-
-    private Duration work() {
-        return plan.acts().stream().map(Act::work).reduce(Duration.ZERO, Duration::plus);
     }
 
     private void phases() {
@@ -165,18 +106,9 @@ public final class PlanPage {
         for (Finding finding : gravest) {
             String severity = Phrases.say("severity." + Phrases.key(finding.severity()));
             page.append(Paragraph.of(
-                    "- ", Phrases.say("page.finding", severity, about(finding.about()), wording.finding(finding))));
+                    "- ",
+                    Phrases.say("page.finding", severity, wording.about(plan, finding), wording.finding(finding))));
         }
-    }
-
-    private String about(String about) {
-        return plan.acts().stream()
-                .filter(act -> act.id().equals(about))
-                .findFirst()
-                .map(wording::actTitle)
-                .orElseGet(() -> List.of("lot", "house", "style", "plan").contains(about)
-                        ? Phrases.say("about." + about)
-                        : about);
     }
 
     private void weights() {

@@ -13,9 +13,12 @@ import piecewright.plan.InnerSchedule;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
+import piecewright.plan.Plan;
 
 /** Turns what the plan holds as figures into sentences for one person and one house's clock. */
 public final class Wording {
+    private static final List<String> SUBJECTS = List.of("lot", "house", "style", "plan");
+
     private final QuantityFormat quantities;
     private final MomentFormat moments;
     private final ActWords acts;
@@ -37,6 +40,16 @@ public final class Wording {
     /** What somebody should know, by how much, and what would better it. */
     public String finding(Finding finding) {
         return findings.sentence(finding);
+    }
+
+    /** What the finding is about: an act by its name, or the lot, house, style or plan. */
+    public String about(Plan plan, Finding finding) {
+        String about = finding.about();
+        return plan.acts().stream()
+                .filter(act -> act.id().equals(about))
+                .findFirst()
+                .map(this::actTitle)
+                .orElseGet(() -> SUBJECTS.contains(about) ? Phrases.say("about." + about) : about);
     }
 
     /** Why there is no plan, by how much, and what would help. */

@@ -12,18 +12,18 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** Runs programs from outside, bounded in time, with nothing of the person's own settings. */
-final class Program {
+public final class Program {
     static final String PYTHON = "/usr/bin/python3";
     private static final long LONGEST_SECONDS = 40;
 
     private final Path home;
 
-    Program(Path home) {
+    public Program(Path home) {
         this.home = home;
     }
 
     /** Skips the test with a word on why, unless this command ends well. */
-    void mustBeThere(String what, String... command) {
+    public void mustBeThere(String what, String... command) {
         boolean there;
         try {
             Process process = builder(command)
@@ -41,7 +41,7 @@ final class Program {
     }
 
     /** What it prints; fails unless it ends well in time. */
-    String run(String... command) throws IOException, InterruptedException {
+    public String run(String... command) throws IOException, InterruptedException {
         Path output = Files.createTempFile(home, "run", ".out");
         Path errors = Files.createTempFile(home, "run", ".err");
         Process process = builder(command)

@@ -1,0 +1,126 @@
+package piecewright.sheet;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Objects;
+import piecewright.chart.Markup;
+import piecewright.chart.PlanChart;
+import piecewright.plan.Finding;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.text.DisplayUnits;
+import piecewright.text.MomentFormat;
+import piecewright.text.Phrases;
+import piecewright.text.PlanFacts;
+import piecewright.text.QuantityFormat;
+import piecewright.text.Wording;
+
+/**
+ * One batch as one HTML file: no script, nothing fetched. It prints on any paper in black and white, breaks pages
+ * between days, and reads on a phone, where its boxes can be ticked. Well-formed XML too.
+ */
+public final class BenchSheet {
+    /** Stands in every sheet of ours and tells it from other pages. */
+    public static final String OURS = "<meta name=\"generator\" content=\"piecewright\"";
+
+    private final PlanRequest request;
+    private final Plan plan;
+    private final DisplayUnits units;
+    private final SheetWords words;
+    private final Markup page = new Markup();
+
+    private BenchSheet(PlanRequest request, Plan plan, DisplayUnits units) {
+        this.request = request;
+        this.plan = plan;
+        this.units = units;
+        this.words = new SheetWords(
+                new Wording(units, plan.subject().zone()),
+                new QuantityFormat(units),
+                new MomentFormat(plan.subject().zone(), units.locale()));
+    }
+
+    /**
+     * The sheet of the plan that answers this request; ends with a line end.
+     *
+     * @param bands weights to be expected, by act id; acts without one show their middle alone
+     */
+    public static String of(PlanRequest request, Plan plan, DisplayUnits units, Map<String, MassBand> bands) {
+        return new BenchSheet(request, plan, units).write(bands);
+    }
+
+    private String write(Map<String, MassBand> bands) {
+        page.open("html", "lang", "en").line();
+        head();
+        page.open("body").line();
+        front();
+        new ActBlocks(page, words, bands).write(plan);
+        new WeightPage(page, words).write(request, plan);
+        new RescuePage(page, words).write(request, plan);
+        page.close().line().close();
+        return "<!DOCTYPE html>\n" + page.written() + "\n";
+    }
+
+    private String title() {
+        return Phrases.say("page.title", plan.subject().title(), plan.subject().lot());
+    }
+
+    private void head() {
+        page.open("head").line();
+        page.single("meta", "charset", "utf-8").line();
+        page.single(
+                        "meta",
+                        "http-equiv",
+                        "Content-Security-Policy",
+                        "content",
+                        "default-src 'none'; style-src 'unsafe-inline'")
+                .line();
+        page.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+                .line();
+        page.single("meta", "name", "generator", "content", "piecewright").line();
+        page.leaf("title", title()).line();
+        page.leaf("style", styles()).line();
+        page.close().line();
+    }
+
+    /** What the batch is, what to know about it, and its picture. */
+    private void front() {
+        page.open("header").leaf("h1", title()).line();
+        page.open("dl", "class", "facts").line();
+        for (PlanFacts.Fact fact : PlanFacts.of(request, plan, units)) {
+            page.leaf("dt", fact.name()).leaf("dd", fact.words()).line();
+        }
+        page.close().line();
+        page.open("figure").line();
+        PlanChart.into(page, request, plan, units);
+        page.close().line();
+        findings();
+        page.leaf("p", Phrases.say("sheet.blanks"), "class", "hint").line();
+        page.close().line();
+    }
+
+    private void findings() {
+        if (plan.findings().isEmpty()) return;
+        page.open("ul", "class", "findings").line();
+        plan.findings().stream()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .forEach(finding -> page.open("li")
+                        .leaf("b", Phrases.say("severity." + Phrases.key(finding.severity())))
+                        .text(" (" + words.sentences().about(plan, finding) + "): "
+                                + words.sentences().finding(finding))
+                        .close()
+                        .line());
+        page.close().line();
+    }
+
+    private static String styles() {
+        try (InputStream stream = Objects.requireNonNull(BenchSheet.class.getResourceAsStream("sheet.css"))) {
+            return "\n" + new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}
