@@ -39,7 +39,7 @@ class ArchitectureTest {
         "piecewright.journal..",
         "piecewright.replan..",
         "piecewright.calibrate..",
-        "piecewright.certainty.."
+        "piecewright.ensemble.."
     };
 
     private static final String[] EDGE = {"piecewright.cli..", "piecewright.desktop.."};
@@ -68,7 +68,7 @@ class ArchitectureTest {
                     "piecewright.journal..",
                     "piecewright.replan..",
                     "piecewright.calibrate..",
-                    "piecewright.certainty..",
+                    "piecewright.ensemble..",
                     "piecewright.purchase..")
             .layer("text")
             .definedBy("piecewright.text..")
@@ -107,11 +107,16 @@ class ArchitectureTest {
     static final ArchRule stagesOfTheProcessDoNotKnowEachOther =
             slices().matching("piecewright.process.(*)..").should().notDependOnEachOther();
 
-    /** Distributions and intervals at run time, for counts alone; {@link #onlyCountsKnowStatistics} keeps them there. */
+    /** Distributions, sequences and factorisations at run time; {@link #onlyDoubtsKnowStatistics} says where. */
     private static final DescribedPredicate<JavaClass> STATISTICS = resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
-    static final ArchRule onlyCountsKnowStatistics = onlyIn("piecewright.assess..", "org.hipparchus..");
+    static final ArchRule onlyDoubtsKnowStatistics = noClasses()
+            .that()
+            .resideOutsideOfPackages("piecewright.assess..", "piecewright.ensemble..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
     static final ArchRule theCoreKnowsOnlyLanguageTimeAndItself = classes()
@@ -210,9 +215,11 @@ class ArchitectureTest {
             .orShould()
             .accessField(System.class, "in");
 
-    /** The unit of an OffStyle's figures is said by the quantity it carries beside them. */
+    /** The unit of an OffStyle's figures is said by the quantity beside them, that of a band by whoever holds it. */
     private static final DescribedPredicate<JavaClass> CARRYING_THEIR_UNIT = describe(
-            "carry their unit as a value", type -> type.getFullName().equals("piecewright.plan.Finding$OffStyle"));
+            "carry their unit as a value",
+            type -> List.of("piecewright.plan.Finding$OffStyle", "piecewright.ensemble.Band")
+                    .contains(type.getFullName()));
 
     @ArchTest
     static final ArchRule doublesSayTheirUnit = fields().that()

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class SourcedNumbersTest {
     private static final Path MAIN = Path.of("src/main/java/piecewright");
     private static final List<String> MODELS =
-            List.of("process", "plan", "colour", "quantity", "assess", "purchase", "certainty", "calibrate", "replan");
+            List.of("process", "plan", "colour", "quantity", "assess", "purchase", "ensemble", "calibrate", "replan");
     private static final Pattern CONSTANT = Pattern.compile(
             "(?m)^(?:[ \\t]*)(?:(?:public|private|protected)\\s+)?static\\s+final\\s+double(?:\\[\\])*\\s+(\\w+)");
     /** A constant of an interface has no modifiers; only upper-case names with an initialiser are meant. */

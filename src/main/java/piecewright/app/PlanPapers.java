@@ -2,6 +2,7 @@ package piecewright.app;
 
 import java.time.ZoneId;
 import java.util.List;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -21,6 +22,16 @@ public final class PlanPapers {
     /** The page to follow at the bucket. */
     public String page(PlanRequest request, Plan plan) {
         return PlanPage.of(request, plan, units);
+    }
+
+    /** The same with a band at each act and a verdict. */
+    public String page(PlanRequest request, Plan plan, Sureness sureness) {
+        return PlanPage.of(request, plan, sureness, units);
+    }
+
+    /** The JSON document with bands, format 1. */
+    public String json(Plan plan, Sureness sureness) {
+        return new PlanJson(new Wording(units, plan.subject().zone())).write(plan, sureness);
     }
 
     /** The JSON document, format 1. */

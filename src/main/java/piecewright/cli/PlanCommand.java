@@ -9,13 +9,17 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import piecewright.app.HowSure;
 import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.calendar.CalendarChanges;
+import piecewright.ensemble.Sureness;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
@@ -45,6 +49,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
+    @Mixin
+    private final SureOptions sureOptions = new SureOptions();
+
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
     private boolean json;
 
@@ -56,6 +63,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         PlanWish wish = wishOptions.wish(styleOption.library(), units, LocalDate.now(surroundings.clock()));
+        int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish);
         ReadWish read = ReadWish.of(wish);
         Keeping keeping = Keeping.open(targets, read, surroundings.newId());
@@ -67,13 +75,18 @@ final class PlanCommand implements Callable<Integer> {
         Plan plan = ((PlanResult.Planned) result).plan();
         Keeping.Kept kept = keeping.keep(read, plan, units, surroundings.clock().instant());
         PrintWriter out = surroundings.streams().out();
-        if (json) {
-            out.print(papers.json(plan));
-        } else {
-            out.print(papers.page(read.request(), plan));
-            out.print(filesWritten(targets, kept));
-        }
+        out.print(paper(papers, read.request(), plan, members));
+        if (!json) out.print(filesWritten(targets, kept));
         return Ending.DONE;
+    }
+
+    private String paper(PlanPapers papers, PlanRequest request, Plan plan, int members) {
+        Optional<Sureness> sureness = sureOptions.sure()
+                ? new HowSure(ModelParameters.defaults())
+                        .of(request, plan, surroundings.clock().instant(), members)
+                : Optional.empty();
+        return sureness.map(sure -> json ? papers.json(plan, sure) : papers.page(request, plan, sure))
+                .orElseGet(() -> json ? papers.json(plan) : papers.page(request, plan));
     }
 
     private int refuse(PlanPapers papers, ZoneId zone, PlanResult.NotPossible not) {

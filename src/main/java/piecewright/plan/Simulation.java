@@ -102,7 +102,8 @@ public final class Simulation {
                 .orElse(Instant.MAX);
     }
 
-    private double sprinklingKg(Visit visit, PieceState state, Passing passing, Instant growthEnds) {
+    /** Water that a turning adds by the style's rule, kg; 0 when the piece is moist enough or soon to be dried. */
+    public double sprinklingKg(Visit visit, PieceState state, Passing passing, Instant growthEnds) {
         boolean growing = visit.kind() == ActKind.TURN && passing.kind() == PhaseKind.GROWTH;
         double keep = setup.style().growth().keepMoistureFraction();
         if (!growing
@@ -114,7 +115,8 @@ public final class Simulation {
         return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
     }
 
-    private PieceState acted(Visit visit, PieceState before, double waterKg) {
+    /** What an act changes at once. */
+    public PieceState acted(Visit visit, PieceState before, double waterKg) {
         double airC = setup.air().floor().airC(hours(visit.at()));
         return switch (visit.kind()) {
             case TURN, FLOOR, WITHER -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
@@ -131,8 +133,8 @@ public final class Simulation {
     }
 
     /** What goes on between two acts: its kind, the expected stage and the slow kiln's. */
-    record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
-        static Passing none() {
+    public record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
+        public static Passing none() {
             return new Passing(PhaseKind.RESTING, Optional.empty(), Optional.empty());
         }
     }

@@ -87,6 +87,15 @@ public final class Metabolism {
                 parameters);
     }
 
+    /** The same lot with another share of corns alive and other parameters. */
+    public Metabolism with(double changedFraction, MetabolismParameters changed) {
+        return new Metabolism(changedFraction, growthRateRatio, changed);
+    }
+
+    public MetabolismParameters parameters() {
+        return parameters;
+    }
+
     public double germinatingFraction() {
         return germinatingFraction;
     }

@@ -13,7 +13,7 @@ public interface Stage {
         return before;
     }
 
-    /** The state one integrator step later; stepHours in (0, STEP_HOURS]. */
+    /** The state one integrator step later; beyond STEP_HOURS the caller answers for the error. */
     PieceState step(PieceState start, double atHours, double stepHours);
 
     /** The state at untilHours when the phase is entered at fromHours, fromHours at most untilHours. */

@@ -3,7 +3,13 @@ package piecewright.text;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import piecewright.ensemble.Band;
+import piecewright.ensemble.Figure;
+import piecewright.ensemble.Sureness;
 import piecewright.grain.LotMoisture;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
@@ -23,15 +29,20 @@ public final class PlanPage {
 
     private final PlanRequest request;
     private final Plan plan;
+    private final Optional<Sureness> sureness;
     private final Wording wording;
     private final QuantityFormat quantities;
     private final MomentFormat moments;
     private final StringBuilder page = new StringBuilder();
 
-    private PlanPage(PlanRequest request, Plan plan, DisplayUnits units) {
+    /** What there is to print. */
+    private record Told(PlanRequest request, Plan plan, Optional<Sureness> sureness) {}
+
+    private PlanPage(Told told, DisplayUnits units) {
+        this.request = told.request();
+        this.plan = told.plan();
+        this.sureness = told.sureness();
         ZoneId zone = plan.subject().zone();
-        this.request = request;
-        this.plan = plan;
         this.wording = new Wording(units, zone);
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
@@ -39,14 +50,20 @@ public final class PlanPage {
 
     /** The page of the plan that answers this request; lines end with LF. */
     public static String of(PlanRequest request, Plan plan, DisplayUnits units) {
-        return new PlanPage(request, plan, units).write();
+        return new PlanPage(new Told(request, plan, Optional.empty()), units).write();
+    }
+
+    /** The same with a band at each act and a verdict. */
+    public static String of(PlanRequest request, Plan plan, Sureness sureness, DisplayUnits units) {
+        return new PlanPage(new Told(request, plan, Optional.of(sureness)), units).write();
     }
 
     private String write() {
         header();
+        sureness.ifPresent(this::verdict);
         heading("page.acts");
         page.append(Paragraph.of("", Phrases.say("page.acts.legend")));
-        page.append(new ActPages(wording, quantities, moments).of(plan.acts()));
+        page.append(new ActPages(wording, quantities, moments, bands()).of(plan.acts()));
         heading("page.phases");
         phases();
         heading("page.findings");
@@ -54,6 +71,28 @@ public final class PlanPage {
         heading("page.weights");
         weights();
         return page.toString();
+    }
+
+    private void verdict(Sureness sure) {
+        heading("page.sure");
+        SurenessWords words = new SurenessWords(quantities, moments);
+        page.append(Paragraph.of("", words.verdict(plan, sure)));
+        page.append(Paragraph.of("", words.piece(sure)));
+    }
+
+    /** Sentences by act id; none without an ensemble. */
+    private Map<String, String> bands() {
+        SurenessWords words = new SurenessWords(quantities, moments);
+        Map<String, String> bands = new HashMap<>();
+        for (Act act : plan.acts()) {
+            sureness.flatMap(sure -> sure.act(act.id())).ifPresent(band -> bands.put(act.id(), words.act(act, band)));
+        }
+        return bands;
+    }
+
+    private Band colourBand(double colourEbc) {
+        return sureness.flatMap(sure -> sure.figure(Figure.COLOUR_EBC))
+                .orElseGet(() -> new Band(colourEbc / COLOUR_BAND_RATIO, colourEbc, colourEbc * COLOUR_BAND_RATIO));
     }
 
     private void heading(String key) {
@@ -75,14 +114,15 @@ public final class PlanPage {
                         quantities.mass(outcome.finishedMaltKg()),
                         quantities.mass(outcome.scaleMaltKg())));
         double colourEbc = outcome.finished().kiln().colourEbc();
+        Band colour = colourBand(colourEbc);
         fact(
                 facts,
                 "colour",
                 Phrases.say(
                         "page.colour.is",
                         quantities.colour(colourEbc),
-                        quantities.colour(colourEbc / COLOUR_BAND_RATIO),
-                        quantities.colour(colourEbc * COLOUR_BAND_RATIO)));
+                        quantities.colour(colour.p10()),
+                        quantities.colour(colour.p90())));
         fact(facts, "start", moments.dated(plan.startsAt()));
         plan.acts().stream()
                 .filter(act -> act.kind() == ActKind.OFF)

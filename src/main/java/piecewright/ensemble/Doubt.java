@@ -1,0 +1,53 @@
+package piecewright.ensemble;
+
+/**
+ * Something about lot or kit that is known only roughly. Each is a multiplier whose logarithm is normal; the figure
+ * given is the standard deviation of that logarithm while nothing was measured.
+ */
+public enum Doubt {
+    /** Judgement: how fast the lot drinks; lots differ up to 2.4-fold. */
+    STEEP_RATE(0.30),
+    /** Judgement: air a home kiln blows, never measured. */
+    AIR_FLOW(0.35),
+    /** Judgement: how fast kernels give up water; the rate law is from memory. */
+    KERNEL(0.35),
+    /** Judgement: how fast the lot grows. */
+    GROWTH(0.20),
+    /** Judgement: what all a corn can hold: 1.10 give or take 0.08. */
+    SATURATION(0.073),
+    /** Judgement: what husk and embryo take up at once: 0.13 give or take 0.03. */
+    BURST(0.23),
+    /** Judgement: colour of kilned malt: four in five within a factor of 1.3; fitted. */
+    COLOUR(0.205),
+    /** Judgement: raw moisture, a point of twelve where guessed. */
+    RAW_MOISTURE(0.083),
+    /** Judgement: warmth to chit, whose level is from practice. */
+    CHIT(0.12),
+    /** Judgement: heat of respiration, 1.5 to 2.6 W/kg are possible. */
+    RESPIRATION(0.25),
+    /** Judgement: how well a bed holds its warmth; fitted to three remembered rises. */
+    BED_LOSS(0.25),
+    /** Judgement: drying of a still bed; fitted to one practice run with an assumed humidity. */
+    FLOOR_DRYING(0.40),
+    /** Judgement: film on drained grain, 0.03 to 0.08 with the manner of draining. */
+    FILM(0.30),
+    /** Judgement: floaters and screenings where guessed. */
+    FLOATERS(0.50),
+    /** Judgement: rootlets, remembered losses of 2.5 to 4 %. */
+    ROOTLETS(0.25),
+    /** Judgement: leaching, remembered losses of 0.5 to 1.5 %. */
+    LEACHING(0.40),
+    /** Judgement: share of corns that grow, where nobody counted. */
+    GERMINATION(0.03);
+
+    private final double usualSd;
+
+    Doubt(double usualSd) {
+        this.usualSd = usualSd;
+    }
+
+    /** Standard deviation of the logarithm while nothing was measured. */
+    public double usualSd() {
+        return usualSd;
+    }
+}
