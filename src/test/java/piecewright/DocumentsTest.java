@@ -63,6 +63,7 @@ class DocumentsTest {
                 + source("FileOptions")
                 + source("UnitOptions")
                 + source("StyleOption")
+                + source("SureOptions")
                 + source("PlanCommand")
                 + source("JudgeCommand")
                 + source("BuyCommand")

@@ -23,6 +23,7 @@ import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
+import piecewright.plan.Simulation;
 import piecewright.store.HouseFile;
 import piecewright.store.LotFile;
 import piecewright.store.StoreException;
@@ -57,6 +58,13 @@ public class EnsembleBenchmark {
         PlanResult.Planned planned = (PlanResult.Planned) planner.plan(request);
         blueprint = planner.blueprint(request, planned.plan());
         belief = Belief.prior(blueprint);
+    }
+
+    /** What a moved colour slider asks: the same acts once through the reference stages. */
+    @Benchmark
+    public Simulation.Course forecastOfTheSameActs() {
+        return new Simulation(blueprint.setup(), blueprint.origin())
+                .run(blueprint.timetable(), blueprint.raw(blueprint.setup()));
     }
 
     @Benchmark

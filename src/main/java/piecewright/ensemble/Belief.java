@@ -7,16 +7,14 @@ import org.hipparchus.linear.MatrixUtils;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
 import piecewright.plan.Blueprint;
+import piecewright.plan.KilnDoubt;
+import piecewright.purchase.LossDoubts;
 
 /**
  * What is believed of all doubts together: mean and covariance of their logarithms, in the order of {@link Doubt}. A
  * prior to begin with; after learning, a posterior.
  */
 public final class Belief {
-    /** Judgement: standard deviation of ln air flow once two weighings calibrated the kiln. */
-    public static final double MEASURED_FLOW_SD = 0.10;
-    /** Judgement: standard deviation of ln floaters once they were weighed. */
-    public static final double WEIGHED_FLOATERS_SD = 0.20;
     /** Judgement: standard deviation of ln of a rate that earlier batches of the lot taught. */
     public static final double LEARNED_SD = 0.10;
     /** Judgement: keeps a covariance with perfectly known doubts invertible. */
@@ -59,8 +57,8 @@ public final class Belief {
         learned(sd, Doubt.GROWTH, lot.learned().growthRateRatio());
         sd[Doubt.RAW_MOISTURE.ordinal()] =
                 lot.moisture().sdFraction() / lot.moisture().moisture().wetBasisFraction();
-        if (air.flowMeasured()) sd[Doubt.AIR_FLOW.ordinal()] = MEASURED_FLOW_SD;
-        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = WEIGHED_FLOATERS_SD;
+        if (air.flowMeasured()) sd[Doubt.AIR_FLOW.ordinal()] = KilnDoubt.MEASURED_LN_RATIO;
+        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = LossDoubts.WEIGHED_RATIO;
         lot.germinativeEnergyFraction()
                 .ifPresent(share -> sd[Doubt.GERMINATION.ordinal()] = countedSd(share, corns(lot)));
         double[][] covariance = new double[sd.length][sd.length];

@@ -1,6 +1,7 @@
 package piecewright.ensemble;
 
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 
 /** One way things may be: a multiplier for each doubt, the weather's error, errors of water and dials, luck in weighing. */
 public final class Member {
@@ -66,7 +67,7 @@ public final class Member {
     }
 
     /** Luck of weighings and counts, the same each time it is asked for. */
-    SplittableRandom luck() {
+    RandomGenerator luck() {
         return new SplittableRandom(noiseSeed);
     }
 }

@@ -3,7 +3,7 @@ package piecewright.ensemble;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import piecewright.plan.ActKind;
 import piecewright.plan.Yield;
 import piecewright.process.PieceState;
@@ -16,7 +16,7 @@ final class Rehearsal {
         this.script = script;
     }
 
-    Happening in(Reality reality, SplittableRandom luck) {
+    Happening in(Reality reality, RandomGenerator luck) {
         UnderWay piece = new UnderWay(script, reality, luck);
         new SteepFollower(script, piece).follow();
         new FloorFollower(script, piece).follow();

@@ -16,6 +16,7 @@ import piecewright.house.NightActs;
 import piecewright.house.Person;
 import piecewright.house.Trays;
 import piecewright.plan.Blueprint;
+import piecewright.plan.KilnDoubt;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
@@ -75,7 +76,7 @@ public final class Remedies {
         double sd = switch (doubt) {
             case STEEP_RATE -> SOAKED_SD;
             case RAW_MOISTURE -> METERED_SD;
-            default -> Belief.MEASURED_FLOW_SD;
+            default -> KilnDoubt.MEASURED_LN_RATIO;
         };
         if (belief.sd(doubt) <= sd * 1.01) return Optional.empty();
         return soft(blueprint, belief.known(doubt, sd)).map(soft -> new Help(remedy, soft));

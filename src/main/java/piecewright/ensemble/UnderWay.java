@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import piecewright.ensemble.Breach.Severity;
 import piecewright.plan.ActKind;
 import piecewright.plan.PhaseKind;
@@ -30,7 +30,7 @@ final class UnderWay {
 
     private final Script script;
     private final Reality reality;
-    private final SplittableRandom luck;
+    private final RandomGenerator luck;
     private final Map<String, Met> met = new LinkedHashMap<>();
     private final List<Breach> breaches = new ArrayList<>();
     private final Crossing chitted = new Crossing(1);
@@ -45,7 +45,7 @@ final class UnderWay {
     private double chittedHours;
     private double lossPerHour;
 
-    UnderWay(Script script, Reality reality, SplittableRandom luck) {
+    UnderWay(Script script, Reality reality, RandomGenerator luck) {
         this.script = script;
         this.reality = reality;
         this.luck = luck;

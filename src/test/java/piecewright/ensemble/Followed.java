@@ -3,6 +3,7 @@ package piecewright.ensemble;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.random.RandomGenerator;
 import piecewright.plan.Blueprint;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
@@ -18,6 +19,24 @@ import piecewright.store.StyleLibrary;
 final class Followed {
     static final Instant AS_OF = Instant.parse("2027-03-20T00:00:00Z");
     static final Planner PLANNER = new Planner(ModelParameters.defaults());
+
+    /** Scales and eyes that never err. */
+    static final RandomGenerator EXACT = new RandomGenerator() {
+        @Override
+        public long nextLong() {
+            return 0;
+        }
+
+        @Override
+        public double nextDouble() {
+            return 0.5;
+        }
+
+        @Override
+        public double nextGaussian() {
+            return 0;
+        }
+    };
 
     private Followed() {}
 

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,8 +24,7 @@ class RehearsalTest {
     @ValueSource(strings = {"cool-garage", "warm-flat", "farmhouse"})
     void whereAllIsAsBelievedEveryActComesAsPlannedAndWeighsSo(String house) {
         Blueprint blueprint = Followed.demo(house);
-        Happening happening =
-                new Rehearsal(new Script(blueprint)).in(ModelReality.expected(blueprint), new SplittableRandom(1));
+        Happening happening = new Rehearsal(new Script(blueprint)).in(ModelReality.expected(blueprint), Followed.EXACT);
         for (Act act : blueprint.plan().acts()) {
             Met met = happening.met().get(act.id());
             assertEquals(Moments.minute(blueprint.origin(), act.startsAt()), met.minute(), act.id());

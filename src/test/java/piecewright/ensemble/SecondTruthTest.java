@@ -61,8 +61,7 @@ class SecondTruthTest {
         Member member = Members.random(belief, 700_000 + seed);
         Ensemble ensemble = Ensemble.of(plan, asOf).orElseThrow();
         Sureness told = ensemble.sureness(belief, Members.USUAL);
-        Happening expected =
-                new Rehearsal(new Script(plan)).in(ModelReality.expected(plan), new SplittableRandom(seed));
+        Happening expected = new Rehearsal(new Script(plan)).in(ModelReality.expected(plan), Followed.EXACT);
         Happening truth = ensemble.happening(new SecondTruth(plan, member, asOf), member);
         TextbookTimetable.Result textbook = TextbookTimetable.in(new SecondTruth(plan, member, asOf), plan);
         double target = plan.setup().style().steep().targetFraction();
