@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 import piecewright.ensemble.Belief;
 import piecewright.ensemble.Ensemble;
-import piecewright.ensemble.Remedies;
 import piecewright.ensemble.Sureness;
+import piecewright.ensemble.WhatHelps;
 import piecewright.plan.Blueprint;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
@@ -34,7 +34,7 @@ public final class HowSure {
         return Ensemble.of(blueprint, asOf)
                 .map(ensemble -> ensemble.sureness(belief, members))
                 .map(sure ->
-                        sure.withHelp(new Remedies(planner, asOf, members).best(blueprint, belief, sure.verdict())));
+                        sure.withHelp(new WhatHelps(planner, asOf, members).best(blueprint, belief, sure.verdict())));
     }
 
     /** The day from which acts are wished, or now where only the start is told. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Figure;
+import piecewright.ensemble.Help;
 import piecewright.ensemble.Milestone;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.TimeBand;
@@ -49,7 +50,7 @@ final class BandsJson {
         });
         sureness.help().ifPresent(help -> {
             ObjectNode change = node.putObject("help");
-            change.put("change", key(help.remedy()));
+            change.put("what", help(help));
             change.put("softWindowsFraction", PlanJson.rounded(help.softFraction(), 3));
         });
         sureness.figure(Figure.STEEP_OUT_FRACTION)
@@ -60,6 +61,13 @@ final class BandsJson {
         for (Milestone milestone : Milestone.values()) {
             sureness.milestone(milestone).ifPresent(at -> put(node, key(milestone) + "At", at, zone));
         }
+    }
+
+    /** Such as "measured steep-rate" or "chilled-water". */
+    private static String help(Help help) {
+        if (help instanceof Help.Measured measured) return "measured " + key(measured.doubt());
+        String name = ((Help.Arranged) help).change().getClass().getSimpleName();
+        return name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(java.util.Locale.ROOT);
     }
 
     private static String key(Enum<?> constant) {

@@ -30,6 +30,11 @@ public record MaltStyle(
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
     }
 
+    /** The same style with other figures for the finished malt. */
+    public MaltStyle finishedBy(FinishSchedule other) {
+        return new MaltStyle(key, title, grains, steep, growth, kiln, other);
+    }
+
     /**
      * The finished malt.
      *

@@ -33,6 +33,7 @@ public final class PlanPage {
     private final Wording wording;
     private final QuantityFormat quantities;
     private final MomentFormat moments;
+    private final SurenessWords words;
     private final StringBuilder page = new StringBuilder();
 
     /** What there is to print. */
@@ -46,6 +47,7 @@ public final class PlanPage {
         this.wording = new Wording(units, zone);
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
+        this.words = new SurenessWords(units, zone);
     }
 
     /** The page of the plan that answers this request; lines end with LF. */
@@ -75,14 +77,12 @@ public final class PlanPage {
 
     private void verdict(Sureness sure) {
         heading("page.sure");
-        SurenessWords words = new SurenessWords(quantities, moments);
         page.append(Paragraph.of("", words.verdict(plan, sure)));
         page.append(Paragraph.of("", words.piece(sure)));
     }
 
     /** Sentences by act id; none without an ensemble. */
     private Map<String, String> bands() {
-        SurenessWords words = new SurenessWords(quantities, moments);
         Map<String, String> bands = new HashMap<>();
         for (Act act : plan.acts()) {
             sureness.flatMap(sure -> sure.act(act.id())).ifPresent(band -> bands.put(act.id(), words.act(act, band)));

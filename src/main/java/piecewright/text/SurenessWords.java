@@ -3,12 +3,13 @@ package piecewright.text;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Figure;
+import piecewright.ensemble.Help;
 import piecewright.ensemble.Milestone;
-import piecewright.ensemble.Remedies;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.TimeBand;
 import piecewright.ensemble.Verdict;
@@ -23,10 +24,12 @@ final class SurenessWords {
 
     private final QuantityFormat quantities;
     private final MomentFormat moments;
+    private final RemedyWords remedies;
 
-    SurenessWords(QuantityFormat quantities, MomentFormat moments) {
-        this.quantities = quantities;
-        this.moments = moments;
+    SurenessWords(DisplayUnits units, ZoneId zone) {
+        this.quantities = new QuantityFormat(units);
+        this.moments = new MomentFormat(zone, units.locale());
+        this.remedies = new RemedyWords(units, zone);
     }
 
     /** The band of one act: its weight, and when it will be where the malt decides. */
@@ -68,14 +71,15 @@ final class SurenessWords {
                                 hundred(weakest.fraction()),
                                 Phrases.say("sure.fault." + Phrases.key(weakest.fault())))));
         sureness.help()
-                .ifPresent(help -> words.append(' ')
-                        .append(Phrases.say(
-                                "sure.help",
-                                Phrases.say(
-                                        "sure.remedy." + Phrases.key(help.remedy()),
-                                        quantities.temperatureStep(Remedies.CHILLED_K)),
-                                hundred(help.softFraction()))));
+                .ifPresent(help ->
+                        words.append(' ').append(Phrases.say("sure.help", help(help), hundred(help.softFraction()))));
         return words.toString();
+    }
+
+    private String help(Help help) {
+        return help instanceof Help.Measured measured
+                ? Phrases.say("sure.measured." + Phrases.key(measured.doubt()))
+                : remedies.change(((Help.Arranged) help).change());
     }
 
     private static String title(Plan plan, String actId) {

@@ -82,7 +82,7 @@ class PlanJsonTest {
                         + " chitAtBand, breakAtBand]",
                 sureness.propertyNames().toString());
         assertEquals("late", sureness.get("weakest").get("fault").stringValue());
-        assertEquals("chilled-water", sureness.get("help").get("change").stringValue());
+        assertEquals("chilled-water", sureness.get("help").get("what").stringValue());
     }
 
     @ParameterizedTest

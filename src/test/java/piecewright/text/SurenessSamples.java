@@ -9,10 +9,10 @@ import piecewright.ensemble.Fault;
 import piecewright.ensemble.Figure;
 import piecewright.ensemble.Help;
 import piecewright.ensemble.Milestone;
-import piecewright.ensemble.Remedy;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.TimeBand;
 import piecewright.ensemble.Verdict;
+import piecewright.remedy.Change;
 
 /** Made-up bands of {@link PlanSamples#plan}. */
 public final class SurenessSamples {
@@ -52,6 +52,6 @@ public final class SurenessSamples {
                         Figure.SCALE_MALT_KG, new Band(4, 4.1, 4.2),
                         Figure.END_MOISTURE_FRACTION, new Band(0.032, 0.036, 0.041)),
                 new Verdict(0.86, 0.985, Optional.of(new Verdict.Weakest("kiln.raise-2", Fault.LATE, 0.12))),
-                Optional.of(new Help(Remedy.CHILLED_WATER, 0.93)));
+                Optional.of(new Help.Arranged(new Change.ChilledWater(7), 0.93)));
     }
 }

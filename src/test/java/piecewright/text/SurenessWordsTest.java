@@ -5,18 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static piecewright.text.PlanSamples.OSLO;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.ensemble.Doubt;
 import piecewright.ensemble.Fault;
 import piecewright.ensemble.Help;
-import piecewright.ensemble.Remedy;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.Verdict;
 import piecewright.plan.Plan;
 
 class SurenessWordsTest {
     private static SurenessWords words(DisplayUnits units) {
-        return new SurenessWords(new QuantityFormat(units), new MomentFormat(OSLO, units.locale()));
+        return new SurenessWords(units, OSLO);
     }
 
     private final Plan plan = PlanSamples.plan();
@@ -42,15 +43,15 @@ class SurenessWordsTest {
         assertEquals(
                 "In 86 of 100 ways it may go, every act stays within the time and state that do no harm; in 99, none"
                         + " passes its hard limit. Raise the heat 2 is the first to fail: in 12 of 100 it comes too late."
-                        + " What helps most of all that was tried: chill the steep water by 3 °C and plan again; then"
-                        + " it is 93 of 100.",
+                        + " What helps most of all that was tried: Steep water chilled to 7 °C. Then it is 93 of"
+                        + " 100.",
                 words(DisplayUnits.metric()).verdict(plan, sureness));
     }
 
     @Test
-    void everyFaultAndRemedyHasItsWords() {
+    void everyFaultAndHelpHasItsWords() {
         for (Fault fault : Fault.values()) {
-            for (Remedy remedy : Remedy.values()) {
+            for (Doubt doubt : List.of(Doubt.STEEP_RATE, Doubt.AIR_FLOW, Doubt.RAW_MOISTURE)) {
                 Verdict verdict = new Verdict(0.5, 0.9, Optional.of(new Verdict.Weakest("kiln.raise-2", fault, 0.4)));
                 Sureness one = new Sureness(
                         200,
@@ -58,7 +59,7 @@ class SurenessWordsTest {
                         sureness.milestones(),
                         sureness.figures(),
                         verdict,
-                        Optional.of(new Help(remedy, 0.7)));
+                        Optional.of(new Help.Measured(doubt, 0.7)));
                 String said = words(DisplayUnits.us()).verdict(plan, one);
                 assertFalse(said.contains("{") || said.contains("null"), said);
             }

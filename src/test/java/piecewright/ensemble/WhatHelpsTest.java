@@ -6,19 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.Blueprint;
+import piecewright.remedy.Change;
 
-class RemediesTest {
+class WhatHelpsTest {
     private static final int MEMBERS = 60;
 
     private final Blueprint farmhouse = Followed.demo("farmhouse");
     private final Belief belief = Belief.prior(farmhouse);
     private final Sureness now =
             Ensemble.of(farmhouse, Followed.AS_OF).orElseThrow().sureness(belief, MEMBERS);
-    private final Remedies remedies = new Remedies(Followed.PLANNER, Followed.AS_OF, MEMBERS);
+    private final WhatHelps helps = new WhatHelps(Followed.PLANNER, Followed.AS_OF, MEMBERS);
 
     @Test
     void aTestSoakMakesTheWeightsNarrower() {
-        Help help = remedies.tried(Remedy.TEST_SOAK, farmhouse, belief).orElseThrow();
+        Help help = helps.measured(Doubt.STEEP_RATE, farmhouse, belief).orElseThrow();
         Sureness soaked = Ensemble.of(farmhouse, Followed.AS_OF)
                 .orElseThrow()
                 .sureness(belief.known(Doubt.STEEP_RATE, 0.1), MEMBERS);
@@ -33,19 +34,20 @@ class RemediesTest {
 
     @Test
     void aChangeOfTheHouseIsPlannedAgain() {
-        Help help = remedies.tried(Remedy.CHILLED_WATER, farmhouse, belief).orElseThrow();
+        Help help =
+                helps.arranged(new Change.ChilledWater(6), farmhouse, belief).orElseThrow();
         assertTrue(help.softFraction() >= 0 && help.softFraction() <= 1);
     }
 
     @Test
     void whatIsKnownAlreadyIsNoHelp() {
         Belief soaked = belief.known(Doubt.STEEP_RATE, 0.05);
-        assertEquals(Optional.empty(), remedies.tried(Remedy.TEST_SOAK, farmhouse, soaked));
+        assertEquals(Optional.empty(), helps.measured(Doubt.STEEP_RATE, farmhouse, soaked));
     }
 
     @Test
     void aSurePlanNeedsNoHelp() {
-        assertEquals(Optional.empty(), remedies.best(farmhouse, belief, new Verdict(0.97, 1, Optional.empty())));
+        assertEquals(Optional.empty(), helps.best(farmhouse, belief, new Verdict(0.97, 1, Optional.empty())));
     }
 
     @Test
