@@ -64,6 +64,7 @@ class DocumentsTest {
                 + source("PaperOptions")
                 + source("UnitOptions")
                 + source("StyleOption")
+                + source("SureOptions")
                 + source("PlanCommand")
                 + source("JudgeCommand")
                 + source("BuyCommand")

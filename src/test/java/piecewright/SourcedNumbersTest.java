@@ -26,7 +26,7 @@ class SourcedNumbersTest {
             "purchase",
             "learn",
             "remedy",
-            "certainty",
+            "ensemble",
             "calibrate",
             "replan");
     private static final Pattern CONSTANT = Pattern.compile(

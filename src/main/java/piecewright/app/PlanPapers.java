@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import piecewright.chart.PlanChart;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -37,6 +38,16 @@ public final class PlanPapers {
     /** The plan along its days as an SVG picture. */
     public String chart(PlanRequest request, Plan plan) {
         return PlanChart.of(request, plan, units, List.of());
+    }
+
+    /** The same with a band at each act and a verdict. */
+    public String page(PlanRequest request, Plan plan, Sureness sureness) {
+        return PlanPage.of(request, plan, sureness, units);
+    }
+
+    /** The JSON document with bands, format 1. */
+    public String json(Plan plan, Sureness sureness) {
+        return new PlanJson(new Wording(units, plan.subject().zone())).write(plan, sureness);
     }
 
     /** The JSON document, format 1. */

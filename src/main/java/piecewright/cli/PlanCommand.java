@@ -5,12 +5,14 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import piecewright.app.CalendarManner;
 import piecewright.app.CalendarPage;
+import piecewright.app.HowSure;
 import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
@@ -18,6 +20,8 @@ import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.Printing;
 import piecewright.app.ReadWish;
+import piecewright.ensemble.Sureness;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -61,6 +65,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
+    @Mixin
+    private final SureOptions sureOptions = new SureOptions();
+
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
     private boolean json;
 
@@ -75,6 +82,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
         MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
+        int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish asked = ReadWish.of(wish);
@@ -99,8 +107,18 @@ final class PlanCommand implements Callable<Integer> {
             files += papersWritten(paperTargets);
         }
         PrintWriter out = surroundings.streams().out();
-        out.print(json ? papers.json(plan) : papers.page(read.request(), plan) + files);
+        out.print(paper(papers, read.request(), plan, members));
+        if (!json) out.print(files);
         return Ending.DONE;
+    }
+
+    private String paper(PlanPapers papers, PlanRequest request, Plan plan, int members) {
+        Optional<Sureness> sureness = sureOptions.sure()
+                ? new HowSure(ModelParameters.defaults())
+                        .of(request, plan, surroundings.clock().instant(), members)
+                : Optional.empty();
+        return sureness.map(sure -> json ? papers.json(plan, sure) : papers.page(request, plan, sure))
+                .orElseGet(() -> json ? papers.json(plan) : papers.page(request, plan));
     }
 
     private int refuse(PlanPapers papers, PlanRequest request, PlanResult.NotPossible not) {

@@ -7,6 +7,8 @@ import piecewright.style.MaltStyle;
 public record ColourBand(double lowEbc, double highEbc) {
     /** Judgement: fitted; residuals of kilned malts up to 110 °C. */
     public static final double KILNED_RATIO = 1.3;
+    /** Judgement: fitted; residuals of malts that heated themselves in a hot couch. */
+    public static final double COUCHED_RATIO = 2;
     /** Judgement: fitted; residuals of malts roasted dry. */
     public static final double ROASTED_RATIO = 1.7;
     /** Judgement: fitted; residuals of stewed and roasted malts. */
@@ -16,7 +18,9 @@ public record ColourBand(double lowEbc, double highEbc) {
     public static ColourBand of(MaltStyle style, double colourEbc) {
         double ratio = style.oven().stew().isPresent()
                 ? STEWED_RATIO
-                : style.oven().roast().isPresent() ? ROASTED_RATIO : KILNED_RATIO;
+                : style.oven().roast().isPresent()
+                        ? ROASTED_RATIO
+                        : style.couches().hot().isPresent() ? COUCHED_RATIO : KILNED_RATIO;
         return new ColourBand(colourEbc / ratio, Math.min(ColourParameters.MOST_EBC, colourEbc * ratio));
     }
 

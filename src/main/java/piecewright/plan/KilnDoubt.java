@@ -9,11 +9,11 @@ import piecewright.process.kiln.KilnParameters;
  */
 public final class KilnDoubt {
     /** Judgement: standard deviation of the logarithm of a home kiln's air flow, never measured. */
-    private static final double UNMEASURED_LN_RATIO = 0.35;
+    public static final double UNMEASURED_LN_RATIO = 0.35;
     /** Judgement: the same after two weighings. */
-    private static final double MEASURED_LN_RATIO = 0.10;
+    public static final double MEASURED_LN_RATIO = 0.10;
     /** Judgement: standard deviation of the logarithm of the kernels' rate. */
-    private static final double KERNEL_LN_RATIO = 0.35;
+    public static final double KERNEL_LN_RATIO = 0.35;
     /** Source: 90th percentile of the normal distribution, 1.2816, shared evenly between two independent causes. */
     private static final double SHARED_DEVIATIONS_RATIO = 1.2816 / Math.sqrt(2);
 

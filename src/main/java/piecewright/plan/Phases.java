@@ -16,15 +16,15 @@ import piecewright.process.steep.Immersion;
 import piecewright.process.steep.Standing;
 
 /** Which stage an act begins. */
-final class Phases {
+public final class Phases {
     private final Setup setup;
 
-    Phases(Setup setup) {
+    public Phases(Setup setup) {
         this.setup = setup;
     }
 
     /** The phase after an act; a turning or stirring goes on with the phase it interrupted. */
-    Passing after(Visit visit, Passing before) {
+    public Passing after(Visit visit, Passing before) {
         return switch (visit.kind()) {
             case SOAK -> passing(PhaseKind.IMMERSION, immersion(visit.number()));
             case DRAIN -> passing(PhaseKind.AIR_REST, rest());

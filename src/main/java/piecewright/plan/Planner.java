@@ -45,6 +45,16 @@ public final class Planner {
                 .write(draft.get().course(), grainKg, draft.get().costMinutes()));
     }
 
+    /** What a plan this planner made was made of; throws IllegalArgumentException when its kit no longer holds it. */
+    public Blueprint blueprint(PlanRequest request, Plan plan) {
+        Span span = Span.of(request);
+        Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
+        List<Obstacle> obstacles = new ArrayList<>();
+        Setup setup = setups.of(request, rooms, plan.outcome().rawGrainKg(), obstacles)
+                .orElseThrow(() -> new IllegalArgumentException("plan does not answer this request: " + obstacles));
+        return Blueprint.of(request, plan, setup, span.origin(), rawC(setup, rooms));
+    }
+
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
         Optional<Setup> setup = setups.of(request, rooms, grainKg, obstacles);

@@ -119,7 +119,8 @@ public final class Simulation {
                 .orElse(Instant.MAX);
     }
 
-    private double sprinklingKg(Visit visit, PieceState state, Passing passing, Instant growthEnds) {
+    /** Water that a turning adds by the style's rule, kg; 0 when the piece is moist enough or soon to be dried. */
+    public double sprinklingKg(Visit visit, PieceState state, Passing passing, Instant growthEnds) {
         boolean growing = visit.kind() == ActKind.TURN && passing.kind() == PhaseKind.GROWTH;
         double keep = setup.style().growth().keepMoistureFraction();
         if (!growing
@@ -129,6 +130,11 @@ public final class Simulation {
         }
         double to = Math.min(setup.style().steep().targetFraction(), keep + SPRINKLED_TO_FRACTION);
         return FloorActs.sprinklingKg(state.mass(), to / (1 - to));
+    }
+
+    /** What an act of the steep, the floor or the kiln changes at once. */
+    public PieceState acted(Visit visit, PieceState before, double waterKg) {
+        return acted(visit, before, waterKg, PhaseKind.GROWTH, List.of());
     }
 
     private PieceState acted(
@@ -163,8 +169,8 @@ public final class Simulation {
     }
 
     /** What goes on between two acts: its kind, the expected stage and the slow kiln's. */
-    record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
-        static Passing none() {
+    public record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
+        public static Passing none() {
             return new Passing(PhaseKind.RESTING, Optional.empty(), Optional.empty());
         }
     }

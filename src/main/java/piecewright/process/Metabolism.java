@@ -96,6 +96,15 @@ public final class Metabolism {
         return kind == GrainKind.OATS ? OATS_GROWTH_RATIO : 1;
     }
 
+    /** The same lot with another share of corns alive and other parameters. */
+    public Metabolism with(double changedFraction, MetabolismParameters changed) {
+        return new Metabolism(changedFraction, growthRateRatio, changed);
+    }
+
+    public MetabolismParameters parameters() {
+        return parameters;
+    }
+
     public double germinatingFraction() {
         return germinatingFraction;
     }
@@ -103,10 +112,6 @@ public final class Metabolism {
     /** The lot's growth multiplier ρ. */
     public double growthRateRatio() {
         return growthRateRatio;
-    }
-
-    public MetabolismParameters parameters() {
-        return parameters;
     }
 
     /** Gain of chitting progress χ per hour: linear in warmth to 30 °C, falling to 0 at 40 °C. */

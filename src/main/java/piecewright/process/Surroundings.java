@@ -16,12 +16,19 @@ public final class Surroundings {
     private final double[] airC;
     private final double humidityFraction;
     private final Optional<Instant> repeatsAfter;
+    private final double[] riseByDayK;
 
-    private Surroundings(Instant origin, double[] airC, double humidityFraction, Optional<Instant> repeatsAfter) {
+    private Surroundings(
+            Instant origin,
+            double[] airC,
+            double humidityFraction,
+            Optional<Instant> repeatsAfter,
+            double[] riseByDayK) {
         this.origin = origin;
         this.airC = airC;
         this.humidityFraction = humidityFraction;
         this.repeatsAfter = repeatsAfter;
+        this.riseByDayK = riseByDayK;
     }
 
     /**
@@ -32,7 +39,18 @@ public final class Surroundings {
     public static Surroundings of(
             Instant origin, double[] airC, double humidityFraction, Optional<Instant> repeatsAfter) {
         if (airC.length == 0) throw new IllegalArgumentException("airC must not be empty");
-        return new Surroundings(Objects.requireNonNull(origin), airC.clone(), humidityFraction, repeatsAfter);
+        return new Surroundings(
+                Objects.requireNonNull(origin), airC.clone(), humidityFraction, repeatsAfter, new double[] {0});
+    }
+
+    /**
+     * The same place, so much warmer than its figures say.
+     *
+     * @param riseByDayK at origin, a day later, …, K, linear between and constant outside; at least one, copied
+     */
+    public Surroundings warmer(double[] riseByDayK) {
+        if (riseByDayK.length == 0) throw new IllegalArgumentException("riseByDayK must not be empty");
+        return new Surroundings(origin, airC, humidityFraction, repeatsAfter, riseByDayK.clone());
     }
 
     /** The same air at all times. */
@@ -55,11 +73,14 @@ public final class Surroundings {
 
     /** Air temperature, °C, linear between the table's points. */
     public double airC(double atHours) {
-        double position = atHours * STEPS_PER_HOUR;
-        if (position <= 0) return airC[0];
+        return along(airC, atHours * STEPS_PER_HOUR) + along(riseByDayK, atHours / 24);
+    }
+
+    private static double along(double[] points, double position) {
+        if (position <= 0) return points[0];
         int before = (int) position;
-        if (before >= airC.length - 1) return airC[airC.length - 1];
+        if (before >= points.length - 1) return points[points.length - 1];
         double share = position - before;
-        return airC[before] + share * (airC[before + 1] - airC[before]);
+        return points[before] + share * (points[before + 1] - points[before]);
     }
 }

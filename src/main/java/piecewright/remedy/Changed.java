@@ -17,7 +17,7 @@ import piecewright.plan.PlanRequest.When;
 import piecewright.style.MaltStyle;
 
 /** A wish with one change made. */
-final class Changed {
+public final class Changed {
     /** Judgement: the night begins and ends so for whoever never said. */
     private static final LocalTime NIGHT_FROM = LocalTime.of(22, 30);
 
@@ -27,12 +27,12 @@ final class Changed {
     private final PlanRequest request;
     private final House house;
 
-    Changed(PlanRequest request) {
+    public Changed(PlanRequest request) {
         this.request = request;
         this.house = request.house();
     }
 
-    PlanRequest by(Change change) {
+    public PlanRequest by(Change change) {
         if (change instanceof Change.ChilledWater c) return in(watered(c.fillC()));
         if (change instanceof Change.ColderPlace c) return in(equipped(movedTo(c.place())));
         if (change instanceof Change.NightActs c) return in(nights(c.most()));

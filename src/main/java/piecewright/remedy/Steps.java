@@ -17,7 +17,7 @@ import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Rooms;
 
 /** The changes worth trying for one wish, by kind: kinds that ask little first, in each the smallest step first. */
-final class Steps {
+public final class Steps {
     /** Judgement: ice or a night in the fridge cools the water by so much, K. */
     private static final double[] CHILLED_K = {2, 4, 6};
     /** Judgement: never below. */
@@ -44,7 +44,7 @@ final class Steps {
     private final PlanRequest request;
     private final House house;
 
-    Steps(PlanRequest request) {
+    public Steps(PlanRequest request) {
         this.request = request;
         this.house = request.house();
     }
@@ -63,6 +63,13 @@ final class Steps {
         if (obstacles.stream().anyMatch(Steps::ofSize)) kinds.add(smaller());
         if (obstacles.stream().anyMatch(Obstacle.BedTooDeep.class::isInstance)) kinds.add(trays());
         return kinds.stream().filter(kind -> !kind.isEmpty()).toList();
+    }
+
+    /** The smallest step of each kind that leaves wish, day and kit as they are: what may make a plan surer. */
+    public List<Change> easiest() {
+        return Stream.of(chilled(), longer(), colder(), nights())
+                .flatMap(kind -> kind.stream().limit(1))
+                .toList();
     }
 
     private static boolean ofTime(Obstacle obstacle) {

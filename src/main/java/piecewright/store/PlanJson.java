@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Act;
 import piecewright.plan.Check;
 import piecewright.plan.Expectation;
@@ -29,6 +30,17 @@ public final class PlanJson {
 
     /** The document; the same plan gives the same text. */
     public String write(Plan plan) {
+        return JsonText.write(document(plan));
+    }
+
+    /** The same with a band beside every figure, under its key with the suffix {@code Band}. */
+    public String write(Plan plan, Sureness sureness) {
+        ObjectNode root = document(plan);
+        BandsJson.add(sureness, plan.subject().zone(), root);
+        return JsonText.write(root);
+    }
+
+    private ObjectNode document(Plan plan) {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
         ObjectNode node = root.putObject("plan");
@@ -51,7 +63,7 @@ public final class PlanJson {
         plan.phases().forEach(phase -> write(phase, zone, phases.addObject()));
         var findings = node.putArray("findings");
         plan.findings().forEach(finding -> write(finding, findings.addObject()));
-        return JsonText.write(root);
+        return root;
     }
 
     /** The document when there is no plan: why, and what would help, in words. */
@@ -149,11 +161,11 @@ public final class PlanJson {
         node.put("text", wording.finding(finding));
     }
 
-    private static String moment(Instant at, ZoneId zone) {
+    static String moment(Instant at, ZoneId zone) {
         return OffsetDateTime.ofInstant(at, zone).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
     }
 
-    private static BigDecimal rounded(double figure, int decimals) {
+    static BigDecimal rounded(double figure, int decimals) {
         return BigDecimal.valueOf(figure).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

@@ -23,16 +23,19 @@ final class ActPages {
     private final Wording wording;
     private final QuantityFormat quantities;
     private final MomentFormat moments;
+    private final Map<String, String> bands;
     private final Map<ActKind, Act> explained = new EnumMap<>(ActKind.class);
     private final Map<InnerSchedule, Act> timed = new HashMap<>();
     private final Map<Caution, Act> warned = new EnumMap<>(Caution.class);
     private final int labelWidth;
 
-    ActPages(Wording wording, QuantityFormat quantities, MomentFormat moments) {
+    /** @param bands a sentence for each act id that has one */
+    ActPages(Wording wording, QuantityFormat quantities, MomentFormat moments, Map<String, String> bands) {
         this.wording = wording;
         this.quantities = quantities;
         this.moments = moments;
-        this.labelWidth = List.of("when", "do", "look", "why", "caution", "as-before", "inner").stream()
+        this.bands = Map.copyOf(bands);
+        this.labelWidth = List.of("when", "band", "do", "look", "why", "caution", "as-before", "inner").stream()
                         .mapToInt(key -> Phrases.say("page." + key).length())
                         .max()
                         .orElse(0)
@@ -110,6 +113,8 @@ final class ActPages {
     private String below(Act act, String indent) {
         StringBuilder lines = new StringBuilder();
         lines.append(line(indent, "when", wording.window(act)));
+        String band = bands.get(act.id());
+        if (band != null) lines.append(line(indent, "band", band));
         Act before = explained.putIfAbsent(act.kind(), act);
         if (before == null) {
             lines.append(line(indent, "do", wording.whatToDo(act)));

@@ -3,7 +3,10 @@ package piecewright.text;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import piecewright.colour.ColourBand;
+import piecewright.ensemble.Figure;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Plan;
@@ -24,18 +27,27 @@ public final class PlanFacts {
     public record Fact(String name, String words) {}
 
     public static List<Fact> of(PlanRequest request, Plan plan, DisplayUnits units) {
+        return of(request, plan, Optional.empty(), units);
+    }
+
+    /** The same with the colour's band from an ensemble where there is one. */
+    static List<Fact> of(PlanRequest request, Plan plan, Optional<Sureness> sureness, DisplayUnits units) {
         PlanFacts facts = new PlanFacts(plan, units);
-        facts.amounts(request, plan.outcome());
+        double colourEbc = plan.outcome().finished().kiln().colourEbc();
+        ColourBand usual = ColourBand.of(request.style(), colourEbc);
+        ColourBand band = sureness.flatMap(sure -> sure.figure(Figure.COLOUR_EBC))
+                .map(found -> new ColourBand(found.p10(), found.p90()))
+                .orElse(usual);
+        facts.amounts(plan.outcome(), band);
         facts.days(plan);
         facts.add("clock", plan.subject().zone().getId(), request.house().name());
         return List.copyOf(facts.facts);
     }
 
-    private void amounts(PlanRequest request, Plan.Outcome outcome) {
+    private void amounts(Plan.Outcome outcome, ColourBand band) {
         add("raw-grain", quantities.mass(outcome.rawGrainKg()));
         add("malt", quantities.mass(outcome.finishedMaltKg()), quantities.mass(outcome.scaleMaltKg()));
         double colourEbc = outcome.finished().kiln().colourEbc();
-        ColourBand band = ColourBand.of(request.style(), colourEbc);
         add(
                 "colour",
                 quantities.colour(colourEbc),

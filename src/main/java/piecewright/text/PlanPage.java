@@ -3,9 +3,13 @@ package piecewright.text;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import piecewright.colour.ColourBand;
+import java.util.Map;
+import java.util.Optional;
+import piecewright.ensemble.Sureness;
 import piecewright.grain.LotMoisture;
+import piecewright.plan.Act;
 import piecewright.plan.Finding;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
@@ -21,24 +25,36 @@ public final class PlanPage {
     private final PlanRequest request;
     private final Plan plan;
     private final DisplayUnits units;
+    private final Optional<Sureness> sureness;
     private final Wording wording;
     private final QuantityFormat quantities;
     private final MomentFormat moments;
+    private final SurenessWords words;
     private final StringBuilder page = new StringBuilder();
 
-    private PlanPage(PlanRequest request, Plan plan, DisplayUnits units) {
+    /** What there is to print. */
+    private record Told(PlanRequest request, Plan plan, Optional<Sureness> sureness) {}
+
+    private PlanPage(Told told, DisplayUnits units) {
+        this.request = told.request();
+        this.plan = told.plan();
+        this.sureness = told.sureness();
         ZoneId zone = plan.subject().zone();
-        this.request = request;
-        this.plan = plan;
         this.units = units;
         this.wording = new Wording(units, zone);
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
+        this.words = new SurenessWords(units, zone);
     }
 
     /** The page of the plan that answers this request; lines end with LF. */
     public static String of(PlanRequest request, Plan plan, DisplayUnits units) {
-        return new PlanPage(request, plan, units).write();
+        return new PlanPage(new Told(request, plan, Optional.empty()), units).write();
+    }
+
+    /** The same with a band at each act and a verdict. */
+    public static String of(PlanRequest request, Plan plan, Sureness sureness, DisplayUnits units) {
+        return new PlanPage(new Told(request, plan, Optional.of(sureness)), units).write();
     }
 
     private String write() {
@@ -47,9 +63,10 @@ public final class PlanPage {
             heading("page.checks");
             page.append(new CheckPages(wording, moments).of(plan.checks()));
         }
+        sureness.ifPresent(this::verdict);
         heading("page.acts");
         page.append(Paragraph.of("", Phrases.say("page.acts.legend")));
-        page.append(new ActPages(wording, quantities, moments).of(plan.acts()));
+        page.append(new ActPages(wording, quantities, moments, bands()).of(plan.acts()));
         heading("page.phases");
         phases();
         heading("page.findings");
@@ -57,6 +74,21 @@ public final class PlanPage {
         heading("page.weights");
         weights();
         return page.toString();
+    }
+
+    private void verdict(Sureness sure) {
+        heading("page.sure");
+        page.append(Paragraph.of("", words.verdict(plan, sure)));
+        page.append(Paragraph.of("", words.piece(sure)));
+    }
+
+    /** Sentences by act id; none without an ensemble. */
+    private Map<String, String> bands() {
+        Map<String, String> bands = new HashMap<>();
+        for (Act act : plan.acts()) {
+            sureness.flatMap(sure -> sure.act(act.id())).ifPresent(band -> bands.put(act.id(), words.act(act, band)));
+        }
+        return bands;
     }
 
     private void heading(String key) {
@@ -68,7 +100,7 @@ public final class PlanPage {
                 Phrases.say("page.title", plan.subject().title(), plan.subject().lot());
         page.append(title).append('\n').append("=".repeat(title.length())).append('\n');
         Columns facts = new Columns(List.of(new Columns.Column("", Side.LEFT), new Columns.Column("", Side.LEFT)));
-        PlanFacts.of(request, plan, units).forEach(fact -> facts.add(fact.name(), fact.words()));
+        PlanFacts.of(request, plan, sureness, units).forEach(fact -> facts.add(fact.name(), fact.words()));
         for (int i = 0; i < facts.size(); i++) page.append(facts.row(i)).append('\n');
     }
 

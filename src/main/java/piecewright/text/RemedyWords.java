@@ -35,7 +35,8 @@ public final class RemedyWords {
                 moments.moment(remedy.plan().subject().readyAt()));
     }
 
-    private String change(Change change) {
+    /** The change alone. */
+    String change(Change change) {
         if (change instanceof Change.ChilledWater c)
             return Phrases.say("remedy.chilled-water", quantities.temperature(c.fillC()));
         if (change instanceof Change.ColderPlace c) return Phrases.say("remedy.colder-place", c.place());

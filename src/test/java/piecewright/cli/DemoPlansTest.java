@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -53,6 +54,23 @@ class DemoPlansTest {
 
         House house() throws StoreException {
             return HouseFile.read(house);
+        }
+    }
+
+    @Test
+    void howSureIsSaidOnThePageAndInTheDocument() {
+        String page = run(Demo.GARAGE, Run.NOW, "--sure", "--ways", "40").out();
+        assertTrue(page.contains("\nHOW SURE THIS PLAN IS\n") && page.contains("Eight in ten: "), page);
+        JsonNode plan = new JsonMapper()
+                .readTree(run(Demo.GARAGE, Run.NOW, "--sure", "--ways", "40", "--json")
+                        .out())
+                .get("plan");
+        assertEquals(40, plan.get("sureness").get("members").intValue());
+        for (JsonNode act : plan.get("acts")) {
+            JsonNode band = act.get("expect").get("massKgBand");
+            assertTrue(
+                    band.get(0).doubleValue() < band.get(2).doubleValue(),
+                    act.get("id").stringValue());
         }
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.text.DefaultLocales;
 import piecewright.text.DisplayUnits;
 import piecewright.text.PlanSamples;
+import piecewright.text.SurenessSamples;
 import piecewright.text.Wording;
 import tools.jackson.databind.JsonNode;
 
@@ -57,6 +58,31 @@ class PlanJsonTest {
         assertEquals("10.00", plan.get("acts").get(0).get("waterL").toString());
         assertEquals("resting", plan.get("phases").get(0).get("kind").stringValue());
         assertEquals("warning", plan.get("findings").get(0).get("severity").stringValue());
+    }
+
+    @Test
+    void bandsStandUnderTheKeyOfTheirFigureWithASuffix() throws StoreException {
+        String text = new PlanJson(new Wording(DisplayUnits.metric(), PlanSamples.OSLO))
+                .write(PlanSamples.plan(), SurenessSamples.sureness());
+        JsonNode plan = JsonText.parse(Path.of("plan.json"), text).get("plan");
+        assertEquals("[2.10,2.60,3.40]", plan.get("colourEbcBand").toString());
+        assertEquals("[3.900,4.000,4.100]", plan.get("finishedMaltKgBand").toString());
+        JsonNode raise = plan.get("acts").get(1);
+        assertEquals(
+                "[4.410,4.500,4.622]", raise.get("expect").get("massKgBand").toString());
+        assertEquals(
+                "[0.651,0.754,0.860]",
+                raise.get("expect").get("acrospireFractionBand").toString());
+        assertEquals(
+                "2031-03-22T14:00:00+01:00", raise.get("startsAtBand").get(0).stringValue());
+        assertEquals("0.830", raise.get("happensFraction").toString());
+        JsonNode sureness = plan.get("sureness");
+        assertEquals(
+                "[members, softWindowsFraction, hardLimitsFraction, weakest, help, endMoistureWetBasisFractionBand,"
+                        + " chitAtBand, breakAtBand]",
+                sureness.propertyNames().toString());
+        assertEquals("late", sureness.get("weakest").get("fault").stringValue());
+        assertEquals("chilled-water", sureness.get("help").get("what").stringValue());
     }
 
     @ParameterizedTest

@@ -1,0 +1,46 @@
+package piecewright.app;
+
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import piecewright.ensemble.Belief;
+import piecewright.ensemble.Ensemble;
+import piecewright.ensemble.Sureness;
+import piecewright.ensemble.WhatHelps;
+import piecewright.plan.Blueprint;
+import piecewright.plan.ModelParameters;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.Planner;
+
+/** How sure a plan is and what would help, as the faces ask it. */
+public final class HowSure {
+    private final Planner planner;
+
+    public HowSure(ModelParameters parameters) {
+        this.planner = new Planner(Objects.requireNonNull(parameters));
+    }
+
+    /**
+     * Bands, verdict and help; empty for a plan with acts the ensemble has no rules for.
+     *
+     * @param now when the weather was told, unless the wish says from when on it counts
+     */
+    public Optional<Sureness> of(PlanRequest request, Plan plan, Instant now, int members) {
+        Blueprint blueprint = planner.blueprint(request, plan);
+        Instant asOf = asOf(request, now);
+        Belief belief = Belief.prior(blueprint);
+        return Ensemble.of(blueprint, asOf)
+                .map(ensemble -> ensemble.sureness(belief, members))
+                .map(sure ->
+                        sure.withHelp(new WhatHelps(planner, asOf, members).best(blueprint, belief, sure.verdict())));
+    }
+
+    /** The day from which acts are wished, or now where only the start is told. */
+    private static Instant asOf(PlanRequest request, Instant now) {
+        return request.when() instanceof When.ReadyBy wish
+                ? wish.earliestStart().atStartOfDay(request.house().zone()).toInstant()
+                : now;
+    }
+}

@@ -1,0 +1,58 @@
+package piecewright.ensemble;
+
+import piecewright.colour.ColourBand;
+import piecewright.plan.KilnDoubt;
+import piecewright.learn.Priors;
+import piecewright.purchase.LossDoubts;
+
+/**
+ * Something about lot or kit that is known only roughly. Each is a multiplier whose logarithm is normal; the figure
+ * given is the standard deviation of that logarithm while nothing was measured.
+ */
+public enum Doubt {
+    /** Judgement: how fast the lot drinks; lots differ up to 2.4-fold. */
+    STEEP_RATE(0.30),
+    /** Judgement: air a home kiln blows, never measured. */
+    AIR_FLOW(KilnDoubt.UNMEASURED_LN_RATIO),
+    /** Judgement: how fast kernels give up water; the rate law is from memory. */
+    KERNEL(KilnDoubt.KERNEL_LN_RATIO),
+    /** Judgement: how fast the lot grows. */
+    GROWTH(Priors.GROWTH_RATE_SD),
+    /** Judgement: what all a corn can hold: 1.10 give or take 0.08. */
+    SATURATION(0.073),
+    /** Judgement: what husk and embryo take up at once: 0.13 give or take 0.03. */
+    BURST(0.23),
+    /** Judgement: colour of kilned malt: four in five within a factor of 1.3; fitted. */
+    COLOUR(Math.log(ColourBand.KILNED_RATIO) / 1.2816),
+    /** Judgement: raw moisture, a point of twelve where guessed. */
+    RAW_MOISTURE(0.083),
+    /** Judgement: warmth to chit, whose level is from practice. */
+    CHIT(0.12),
+    /** Judgement: heat of respiration, known to 0.3 of itself; 1.5 to 2.6 W/kg are possible. */
+    RESPIRATION(LossDoubts.RESPIRATION_RATIO),
+    /** Judgement: how well a bed holds its warmth; fitted to three remembered rises. */
+    BED_LOSS(0.25),
+    /** Judgement: drying of a still bed; fitted to one practice run with an assumed humidity. */
+    FLOOR_DRYING(0.40),
+    /** Judgement: film on drained grain, 0.03 to 0.08 with the manner of draining. */
+    FILM(0.30),
+    /** Judgement: floaters and screenings where guessed. */
+    FLOATERS(LossDoubts.GUESSED_RATIO),
+    /** Judgement: rootlets, remembered losses of 2.5 to 4 %. */
+    ROOTLETS(LossDoubts.ROOTLETS_RATIO),
+    /** Judgement: leaching, remembered losses of 0.5 to 1.5 %. */
+    LEACHING(LossDoubts.LEACHING_RATIO),
+    /** Judgement: share of corns that grow, where nobody counted. */
+    GERMINATION(LossDoubts.UNTESTED_GROWING_RATIO);
+
+    private final double usualSd;
+
+    Doubt(double usualSd) {
+        this.usualSd = usualSd;
+    }
+
+    /** Standard deviation of the logarithm while nothing was measured. */
+    public double usualSd() {
+        return usualSd;
+    }
+}

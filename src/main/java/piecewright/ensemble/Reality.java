@@ -1,0 +1,21 @@
+package piecewright.ensemble;
+
+import java.time.Instant;
+import piecewright.plan.Simulation.Passing;
+import piecewright.plan.Timetable.Visit;
+import piecewright.process.PieceState;
+
+/** What the grain does, whoever follows the plan: our own model with other parameters, or other equations. */
+public interface Reality {
+    /** The grain before the first soak. */
+    PieceState raw();
+
+    /** What goes on after an act, given what went on before it. */
+    Passing after(Visit visit, Passing before);
+
+    /** What an act changes at once, waterKg of it sprinkled. */
+    PieceState acted(Visit visit, PieceState before, double waterKg);
+
+    /** Water the person sprinkles at a turning, kg, if growth is to end then. */
+    double sprinklingKg(Visit visit, PieceState before, Passing passing, Instant growthEnds);
+}

@@ -1,0 +1,146 @@
+package piecewright.ensemble;
+
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
+import piecewright.plan.Blueprint;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.Rules;
+import piecewright.plan.Timetable.Visit;
+import piecewright.process.Metabolism;
+import piecewright.quantity.Moisture;
+import piecewright.style.MaltStyle;
+
+/** A plan as somebody follows it: its acts in minutes after the origin, with what it expects at each. */
+final class Script {
+    /** Acts whose rules {@link Rehearsal} knows. */
+    private static final Set<ActKind> KNOWN = EnumSet.of(
+            ActKind.SOAK,
+            ActKind.DRAIN,
+            ActKind.FLOOR,
+            ActKind.TURN,
+            ActKind.SPRINKLE,
+            ActKind.WITHER,
+            ActKind.LOAD,
+            ActKind.STIR,
+            ActKind.RAISE,
+            ActKind.CURE,
+            ActKind.OFF,
+            ActKind.DEROOT);
+
+    private final Blueprint blueprint;
+    private final Rules rules;
+    private final Moments moments;
+    private final List<Line> lines;
+    private final double ripeChitRatio;
+
+    Script(Blueprint blueprint) {
+        this.blueprint = blueprint;
+        this.rules =
+                new Rules(blueprint.setup().style(), blueprint.setup().lot().waterSensitiveFraction());
+        this.moments = new Moments(blueprint.availability(), blueprint.origin());
+        List<Visit> visits = blueprint.timetable().visits();
+        List<Act> acts = blueprint.plan().acts();
+        this.lines = IntStream.range(0, visits.size())
+                .mapToObj(i -> Line.of(visits.get(i), acts.get(i), blueprint.origin()))
+                .toList();
+        this.ripeChitRatio = ripeChitRatio();
+    }
+
+    /** Whether every act of the plan has rules here. */
+    static boolean knows(Blueprint blueprint) {
+        return blueprint.plan().acts().stream().map(Act::kind).allMatch(KNOWN::contains);
+    }
+
+    /**
+     * One act.
+     *
+     * @param dryKg dry matter the plan expects there, by which weights are read, kg
+     * @param growthRatio acrospire the plan expects there
+     */
+    record Line(Visit visit, int minute, int workMinutes, Act act, double dryKg, double growthRatio) {
+        static Line of(Visit visit, Act act, Instant origin) {
+            Moisture moisture = act.expect().moisture();
+            return new Line(
+                    visit,
+                    Moments.minute(origin, visit.at()),
+                    (int) act.work().toMinutes(),
+                    act,
+                    act.expect().massKg() * (1 - moisture.wetBasisFraction()),
+                    act.expect().acrospireFraction().orElse(0));
+        }
+
+        String id() {
+            return visit.id();
+        }
+    }
+
+    Blueprint blueprint() {
+        return blueprint;
+    }
+
+    MaltStyle style() {
+        return blueprint.setup().style();
+    }
+
+    Rules rules() {
+        return rules;
+    }
+
+    Moments moments() {
+        return moments;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    List<Line> of(ActKind kind) {
+        return lines.stream().filter(line -> line.visit().kind() == kind).toList();
+    }
+
+    Line first(ActKind kind) {
+        return of(kind).get(0);
+    }
+
+    /** The act that ends growth: wither, or loading where there is none. */
+    Line endOfGrowth() {
+        List<Line> withers = of(ActKind.WITHER);
+        return withers.isEmpty() ? first(ActKind.LOAD) : withers.get(0);
+    }
+
+    /** χ at which enough corns have chitted to cast. */
+    double ripe() {
+        return ripeChitRatio;
+    }
+
+    /** Minute by which the malt must be off the kiln to be rested in time; empty when only the start was wished. */
+    Optional<Integer> offBy() {
+        if (!(blueprint.request().when() instanceof When.ReadyBy wish)) return Optional.empty();
+        Instant day =
+                wish.day().atStartOfDay(blueprint.request().house().zone()).toInstant();
+        double restDays = style().finish().restDays();
+        return Optional.of(Moments.minute(blueprint.origin(), day) - (int) Math.round(restDays * 24 * 60));
+    }
+
+    Instant instant(int minute) {
+        return blueprint.origin().plusSeconds(60L * minute);
+    }
+
+    private double ripeChitRatio() {
+        Metabolism metabolism = blueprint.setup().models().metabolism();
+        double low = 0.1;
+        double high = 5;
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            if (rules.ripe(metabolism.chittedFraction(middle))) high = middle;
+            else low = middle;
+        }
+        return high;
+    }
+}

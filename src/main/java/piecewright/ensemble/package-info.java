@@ -1,0 +1,21 @@
+/**
+ * How sure a plan is: it is followed, with its rules, through many ways things may be.
+ *
+ * <p><b>Question.</b> Between which figures will each weight, moisture and hour lie eight times in ten, how likely is
+ * every act to stay in its window, which act breaks first, and what would help most?
+ *
+ * <p><b>Method.</b> {@link piecewright.ensemble.Belief} says what is believed of lot and kit, before or after learning.
+ * {@link piecewright.ensemble.Members} draws from it by a Sobol sequence. {@link piecewright.ensemble.Rehearsal} follows
+ * the plan through one {@link piecewright.ensemble.Reality} as a person would: soaks once more if the weigh-in says
+ * short, casts when four corns in five chitted, ends growth by the acrospire, raises heat when the malt weighs dry
+ * enough, and only when somebody is there. {@link piecewright.ensemble.Ensemble} makes bands of it.
+ *
+ * <p><b>Left out.</b> Mistakes, illness, power cuts, mould; errors of the equations that no parameter stands for, such
+ * as layers of an unturned bed. Humidity of the air is taken as told. Enzymes are not banded.
+ *
+ * <p><b>How wrong.</b> Given the priors, a test holds the bands to eight in ten. The priors are judgements.
+ */
+@NullMarked
+package piecewright.ensemble;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,117 @@
+package piecewright.text;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import piecewright.ensemble.ActBands;
+import piecewright.ensemble.Figure;
+import piecewright.ensemble.Help;
+import piecewright.ensemble.Milestone;
+import piecewright.ensemble.Sureness;
+import piecewright.ensemble.TimeBand;
+import piecewright.ensemble.Verdict;
+import piecewright.plan.Act;
+import piecewright.plan.Plan;
+import piecewright.quantity.Moisture;
+
+/** How sure a plan is, in sentences: one short band for each act, one verdict for the whole. */
+final class SurenessWords {
+    /** Judgement: an act that takes place this often needs no word about it. */
+    private static final double NEARLY_ALWAYS_FRACTION = 0.95;
+
+    private final QuantityFormat quantities;
+    private final MomentFormat moments;
+    private final RemedyWords remedies;
+
+    SurenessWords(DisplayUnits units, ZoneId zone) {
+        this.quantities = new QuantityFormat(units);
+        this.moments = new MomentFormat(zone, units.locale());
+        this.remedies = new RemedyWords(units, zone);
+    }
+
+    /** The band of one act: its weight, and when it will be where the malt decides. */
+    String act(Act act, ActBands bands) {
+        List<String> words = new ArrayList<>();
+        words.add(Phrases.say(
+                "sure.act.weight",
+                quantities.scaleMass(bands.weighedKg().p10()),
+                quantities.scaleMass(bands.weighedKg().p90())));
+        bands.acrospireFraction()
+                .ifPresent(grown -> words.add(Phrases.say(
+                        "sure.act.acrospire", quantities.percent(grown.p10()), quantities.percent(grown.p90()))));
+        TimeBand at = bands.at();
+        if (Duration.between(at.p10(), at.p90()).toMinutes() >= 15) {
+            words.add(Phrases.say("sure.act.at", near(act, at.p10()), near(act, at.p90())));
+        }
+        if (bands.happensFraction() < NEARLY_ALWAYS_FRACTION) {
+            words.add(Phrases.say("sure.act.happens", hundred(bands.happensFraction())));
+        }
+        return Phrases.say("sure.act", String.join(Phrases.say("sure.act.and"), words));
+    }
+
+    private String near(Act act, Instant at) {
+        boolean sameDay =
+                LocalDate.ofInstant(at, moments.zone()).equals(LocalDate.ofInstant(act.startsAt(), moments.zone()));
+        return sameDay ? moments.clock(at) : moments.moment(at);
+    }
+
+    /** How likely the plan holds, what breaks first, what helps most. */
+    String verdict(Plan plan, Sureness sureness) {
+        Verdict verdict = sureness.verdict();
+        StringBuilder words = new StringBuilder(
+                Phrases.say("sure.verdict", hundred(verdict.softFraction()), hundred(verdict.hardFraction())));
+        verdict.weakest()
+                .ifPresent(weakest -> words.append(' ')
+                        .append(Phrases.say(
+                                "sure.weakest",
+                                title(plan, weakest.actId()),
+                                hundred(weakest.fraction()),
+                                Phrases.say("sure.fault." + Phrases.key(weakest.fault())))));
+        sureness.help()
+                .ifPresent(help ->
+                        words.append(' ').append(Phrases.say("sure.help", help(help), hundred(help.softFraction()))));
+        return words.toString();
+    }
+
+    private String help(Help help) {
+        return help instanceof Help.Measured measured
+                ? Phrases.say("sure.measured." + Phrases.key(measured.doubt()))
+                : remedies.change(((Help.Arranged) help).change());
+    }
+
+    private static String title(Plan plan, String actId) {
+        return plan.acts().stream()
+                .filter(act -> act.id().equals(actId))
+                .findFirst()
+                .map(act -> ActNames.title(act.kind(), act.id()))
+                .orElse(actId);
+    }
+
+    /** When the grain does by itself what it does, and what comes of it. */
+    String piece(Sureness sureness) {
+        List<String> words = new ArrayList<>();
+        for (Milestone milestone : List.of(Milestone.CHIT, Milestone.GROWN, Milestone.BREAK)) {
+            sureness.milestone(milestone)
+                    .ifPresent(at -> words.add(Phrases.say(
+                            "sure.milestone." + Phrases.key(milestone),
+                            moments.moment(at.p10()),
+                            moments.moment(at.p90()))));
+        }
+        sureness.figure(Figure.END_MOISTURE_FRACTION)
+                .ifPresent(end -> words.add(Phrases.say(
+                        "sure.finished.moisture",
+                        quantities.moisture(new Moisture(end.p10())),
+                        quantities.moisture(new Moisture(end.p90())))));
+        sureness.figure(Figure.MALT_KG)
+                .ifPresent(malt -> words.add(
+                        Phrases.say("sure.finished.malt", quantities.mass(malt.p10()), quantities.mass(malt.p90()))));
+        return String.join(" ", words) + " " + Phrases.say("sure.basis", Integer.toString(sureness.members()));
+    }
+
+    private static String hundred(double fraction) {
+        return Long.toString(Math.round(100 * fraction));
+    }
+}
