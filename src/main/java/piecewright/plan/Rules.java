@@ -86,6 +86,8 @@ public final class Rules {
     private final MaltStyle style;
     private final double waterSensitiveFraction;
     private final double growthMarginFraction;
+    private final boolean couched;
+    private final double driestFraction;
 
     public Rules(MaltStyle style, double waterSensitiveFraction) {
         this(style, waterSensitiveFraction, 0);
@@ -94,6 +96,9 @@ public final class Rules {
     /** @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more */
     public Rules(MaltStyle style, double waterSensitiveFraction, double growthMarginFraction) {
         this.growthMarginFraction = growthMarginFraction;
+        this.couched = style.couches().hot().isPresent();
+        this.driestFraction =
+                style.couches().hot().map(hot -> hot.packing().lowFraction()).orElse(WITHER_DRIEST_FRACTION);
         this.style = style;
         this.waterSensitiveFraction = waterSensitiveFraction;
     }
@@ -196,7 +201,7 @@ public final class Rules {
                 Math.max(WITHER_SHORTEST_HOURS, Math.min(longest, witherLimits().hardHours(grainC)));
         double soft = Math.min(hard, witherLimits().softHours(grainC));
         soft = Math.max(soft, WITHER_SHORTEST_HOURS);
-        double latest = couched() ? soft : Math.min(WITHER_LATEST_HOURS, soft);
+        double latest = couched ? soft : Math.min(WITHER_LATEST_HOURS, soft);
         return new Slip(WITHER_SHORTEST_HOURS, Math.min(WITHER_EARLY_HOURS, latest), latest, soft, hard);
     }
 
@@ -206,21 +211,17 @@ public final class Rules {
     }
 
     private Limits witherLimits() {
-        return couched() ? Practice.COUCH_WITHER : Practice.WITHER;
-    }
-
-    private boolean couched() {
-        return style.couches().hot().isPresent();
+        return couched ? Practice.COUCH_WITHER : Practice.WITHER;
     }
 
     /** Withering ends at this moisture at the latest, wet basis. */
     public double driestFraction() {
-        return style.couches().hot().map(hot -> hot.packing().lowFraction()).orElse(WITHER_DRIEST_FRACTION);
+        return driestFraction;
     }
 
     /** No piece is loaded drier, wet basis: a couch gives off about as much water as it makes. */
     public double driestLoadFraction() {
-        return driestFraction() - (couched() ? COUCH_DRIES_FRACTION : 0);
+        return driestFraction() - (couched ? COUCH_DRIES_FRACTION : 0);
     }
 
     public double waitsInTheKiln(double hoursSinceOpen) {

@@ -153,6 +153,22 @@ class WordingTest {
                 wording.whatToDo(PlanSamples.raise()));
     }
 
+    /** Couch page: in the middle the pile reads about 1 °C over its mean, near the bottom 1 °C under. */
+    @Test
+    void aLookAtTheCouchSaysWhatTheThermometerReadsWhereItSticks() {
+        Act check = PlanSamples.act(
+                ActKind.CHECK, "couch.check-2", Setting.at("cooler").withLimitC(53));
+        double meanC = check.expect().grainC();
+        String words = wording.whatToDo(check);
+        assertTrue(words.contains("Expect " + degrees(meanC + 1) + " on a thermometer in the middle"), words);
+        assertTrue(words.contains(degrees(meanC - 1) + " near the bottom"), words);
+        assertTrue(words.contains("Hotter than 53 °C in the heap: spread it at once"), words);
+    }
+
+    private static String degrees(double celsius) {
+        return new QuantityFormat(DisplayUnits.metric()).temperature(celsius);
+    }
+
     @Test
     void titlesCarryTheLastNumberOfTheId() {
         assertEquals("Turn 3", wording.actTitle(PlanSamples.act(ActKind.TURN, "floor.turn-3", Setting.at("x"))));

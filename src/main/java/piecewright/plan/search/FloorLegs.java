@@ -1,5 +1,6 @@
 package piecewright.plan.search;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Practice;
@@ -18,6 +19,7 @@ final class FloorLegs {
     private final Setup setup;
     private final GrowthSchedule growth;
     private final Beds beds;
+    private final Optional<CouchRules> couch;
 
     /** Turnings of the growing and of the withering bed. */
     record Beds(TurnChains growing, TurnChains withering) {}
@@ -27,6 +29,7 @@ final class FloorLegs {
         this.setup = space.setup();
         this.growth = setup.style().growth();
         this.beds = beds;
+        this.couch = setup.couching().map(couching -> new CouchRules(couching.schedule()));
     }
 
     /** Every wither and every end of growth that can follow the casting of this label. */
@@ -52,9 +55,7 @@ final class FloorLegs {
 
     /** What growth that ends with this grain pays: at loading, or before it at packing the couch. */
     private double endCost(Grain grain) {
-        double packing = setup.couching()
-                .map(couching -> new CouchRules(couching.schedule()).packsAtMoisture(grain.moistureFraction()))
-                .orElse(0.0);
+        double packing = couch.isPresent() ? couch.get().packsAtMoisture(grain.moistureFraction()) : 0;
         return packing + space.rules().growthAtTheEnd(grain.growthRatio());
     }
 
