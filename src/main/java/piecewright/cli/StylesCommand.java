@@ -13,6 +13,9 @@ import piecewright.text.QuantityFormat;
 /** Lists the styles there are. */
 @Command(name = "styles", mixinStandardHelpOptions = true, description = "Lists the styles that can be planned.")
 final class StylesCommand implements Callable<Integer> {
+    /** The longest key that comes with the program, and two spaces. */
+    private static final int KEY_COLUMN = 16;
+
     private final Surroundings surroundings;
 
     @Mixin
@@ -37,7 +40,8 @@ final class StylesCommand implements Callable<Integer> {
         String grains = style.grains().stream().map(GrainKind::key).collect(Collectors.joining(", "));
         String colours = quantities.colour(style.finish().colour().lowEbc()) + " to "
                 + quantities.colour(style.finish().colour().highEbc());
-        String key = style.key() + " ".repeat(Math.max(2, 14 - style.key().length()));
+        String key =
+                style.key() + " ".repeat(Math.max(2, KEY_COLUMN - style.key().length()));
         return key + style.title() + ", from " + grains + ", " + colours;
     }
 }
