@@ -150,6 +150,14 @@ class CalendarCommandTest {
     }
 
     @Test
+    void whatAnotherFileWasToldIsNewsToALiveFile() {
+        keep("b.json", USUAL, Run.NOW);
+        calendar(Run.NOW, "--batch", "b.json", "--file", "a.ics");
+        Run live = calendar(LATER, "--batch", "b.json", "--live", "live.ics", "--preview");
+        assertTrue(live.out().contains("0 moved, 0 dropped, 17 new, 0 unchanged"), live.out());
+    }
+
+    @Test
     void severalBatchesShareALiveFileAndOneOfThemCanBeTakenOut() throws IOException {
         keep("b.json", USUAL, Run.NOW);
         keepAnother("c.json", NEXT_MONTH);

@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -117,6 +118,13 @@ class RefusalTest {
             """)
     void aWrongOptionIsNamedWithItsMend(String option, String value, String said) {
         assertEquals(said, refusal(with(option, value)));
+    }
+
+    @Test
+    void anEmptyStyleIsAnsweredWithThoseThereAre() {
+        String said = refusal(with("--style", ""));
+        assertTrue(said.startsWith("--style: schedules: no style \"\"; known here: "), said);
+        assertTrue(said.contains("pale, pale-ale"), said);
     }
 
     @ParameterizedTest
