@@ -1,8 +1,8 @@
 package piecewright.ensemble;
 
 import piecewright.colour.ColourBand;
-import piecewright.plan.KilnDoubt;
 import piecewright.learn.Priors;
+import piecewright.plan.KilnDoubt;
 import piecewright.purchase.LossDoubts;
 
 /**

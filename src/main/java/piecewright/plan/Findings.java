@@ -107,7 +107,8 @@ final class Findings {
     private void floor(Course course, List<Finding> findings) {
         Instant from = course.first(ActKind.FLOOR).visit().at();
         Instant until = course.stations().stream()
-                .filter(station -> Simulation.GROWTH_ENDS.contains(station.visit().kind()))
+                .filter(station ->
+                        Simulation.GROWTH_ENDS.contains(station.visit().kind()))
                 .findFirst()
                 .orElseThrow()
                 .visit()

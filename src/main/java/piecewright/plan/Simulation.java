@@ -25,8 +25,7 @@ public final class Simulation {
     private static final double SPRINKLED_TO_FRACTION = 0.015;
 
     /** Acts that can end growth. */
-    static final Set<ActKind> GROWTH_ENDS =
-            EnumSet.of(ActKind.WITHER, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
+    static final Set<ActKind> GROWTH_ENDS = EnumSet.of(ActKind.WITHER, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
     private final Setup setup;
     private final Instant origin;
@@ -137,8 +136,7 @@ public final class Simulation {
         return acted(visit, before, waterKg, PhaseKind.GROWTH, List.of());
     }
 
-    private PieceState acted(
-            Visit visit, PieceState before, double waterKg, PhaseKind during, List<Station> stations) {
+    private PieceState acted(Visit visit, PieceState before, double waterKg, PhaseKind during, List<Station> stations) {
         boolean withers = visit.kind() == ActKind.WITHER || during == PhaseKind.WITHERING;
         var air = withers ? setup.air().wither() : setup.air().floor();
         double airC = air.airC(hours(visit.at()));

@@ -10,8 +10,8 @@ import piecewright.quantity.EbcRange;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
 import piecewright.quantity.TemperatureRange;
-import piecewright.style.Couches;
 import piecewright.style.ColourLever;
+import piecewright.style.Couches;
 import piecewright.style.GrowthSchedule;
 import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
@@ -33,7 +33,18 @@ public final class StyleFile {
     /** The style in this text; the file is only named in refusals. */
     public static MaltStyle parse(Path file, String text) throws StoreException {
         JsonBlock root = JsonBlock.root(
-                file, text, "style", "title", "grains", "steep", "growth", "kiln", "finish", "hotCouch", "stew", "roast");
+                file,
+                text,
+                "style",
+                "title",
+                "grains",
+                "steep",
+                "growth",
+                "kiln",
+                "finish",
+                "hotCouch",
+                "stew",
+                "roast");
         String key = root.text("style");
         if (!key.matches("[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?")) {
             throw root.refused("style", "must be lower-case letters, digits and hyphens, like \"pale-ale\"");

@@ -97,7 +97,15 @@ class BadFilesTest {
         readers.put(good.resolve("ledger.json"), LedgerFile::read);
         UUID uid = revision.ledger().uidOf("floor");
         PublishedCopies copies = PublishedCopies.none("https://calendar.example.org/malt/")
-                .with(uid, new PublishedCopies.Copy("floor", "Cast", new Span(PlanFixture.NOW, PlanFixture.NOW.plusSeconds(1800)), Optional.of("\"a\""), "1", "2"));
+                .with(
+                        uid,
+                        new PublishedCopies.Copy(
+                                "floor",
+                                "Cast",
+                                new Span(PlanFixture.NOW, PlanFixture.NOW.plusSeconds(1800)),
+                                Optional.of("\"a\""),
+                                "1",
+                                "2"));
         PublishedFile.write(good.resolve("published.json"), copies);
         readers.put(good.resolve("published.json"), PublishedFile::read);
         Path calendar = good.resolve("calendar.ics");

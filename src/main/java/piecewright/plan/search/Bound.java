@@ -53,7 +53,13 @@ final class Bound {
         Stops stops = space.stops();
         int[] fromTheEnd = stops.couched()
                 ? new int[] {
-                    stops.last(), stops.off(), stops.cure(), stops.load(), stops.breakCouch(), stops.pack(), stops.floor()
+                    stops.last(),
+                    stops.off(),
+                    stops.cure(),
+                    stops.load(),
+                    stops.breakCouch(),
+                    stops.pack(),
+                    stops.floor()
                 }
                 : new int[] {stops.last(), stops.off(), stops.cure(), stops.load(), stops.floor()};
         return Arrays.stream(fromTheEnd).filter(this::closed).findFirst().orElse(-1);

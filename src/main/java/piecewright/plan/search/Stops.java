@@ -52,11 +52,7 @@ public final class Stops {
     private final int roastMinutes;
 
     private Stops(
-            int immersions,
-            boolean couched,
-            List<Rung> rungs,
-            Optional<StewBlock> stew,
-            Optional<RoastBlock> roast) {
+            int immersions, boolean couched, List<Rung> rungs, Optional<StewBlock> stew, Optional<RoastBlock> roast) {
         this.immersions = immersions;
         this.couched = couched;
         this.rungs = List.copyOf(rungs);
@@ -75,8 +71,7 @@ public final class Stops {
         }
         MaltStyle style = setup.style();
         boolean couched = style.couches().hot().isPresent();
-        return new Stops(
-                style.steep().mostImmersions(), couched, below, StewBlock.of(setup), RoastBlock.of(setup));
+        return new Stops(style.steep().mostImmersions(), couched, below, StewBlock.of(setup), RoastBlock.of(setup));
     }
 
     int soak(int immersion) {
@@ -219,8 +214,7 @@ public final class Stops {
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
             case ROAST -> roasts == 1 ? "oven.roast" : "oven.roast-" + number(stop);
-            case STEW, TURN, SPRINKLE, STIR, CHECK ->
-                throw new IllegalStateException("lies inside a phase: " + stop);
+            case STEW, TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 
@@ -248,8 +242,7 @@ public final class Stops {
             case OFF -> OFF_MINUTES;
             case DEROOT -> DEROOT_MINUTES;
             case ROAST -> roastMinutes;
-            case STEW, TURN, SPRINKLE, STIR, CHECK ->
-                throw new IllegalStateException("lies inside a phase: " + stop);
+            case STEW, TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 }
