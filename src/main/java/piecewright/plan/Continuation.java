@@ -91,19 +91,11 @@ public final class Continuation {
         Optional<UnderWay> underWay = going.visits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Footing.of(bench.run(going.visits(), going.found())));
-        return searching(bench, new Resumption(underWay, toCome(going), going.found(), going.now()));
+        return searching(bench, new Resumption(underWay, going.toCome(), going.found(), going.now()));
     }
 
     private static Searching searching(Bench bench, Resumption resumption) {
         return new Searching(bench.request(), bench.span(), bench.setup(), bench.rawC(), resumption);
-    }
-
-    private static List<Visit> toCome(Begun going) {
-        Set<String> done = new HashSet<>();
-        going.visits().forEach(visit -> done.add(visit.id()));
-        return going.standing().stream()
-                .filter(visit -> !done.contains(visit.id()))
-                .toList();
     }
 
     /** The best draft: as things stand where that costs hardly more than was planned, else the cheaper of both. */
@@ -122,13 +114,13 @@ public final class Continuation {
         List<Visit> planned = new ArrayList<>();
         Set<String> done = new HashSet<>();
         going.visits().forEach(visit -> done.add(visit.id()));
-        for (Visit visit : going.standing()) if (done.contains(visit.id())) planned.add(visit);
+        for (Visit visit : going.planned()) if (done.contains(visit.id())) planned.add(visit);
         boolean asPlanned = planned.stream().anyMatch(visit -> UnderWay.bounds(visit.kind()));
         if (!asPlanned || planned.get(0).kind() != ActKind.SOAK) return Rules.MOVED_ACT_COST_MINUTES;
         UnderWay nominal = Footing.of(bench.run(planned, Found.nothing()));
         Resumption resumption = new Resumption(
                 Optional.of(nominal),
-                toCome(going),
+                going.toCome(),
                 Found.nothing(),
                 nominal.visits().get(planned.size() - 1).at());
         return searching(bench, resumption)

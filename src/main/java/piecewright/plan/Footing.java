@@ -31,7 +31,7 @@ final class Footing {
         Standing standing = standing(lengthCounts ? station(course, began) : last(course));
         if (!lengthCounts) {
             for (Read read : course.reads()) {
-                if (read.reading().weighs() && read.reading().at().isAfter(standing.at())) {
+                if (read.reading().settles() && read.reading().at().isAfter(standing.at())) {
                     standing = new Standing(read.reading().at(), read.held(), read.slowFraction());
                 }
             }

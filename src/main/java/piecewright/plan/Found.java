@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 
@@ -8,9 +9,11 @@ import java.util.Map;
  *
  * @param readings in time order
  * @param sprinkledKg water sprinkled at acts, by act id, kg; an act not named sprinkles what its style asks
+ * @param coldSpells when the kiln had no heat though it should, in time order, not overlapping
  */
-public record Found(List<Reading> readings, Map<String, Double> sprinkledKg) {
+public record Found(List<Reading> readings, Map<String, Double> sprinkledKg, List<ColdSpell> coldSpells) {
     public Found {
+        coldSpells = List.copyOf(coldSpells);
         readings = List.copyOf(readings);
         sprinkledKg = Map.copyOf(sprinkledKg);
         for (int i = 1; i < readings.size(); i++) {
@@ -22,6 +25,13 @@ public record Found(List<Reading> readings, Map<String, Double> sprinkledKg) {
     }
 
     public static Found nothing() {
-        return new Found(List.of(), Map.of());
+        return new Found(List.of(), Map.of(), List.of());
+    }
+
+    /** No heat from one instant until another, from before until. */
+    public record ColdSpell(Instant from, Instant until) {}
+
+    public Found withReadings(List<Reading> changed) {
+        return new Found(changed, sprinkledKg, coldSpells);
     }
 }

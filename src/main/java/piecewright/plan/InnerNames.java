@@ -17,6 +17,9 @@ final class InnerNames {
     /** Judgement: a turning this much earlier or later is the same turning, moved. */
     private static final Duration CLOSE = Duration.ofHours(8);
 
+    /** Judgement: stirrings keep their names when the whole kilning moves. */
+    private static final Duration SAME_KILNING = Duration.ofDays(14);
+
     private final List<Visit> standing;
 
     InnerNames(List<Visit> standing) {
@@ -30,10 +33,11 @@ final class InnerNames {
         List<Visit> visits = new ArrayList<>(timetable.visits());
         List<Visit> left = new ArrayList<>(standing);
         boolean[] named = new boolean[visits.size()];
-        for (Duration within : List.of(Duration.ZERO, CLOSE)) {
+        for (Duration within : List.of(Duration.ZERO, CLOSE, SAME_KILNING)) {
             for (int i = from; i < visits.size(); i++) {
                 Visit visit = visits.get(i);
-                if (named[i] || UnderWay.bounds(visit.kind())) continue;
+                boolean far = within.equals(SAME_KILNING) && visit.kind() != ActKind.STIR;
+                if (named[i] || far || UnderWay.bounds(visit.kind())) continue;
                 Optional<Visit> same = nearest(left, visit, within);
                 if (same.isEmpty()) continue;
                 left.remove(same.get());

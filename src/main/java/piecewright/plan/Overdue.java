@@ -56,7 +56,7 @@ final class Overdue {
         if (readings.isEmpty() || !readings.get(readings.size() - 1).at().isAfter(until)) {
             readings.add(Reading.nothing(until));
         }
-        return bench.run(going.visits(), new Found(readings, going.found().sprinkledKg()));
+        return bench.run(going.visits(), going.found().withReadings(readings));
     }
 
     private Optional<Visit> afterDrain(int number, Instant from) {
@@ -81,14 +81,25 @@ final class Overdue {
         return Optional.empty();
     }
 
+    /** A turning or stirring, under the name of the one that stands there, else of the next one, else a new one. */
     private Optional<Visit> inner(ActKind kind, String prefix, Instant from) {
+        List<Visit> standing =
+                going.toCome().stream().filter(visit -> visit.kind() == kind).toList();
+        Optional<Instant> moment = moment(from, Search.TURN_MINUTES);
+        if (moment.isPresent() && !standing.isEmpty()) {
+            Visit named = standing.stream()
+                    .filter(visit -> visit.at().equals(moment.get()))
+                    .findFirst()
+                    .orElse(standing.get(0));
+            return Optional.of(new Visit(named.id(), kind, named.number(), moment.get()));
+        }
         int number = going.visits().stream()
                         .filter(visit -> visit.id().startsWith(prefix))
                         .mapToInt(Visit::number)
                         .max()
                         .orElse(0)
                 + 1;
-        return moment(from, Search.TURN_MINUTES).map(at -> new Visit(prefix + number, kind, number, at));
+        return moment.map(at -> new Visit(prefix + number, kind, number, at));
     }
 
     private Optional<Visit> act(String id, Instant from) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import piecewright.plan.Found.ColdSpell;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Simulation.Read;
 import piecewright.process.PieceState;
@@ -13,13 +14,14 @@ import piecewright.process.Stage;
 /** Lets time pass over a piece and takes in the readings made meanwhile. Scratch space of one run. */
 final class Passage {
     private final List<Reading> readings;
+    private final List<ColdSpell> coldSpells;
     private final ToDoubleFunction<Instant> hours;
     private final double fullestCoreRatio;
     private final List<Read> reads = new ArrayList<>();
 
-    /** @param readings in time order */
-    Passage(List<Reading> readings, ToDoubleFunction<Instant> hours, double fullestCoreRatio) {
-        this.readings = readings;
+    Passage(Found found, ToDoubleFunction<Instant> hours, double fullestCoreRatio) {
+        this.readings = found.readings();
+        this.coldSpells = found.coldSpells();
         this.hours = hours;
         this.fullestCoreRatio = fullestCoreRatio;
     }
@@ -68,7 +70,22 @@ final class Passage {
         return new Piece(held, slow);
     }
 
+    /** Without heat the malt neither dries nor cures; it waits. */
     private Piece run(Piece start, Passing passing, Stretch stretch, Stage.Observer observer) {
+        if (passing.kind() != PhaseKind.DRYING && passing.kind() != PhaseKind.CURING) {
+            return heated(start, passing, stretch, observer);
+        }
+        Piece now = start;
+        Instant at = stretch.from();
+        for (ColdSpell spell : coldSpells) {
+            if (!spell.until().isAfter(at) || !spell.from().isBefore(stretch.until())) continue;
+            if (spell.from().isAfter(at)) now = heated(now, passing, new Stretch(at, spell.from()), observer);
+            at = spell.until().isBefore(stretch.until()) ? spell.until() : stretch.until();
+        }
+        return heated(now, passing, new Stretch(at, stretch.until()), observer);
+    }
+
+    private Piece heated(Piece start, Passing passing, Stretch stretch, Stage.Observer observer) {
         double from = hours.applyAsDouble(stretch.from());
         double until = hours.applyAsDouble(stretch.until());
         PieceState expected = passing.expected().isPresent()

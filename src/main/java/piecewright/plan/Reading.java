@@ -72,6 +72,12 @@ public record Reading(
         return new Reading(at, netKg, moistureFraction, growth, chitRatio, OptionalDouble.of(changedC));
     }
 
+    /** Whether a search may take up the piece here: it was weighed, or everything but the instant is as forecast. */
+    boolean settles() {
+        boolean nothing = growth.isEmpty() && chitRatio.isEmpty() && grainC.isEmpty();
+        return weighs() || nothing;
+    }
+
     /** Whether it says how much water there is. */
     public boolean weighs() {
         return netKg.isPresent() || moistureFraction.isPresent();

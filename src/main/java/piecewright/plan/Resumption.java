@@ -48,6 +48,17 @@ record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, I
         return new GoingOn(piece, published);
     }
 
+    /** The acts to come as they stand, without turnings and stirrings whose time has passed. */
+    List<Visit> unmoved() {
+        Instant last = piece.map(underWay ->
+                        underWay.visits().get(underWay.visits().size() - 1).at())
+                .filter(at -> at.isAfter(notBefore))
+                .orElse(notBefore.minusSeconds(1));
+        return standing.stream()
+                .filter(visit -> UnderWay.bounds(visit.kind()) || visit.at().isAfter(last))
+                .toList();
+    }
+
     /** The timetable with turnings and stirrings called as they stand already, wherever they lie close. */
     Timetable named(Timetable timetable) {
         return standing.isEmpty() ? timetable : new InnerNames(standing).in(timetable, done());

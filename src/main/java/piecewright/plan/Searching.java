@@ -66,7 +66,7 @@ final class Searching {
         ZoneId zone = request.house().zone();
         TimeGrid grid = resumption.on(TimeGrid.near(availability, zone, span.origin(), List.of(), 1, 1));
         return new Search(setup, grid, wish(span, -UNSURE_GATE_FRACTION))
-                .exactly(resumption.standing())
+                .exactly(resumption.unmoved())
                 .flatMap(this::simulated);
     }
 

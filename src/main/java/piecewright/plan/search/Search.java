@@ -120,8 +120,9 @@ public final class Search {
             List<Label> next = new ArrayList<>();
             label.ifPresentOrElse(from -> route.expand(from, next::add), () -> next.addAll(route.starts()));
             label = next.stream()
-                    .filter(one ->
-                            one.at() == at && space.stops().id(one.stop()).equals(visit.id()))
+                    .filter(one -> one.at() == at
+                            && space.grid().instant(at).equals(visit.at())
+                            && space.stops().id(one.stop()).equals(visit.id()))
                     .min(Comparator.comparingDouble(Label::costMinutes));
             if (label.isEmpty()) return Optional.empty();
         }
