@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import piecewright.journal.Report.Corrected;
+import piecewright.journal.Report.Tare;
+import piecewright.journal.Report.VesselWeighed;
 
 /**
  * All entries about one piece in the order they were written. Entries are only ever added.
@@ -77,6 +79,17 @@ public record Journal(List<Entry> entries) {
             }
         }
         return held.values().stream().sorted(Comparator.comparing(Entry::at)).toList();
+    }
+
+    /** Vessels whose weight is remembered, each with the weight found last. */
+    public List<Tare> vessels() {
+        Map<String, Tare> vessels = new TreeMap<>();
+        for (Entry entry : effective()) {
+            if (entry.report() instanceof VesselWeighed weighed) {
+                vessels.put(weighed.tare().vessel().toLowerCase(java.util.Locale.ROOT), weighed.tare());
+            }
+        }
+        return List.copyOf(vessels.values());
     }
 
     /** Of the effective entries those not after an instant. */
