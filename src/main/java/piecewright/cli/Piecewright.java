@@ -22,6 +22,9 @@ public final class Piecewright {
         Surroundings.Streams streams = surroundings.streams();
         CommandLine line = new CommandLine(new Piecewright())
                 .addSubcommand(new PlanCommand(surroundings))
+                .addSubcommand(new RecordCommand(surroundings))
+                .addSubcommand(new WhereCommand(surroundings))
+                .addSubcommand(new ReplanCommand(surroundings))
                 .addSubcommand(new StylesCommand(surroundings))
                 .addSubcommand(new JudgeCommand(surroundings))
                 .addSubcommand(new BuyCommand(surroundings))

@@ -56,15 +56,17 @@ public record Journal(List<Entry> entries) {
      */
     public List<Entry> effective() {
         Map<Integer, Entry> held = new TreeMap<>();
+        Map<Integer, Entry> written = new HashMap<>();
         Map<Integer, Integer> meant = new HashMap<>();
         for (Entry entry : entries) {
+            written.put(entry.number(), entry);
             if (!(entry.report() instanceof Corrected corrected)) {
                 held.put(entry.number(), entry);
                 continue;
             }
             int root = meant.getOrDefault(corrected.entry(), corrected.entry());
             meant.put(entry.number(), root);
-            Optional<Entry> original = entry(root);
+            Optional<Entry> original = Optional.ofNullable(written.get(root));
             held.remove(root);
             if (original.isPresent() && corrected.instead().isPresent()) {
                 Optional<String> actId = entry.actId().or(() -> original.get().actId());
