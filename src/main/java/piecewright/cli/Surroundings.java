@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import piecewright.plan.Continuation;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 
@@ -35,6 +36,16 @@ public record Surroundings(
         Objects.requireNonNull(newId);
         Objects.requireNonNull(planner);
         Objects.requireNonNull(continuation);
+    }
+
+    /** Goes on with plans by the usual parameters. */
+    public Surroundings(
+            Streams streams,
+            Clock clock,
+            Locale locale,
+            Supplier<UUID> newId,
+            Function<PlanRequest, PlanResult> planner) {
+        this(streams, clock, locale, newId, planner, new Continuation(ModelParameters.defaults()));
     }
 
     /** Answers go out, refusals to err. */

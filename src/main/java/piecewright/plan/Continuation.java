@@ -9,6 +9,7 @@ import piecewright.plan.Planner.Span;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.UnderWay;
+import piecewright.process.PieceState;
 
 /** Goes on with a piece whose plan was begun: how it has run so far, and the plan of the rest. Pure. */
 public final class Continuation {
@@ -26,6 +27,11 @@ public final class Continuation {
         Course run(List<Visit> visits, Found found) {
             return new Simulation(setup, span.origin()).run(new Timetable(visits), Searching.raw(setup, rawC), found);
         }
+    }
+
+    /** The grain as it goes into the steep; empty when no kit holds it. */
+    public Optional<PieceState> raw(PlanRequest request, Begun begun) {
+        return bench(request, begun, new ArrayList<>()).map(bench -> Searching.raw(bench.setup(), bench.rawC()));
     }
 
     /** How the piece runs through these acts, of which those done are as they were; empty when no kit holds it. */

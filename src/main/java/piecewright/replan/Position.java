@@ -59,13 +59,13 @@ public final class Position {
                 all.add(visit.at().isAfter(now) ? visit : new Visit(visit.id(), visit.kind(), visit.number(), now)));
         Optional<Plan> plan = continuation.told(batch.request(), begun, all);
         if (plan.isEmpty()) return Optional.empty();
-        PieceState raw = plan.get().course().isEmpty()
-                ? plan.get().outcome().finished()
-                : plan.get().course().get(0).state();
         Optional<Course> course = happened.visits().isEmpty()
                 ? Optional.empty()
                 : continuation.course(batch.request(), asked(begun), happened.visits());
-        PieceState state = course.map(Position::last).map(Read::held).orElse(raw);
+        PieceState state = course.map(Position::last)
+                .map(Read::held)
+                .or(() -> continuation.raw(batch.request(), begun))
+                .orElseThrow();
         Help help = course.isPresent() ? help(batch, happened, plan.get(), state, now) : nothing();
         return Optional.of(new Where(
                 now, plan.get(), state, water(batch, course, state), next(plan.get(), rest, now), help, happened));

@@ -80,7 +80,7 @@ public final class Replanner {
         before.forEach((id, at) -> {
             Optional<Instant> to = Optional.ofNullable(after.get(id));
             boolean stays = to.isPresent() && to.get().equals(at);
-            Because own = at.isBefore(begun.now()) ? new Because.NotRecorded(id) : because;
+            Because own = silent(begun, at) ? new Because.NotRecorded(id) : because;
             if (!stays) moves.add(new Move(id, Optional.of(at), to, own));
         });
         for (Visit visit : toCome) {
@@ -92,10 +92,18 @@ public final class Replanner {
         return moves;
     }
 
+    /** Whether an act's time passed since anything was last done. */
+    private static boolean silent(Begun begun, Instant at) {
+        List<Visit> visits = begun.visits();
+        Instant last =
+                visits.isEmpty() ? Instant.MIN : visits.get(visits.size() - 1).at();
+        return at.isBefore(begun.now()) && at.isAfter(last);
+    }
+
     /** What departs most from the plan. */
     private Because because(Batch batch, Begun begun, Happened happened) {
         Optional<Visit> overdue = begun.toCome().stream()
-                .filter(visit -> visit.at().isBefore(begun.now()))
+                .filter(visit -> silent(begun, visit.at()))
                 .findFirst();
         Departures departures = new Departures(batch, happened);
         continuation

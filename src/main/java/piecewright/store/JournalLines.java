@@ -76,7 +76,9 @@ final class JournalLines {
                 entries.add(entry);
             }
         } catch (StoreException unreadable) {
-            damaged.add(new DamagedLine(line, String.valueOf(unreadable.getMessage())));
+            String why = String.valueOf(unreadable.getMessage());
+            damaged.add(
+                    new DamagedLine(line, why.startsWith(file + ": ") ? why.substring((file + ": ").length()) : why));
         }
     }
 

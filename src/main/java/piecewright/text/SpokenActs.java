@@ -21,7 +21,10 @@ final class SpokenActs {
                 ActKind.SOAK,
                 word("soaked|soaking|soak|under water|steeped|steeping|steep-?in|in water|filled|water on|refilled"));
         words.put(ActKind.WITHER, word("withered|withering|wither|spread (?:out )?(?:thin )?to wither"));
-        words.put(ActKind.FLOOR, word("spread(?: out)?|floored|flooring|cast|casting|on the floor|on trays|laid out"));
+        words.put(
+                ActKind.FLOOR,
+                word(
+                        "spread(?: out)?(?: on the floor| on trays)?|floored|flooring|cast|casting|on the floor|on trays|laid out"));
         words.put(ActKind.SPRINKLE, word("sprinkled|sprinkling|sprinkle|watered|sprayed"));
         words.put(ActKind.TURN, word("turned|turning|turn|mixed"));
         words.put(ActKind.STIR, word("stirred|stirring|stir"));

@@ -180,11 +180,12 @@ final class SpokenTime {
         return hour >= 1 && hour <= 11 ? List.of(told, told.plusHours(12)) : List.of(told);
     }
 
-    /** Whether people of this locale say am and pm. */
+    /** Whether people of this locale say am and pm; a language alone does not tell. */
     private boolean halfDays() {
-        return DateTimeFormatterBuilder.getLocalizedDateTimePattern(
-                        null, FormatStyle.SHORT, IsoChronology.INSTANCE, locale)
-                .matches(".*[aB].*");
+        return !locale.getCountry().isEmpty()
+                && DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+                                null, FormatStyle.SHORT, IsoChronology.INSTANCE, locale)
+                        .matches(".*[aB].*");
     }
 
     private List<Instant> candidates(Optional<LocalDate> day, List<LocalTime> times) throws UnclearException {

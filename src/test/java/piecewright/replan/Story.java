@@ -5,7 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import piecewright.house.House;
+import piecewright.house.Person;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.journal.Report;
@@ -83,6 +86,17 @@ record Story(PlanRequest wish, Plan plan, Journal journal) {
             story = story.did(act.id(), Duration.ZERO);
         }
         throw new AssertionError("no such act: " + id);
+    }
+
+    /** The same where nobody is there on a day. */
+    Story inHouseWithout(LocalDate day) {
+        House house = wish.house();
+        List<Person> away = house.people().stream()
+                .map(person -> new Person(person.name(), person.week(), Map.of(day, List.of())))
+                .toList();
+        House empty = new House(
+                house.name(), house.zone(), house.places(), house.steepWaterC(), away, house.nights(), house.kit());
+        return new Story(new PlanRequest(wish.style(), wish.lot(), empty, wish.amount(), wish.when()), plan, journal);
     }
 
     Batch batch() {
