@@ -39,7 +39,8 @@ class ArchitectureTest {
         "piecewright.journal..",
         "piecewright.replan..",
         "piecewright.calibrate..",
-        "piecewright.certainty.."
+        "piecewright.certainty..",
+        "piecewright.remedy.."
     };
 
     private static final String[] EDGE = {"piecewright.cli..", "piecewright.desktop.."};
@@ -69,7 +70,8 @@ class ArchitectureTest {
                     "piecewright.replan..",
                     "piecewright.calibrate..",
                     "piecewright.certainty..",
-                    "piecewright.purchase..")
+                    "piecewright.purchase..",
+                    "piecewright.remedy..")
             .layer("text")
             .definedBy("piecewright.text..")
             .layer("outside")

@@ -17,8 +17,17 @@ import org.junit.jupiter.api.Test;
 /** Every model constant names its source or owns up to being a judgement. */
 class SourcedNumbersTest {
     private static final Path MAIN = Path.of("src/main/java/piecewright");
-    private static final List<String> MODELS =
-            List.of("process", "plan", "colour", "quantity", "assess", "purchase", "certainty", "calibrate", "replan");
+    private static final List<String> MODELS = List.of(
+            "process",
+            "plan",
+            "colour",
+            "quantity",
+            "assess",
+            "purchase",
+            "remedy",
+            "certainty",
+            "calibrate",
+            "replan");
     private static final Pattern CONSTANT = Pattern.compile(
             "(?m)^(?:[ \\t]*)(?:(?:public|private|protected)\\s+)?static\\s+final\\s+double(?:\\[\\])*\\s+(\\w+)");
     /** A constant of an interface has no modifiers; only upper-case names with an initialiser are meant. */

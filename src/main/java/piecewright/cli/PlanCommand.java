@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,7 +17,10 @@ import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.calendar.CalendarChanges;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
+import piecewright.remedy.Remedies;
+import piecewright.remedy.Remedy;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
 
@@ -62,7 +66,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanPapers papers = new PlanPapers(units);
         PlanResult result = surroundings.planner().apply(read.request());
         if (result instanceof PlanResult.NotPossible not) {
-            return refuse(papers, read.request().house().zone(), not);
+            return refuse(papers, read.request(), not);
         }
         Plan plan = ((PlanResult.Planned) result).plan();
         Keeping.Kept kept = keeping.keep(read, plan, units, surroundings.clock().instant());
@@ -76,10 +80,12 @@ final class PlanCommand implements Callable<Integer> {
         return Ending.DONE;
     }
 
-    private int refuse(PlanPapers papers, ZoneId zone, PlanResult.NotPossible not) {
+    private int refuse(PlanPapers papers, PlanRequest request, PlanResult.NotPossible not) {
+        ZoneId zone = request.house().zone();
+        List<Remedy> remedies = new Remedies(surroundings.planner()).against(request, not.obstacles());
         PrintWriter out = surroundings.streams().out();
-        if (json) out.print(papers.json(zone, not.obstacles()));
-        else papers.sentences(zone, not.obstacles()).forEach(out::println);
+        if (json) out.print(papers.json(zone, not.obstacles(), remedies));
+        else papers.sentences(zone, not.obstacles(), remedies).forEach(out::println);
         return Ending.NOT_POSSIBLE;
     }
 

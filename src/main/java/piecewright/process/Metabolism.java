@@ -196,12 +196,16 @@ public final class Metabolism {
     }
 
     /** Heat at full activity, W per kg of dry matter. */
+    /** fh: heat of respiration at a moisture as a share of that at 44 %, [0, 1.1]. */
+    public static double heatMoistureRatio(double moistureFraction) {
+        return clip((moistureFraction - HEAT_STOPS_FRACTION) / HEAT_SPAN_FRACTION, HEAT_CAP_RATIO);
+    }
+
     private double fullHeatWPerKgDry(double grainC, double moistureFraction) {
-        double moistureRatio = clip((moistureFraction - HEAT_STOPS_FRACTION) / HEAT_SPAN_FRACTION, HEAT_CAP_RATIO);
         double fadeRatio = clip((HEAT_CEILING_C - grainC) / (HEAT_CEILING_C - HEAT_OPTIMUM_C), 1);
         return germinatingFraction
                 * parameters.heatAt20WPerKg()
-                * moistureRatio
+                * heatMoistureRatio(moistureFraction)
                 * fadeRatio
                 * Math.exp(heatLogPerK * (Math.min(grainC, HEAT_OPTIMUM_C) - 20));
     }

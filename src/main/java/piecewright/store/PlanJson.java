@@ -53,12 +53,14 @@ public final class PlanJson {
         plan.findings().forEach(finding -> write(finding, findings.addObject()));
     }
 
-    /** The document when there is no plan: why, in words. */
-    public String refusal(List<Obstacle> obstacles) {
+    /** The document when there is no plan: why, and what would help, in words. */
+    public String refusal(List<Obstacle> obstacles, List<String> remedies) {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
         var reasons = root.putArray("obstacles");
         obstacles.forEach(obstacle -> reasons.addObject().put("text", wording.obstacle(obstacle)));
+        var helps = root.putArray("remedies");
+        remedies.forEach(remedy -> helps.addObject().put("text", remedy));
         return JsonText.write(root);
     }
 

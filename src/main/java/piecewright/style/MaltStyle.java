@@ -38,6 +38,11 @@ public record MaltStyle(
         return new MaltStyle(key, title, grains, steep, changed, kiln, finish);
     }
 
+    /** The same style with other figures for the finished malt. */
+    public MaltStyle finishedBy(FinishSchedule other) {
+        return new MaltStyle(key, title, grains, steep, growth, kiln, other);
+    }
+
     /**
      * The finished malt.
      *

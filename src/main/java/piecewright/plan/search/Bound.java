@@ -36,7 +36,7 @@ final class Bound {
         return switch (space.stops().kind(stop)) {
             case SOAK, DRAIN -> goal < space.stops().floor() ? 0 : steep.minutes(label);
             case FLOOR -> floor.fromFloor(label.at(), floor.classOf(grain.moistureFraction()), grain.growthRatio());
-            case WITHER -> floor.fromWither(label.at(), grain.growthRatio());
+            case WITHER -> floor.fromWither(label.at(), grain.growthRatio(), grain.moistureFraction());
             case LOAD -> kiln.fromLoad(label.at(), grain.moistureFraction());
             case RAISE -> kiln.fromRung(stop, label.at(), grain.slowWaterRatio() / grain.dryFraction());
             default -> kiln.minutes(stop, label.at());

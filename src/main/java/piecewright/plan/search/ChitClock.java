@@ -1,17 +1,20 @@
 package piecewright.plan.search;
 
-import java.util.ArrayDeque;
 import java.util.Arrays;
+import piecewright.plan.Setup;
+import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
+import piecewright.process.steep.Standing;
+import piecewright.process.steep.Wetting;
 
-/** How soon a piece can be ripe or grown: as if it were always as warm as the warmest water or air of late. */
+/** How soon a piece can be ripe or grown: as if it warmed as fast and cooled as slowly as it ever may. */
 final class ChitClock {
     private static final int STEP_MINUTES = 15;
-    /** Judgement: what a bucket still feels of older air is under a twentieth of a kelvin. */
-    private static final int MEMORY_STEPS = 72 * 4;
-    /** Judgement: covers what it still feels. */
-    private static final double FORGOTTEN_K = 0.05;
+    /** Judgement: covers the half-hour steps of the walks. */
+    private static final double SAFE_K = 0.1;
+    /** Judgement: dry matter left at casting, share of what was steeped, at least. */
+    private static final double LEAST_DRY_FRACTION = 0.9;
     /** Judgement: no steep-out is wetter. */
     private static final double WETTEST_FRACTION = 0.49;
 
@@ -19,6 +22,7 @@ final class ChitClock {
     private final double ripeChitRatio;
     private final double[] chit;
     private final double[] growth;
+    private final double[] warmestC;
     private final double coldestC;
 
     ChitClock(Space space, double ripeChitRatio, double rawC) {
@@ -27,29 +31,55 @@ final class ChitClock {
         int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
         this.chit = new double[last / STEP_MINUTES + 2];
         this.growth = new double[chit.length];
+        this.warmestC = new double[chit.length];
         double fillC = space.setup().fillC();
         this.coldestC = tabulate(space, Math.max(fillC, rawC), Math.min(fillC, rawC)) - 1;
     }
 
+    /** The warmest a piece in the vessel can be: it warms as quickly and cools as slowly as any filling allows. */
     private double tabulate(Space space, double leastC, double mostC) {
         Metabolism metabolism = space.setup().models().metabolism();
         Surroundings air = space.setup().air().steep();
-        ArrayDeque<Integer> warmest = new ArrayDeque<>();
-        double[] airC = new double[chit.length];
+        double[] relaxHours = relaxHours(space);
+        double stepHours = STEP_MINUTES / 60.0;
+        double warming = 1 - Math.exp(-stepHours / relaxHours[0]);
+        double cooling = 1 - Math.exp(-stepHours / relaxHours[1]);
         double coldest = mostC;
-        for (int i = 0; i < airC.length; i++) {
-            double nowC = air.airC(i * STEP_MINUTES / 60.0);
+        warmestC[0] = Math.max(leastC, air.airC(0));
+        for (int i = 1; i < chit.length; i++) {
+            double nowC = air.airC(i * stepHours);
             coldest = Math.min(coldest, nowC);
-            airC[i] = Math.max(leastC, nowC) + FORGOTTEN_K;
-            while (!warmest.isEmpty() && airC[warmest.getLast()] <= airC[i]) warmest.removeLast();
-            warmest.addLast(i);
-            if (warmest.getFirst() < i - MEMORY_STEPS) warmest.removeFirst();
-            if (i == 0) continue;
-            double warmC = airC[warmest.getFirst()];
-            chit[i] = chit[i - 1] + metabolism.chitPerHour(warmC) * STEP_MINUTES / 60;
-            growth[i] = growth[i - 1] + metabolism.growthPerHour(warmC, WETTEST_FRACTION) * STEP_MINUTES / 60;
+            double towardsC = Math.max(nowC, air.airC((i - 1) * stepHours)) + SAFE_K;
+            double gainC = towardsC - warmestC[i - 1];
+            warmestC[i] = Math.max(leastC, warmestC[i - 1] + gainC * (gainC > 0 ? warming : cooling));
+            double warmC = Math.max(warmestC[i], warmestC[i - 1]) + SAFE_K;
+            chit[i] = chit[i - 1] + metabolism.chitPerHour(warmC) * stepHours;
+            growth[i] = growth[i - 1] + metabolism.growthPerHour(warmC, WETTEST_FRACTION) * stepHours;
         }
         return coldest;
+    }
+
+    /** Shortest and longest time constant towards the air of any filling of the vessel, hours. */
+    private static double[] relaxHours(Space space) {
+        Setup setup = space.setup();
+        var warming = setup.models().steep().parameters().warming();
+        double kg = setup.dryMatterKg();
+        double leastL = Wetting.grainL(
+                new GrainMass(kg, kg * LEAST_DRY_FRACTION, kg * setup.lot().moistureRatio()));
+        double mostL = Wetting.grainL(new GrainMass(kg, kg, kg * KilnHeat.ratioOf(WETTEST_FRACTION)));
+        double shortest = warming.hours(setup.restStanding(), leastL);
+        double longest = warming.hours(setup.restStanding(), mostL);
+        for (int immersion = 1; immersion <= space.stops().immersions(); immersion++) {
+            double waterL = setup.outfit().soaking().waterL(immersion);
+            shortest = Math.min(shortest, warming.hours(Standing.BUCKET, waterL + leastL));
+            longest = Math.max(longest, warming.hours(Standing.BUCKET, waterL + mostL));
+        }
+        return new double[] {shortest, longest};
+    }
+
+    /** No steeping grain is warmer at this candidate, °C. */
+    double warmestC(int at) {
+        return warmestC[Math.min(warmestC.length - 1, grid.minute(at) / STEP_MINUTES + 1)] + SAFE_K;
     }
 
     /** No steeping grain is ever colder, °C; slips cost less the colder it is. */

@@ -3,10 +3,9 @@ package piecewright.plan.search;
 import java.util.Arrays;
 import piecewright.plan.Practice;
 import piecewright.plan.Rules;
-import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
-import piecewright.process.Psychrometrics;
 import piecewright.process.germination.Bed;
+import piecewright.quantity.FractionRange;
 import piecewright.style.GrowthSchedule;
 
 /**
@@ -14,6 +13,10 @@ import piecewright.style.GrowthSchedule;
  * may: the wettest, warmest and fullest this style allows; how far slower ones can be follows from it.
  */
 final class FloorBound {
+    /** Judgement: covers what drying takes off the distance between two pieces. */
+    private static final double SAFE_DRYING_FRACTION = 0.002;
+    /** Judgement: width of a class of moisture at casting, wet basis. */
+    private static final double CLASS_FRACTION = 0.005;
     /** Judgement: steps of the table and rounding of moisture; no piece outgrows the walked one by more. */
     private static final double SAFE_GROWTH_RATIO = 0.01;
     /** Days after the first possible loading beyond which waiting never pays. */
@@ -33,18 +36,26 @@ final class FloorBound {
     private final int goal;
     private final GrowthSchedule growth;
     private final double[] moistureClasses;
-    private final double[] fastestGrowth;
-    private final double[][] witherLoads;
+    private final double[] warmestC;
+    private final Wither[] withers;
     private final double[] greenLoads;
     private final double greenFraction;
-    private final double driestPerHour;
-    /** By class (the last is the wither's), candidate and step of growth: what was worked out already; else NaN. */
+    private final double coldestC;
+    /** By class (the last two are the wither's), candidate and step of growth: what was worked out already; else NaN. */
     private final double[][] knownMinutes;
 
     private final Outlook[] outlooks;
 
     /** Growth since casting at each later candidate, by class of moisture; ends where nothing longer is worth it. */
-    private record Outlook(double[][] grownRatio) {}
+    private record Outlook(double[][] grownRatio, double[] wettestFraction) {}
+
+    /**
+     * What can end a wither, by places after its start.
+     *
+     * @param loads turning, loading there and all after it at least, whatever has grown
+     * @param grownRatio growth since the start at most, of a piece as moist as the floor keeps it and of the wettest
+     */
+    private record Wither(double[] loads, double[][] grownRatio) {}
 
     FloorBound(Space space, TurnChains turns, KilnBound kiln, int goal) {
         this.space = space;
@@ -53,18 +64,16 @@ final class FloorBound {
         this.goal = goal;
         this.growth = space.setup().style().growth();
         var steep = space.setup().style().steep();
-        double target = steep.targetFraction();
-        double high = steep.acceptable().highFraction();
-        this.moistureClasses = new double[] {Math.min(high, target + 0.005), Math.min(high, target + 0.01), high};
+        this.moistureClasses = moistureClasses(steep.acceptable());
         this.outlooks = new Outlook[space.grid().size()];
-        this.fastestGrowth = fastestGrowth();
+        this.warmestC = warmestC();
         this.greenLoads = new double[space.grid().size()];
         Arrays.fill(greenLoads, Double.NaN);
-        this.witherLoads = new double[space.grid().size()][];
+        this.withers = new Wither[space.grid().size()];
         this.greenFraction = greenFraction();
-        this.driestPerHour = driestPerHour();
+        this.coldestC = coldestC();
         this.knownMinutes =
-                new double[moistureClasses.length + 1][STEPS * space.grid().size()];
+                new double[moistureClasses.length + 2][STEPS * space.grid().size()];
         for (double[] row : knownMinutes) Arrays.fill(row, Double.NaN);
     }
 
@@ -82,7 +91,19 @@ final class FloorBound {
     /** What a piece of that class pays for its steep-out moisture at least. */
     double leastMoistureCost(int row) {
         double target = space.setup().style().steep().targetFraction();
-        return row == 0 ? 0 : space.rules().steepOutMoisture(Math.max(target, moistureClasses[row - 1]));
+        double driest = row == 0 ? space.setup().style().steep().acceptable().lowFraction() : moistureClasses[row - 1];
+        return space.rules().steepOutMoisture(Math.max(driest, Math.min(target, moistureClasses[row])));
+    }
+
+    private static double[] moistureClasses(FractionRange acceptable) {
+        int count =
+                (int) Math.max(1, Math.round((acceptable.highFraction() - acceptable.lowFraction()) / CLASS_FRACTION));
+        double[] classes = new double[count];
+        for (int i = 0; i < count; i++) {
+            classes[i] =
+                    acceptable.lowFraction() + (acceptable.highFraction() - acceptable.lowFraction()) * (i + 1) / count;
+        }
+        return classes;
     }
 
     /**
@@ -107,24 +128,26 @@ final class FloorBound {
     private double leastFromFloor(int at, int row, double growthRatio) {
         if (!space.canBegin(space.stops().floor(), at)) return Double.POSITIVE_INFINITY;
         if (goal == space.stops().floor()) return 0;
-        double[] grown = outlook(at).grownRatio()[row];
+        Outlook outlook = outlook(at);
+        double[] grown = outlook.grownRatio()[row];
         double least = Double.POSITIVE_INFINITY;
         TimeGrid grid = space.grid();
         for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
             double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
             if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            if (turns.costMinutes(at, to) < least) least = Math.min(least, leastTo(at, to, grownTo));
+            if (turns.costMinutes(at, to) < least)
+                least = Math.min(least, leastTo(at, to, grownTo, wetAs(row, outlook.wettestFraction()[to - at])));
         }
         return least;
     }
 
-    private double leastTo(int at, int to, double grownTo) {
+    private double leastTo(int at, int to, double grownTo, double moistureFraction) {
         Stops stops = space.stops();
         double turning = turns.costMinutes(at, to);
         if (turning == Double.POSITIVE_INFINITY) return turning;
         double least = Double.POSITIVE_INFINITY;
         if (growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to)) {
-            least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo);
+            least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo, moistureFraction);
         }
         if (grownTo >= growth.acceptable().lowFraction() && space.canBegin(stops.load(), to)) {
             double far = Math.min(grownTo, growth.acrospireFraction());
@@ -149,27 +172,27 @@ final class FloorBound {
                 space.setup().style().steep().acceptable().lowFraction());
     }
 
-    /** Cost-minutes still to come at least from spreading to wither a piece that has grown so far. */
-    double fromWither(int at, double growthRatio) {
+    /** Cost-minutes still to come at least from spreading to wither a piece that has grown so far and is so moist. */
+    double fromWither(int at, double growthRatio, double moistureFraction) {
+        int wetness = moistureFraction <= growth.keepMoistureFraction() + CLASS_FRACTION ? 0 : 1;
         int step = stepOf(growthRatio);
-        double[] wither = knownMinutes[knownMinutes.length - 1];
+        double[] wither = knownMinutes[moistureClasses.length + wetness];
         double known = wither[at * STEPS + step];
         if (!Double.isNaN(known)) return known;
-        double worked = leastFromWither(at, step * GROWTH_STEP_RATIO);
+        double worked = leastFromWither(at, step * GROWTH_STEP_RATIO, wetness);
         wither[at * STEPS + step] = worked;
         return worked;
     }
 
-    private double leastFromWither(int at, double growthRatio) {
-        double[] loads = witherLoads(at);
-        int start = space.grid().minute(at);
+    private double leastFromWither(int at, double growthRatio, int wetness) {
+        Wither wither = wither(at);
+        double[] loads = wither.loads();
+        double[] grown = wither.grownRatio()[wetness];
         double low = growth.acceptable().lowFraction();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 1; i < loads.length; i++) {
             if (loads[i] >= least) continue;
-            double grownTo = growthRatio
-                    + SAFE_GROWTH_RATIO
-                    + grownSince(start, space.grid().minute(at + i));
+            double grownTo = growthRatio + SAFE_GROWTH_RATIO + grown[i];
             if (grownTo < low) continue;
             double grows = space.rules().growthAtLoading(Math.min(grownTo, growth.acrospireFraction()));
             least = Math.min(least, loads[i] + grows);
@@ -177,10 +200,12 @@ final class FloorBound {
         return least;
     }
 
-    /** By places after a wither's start: turning, loading there and all after it, whatever has grown. */
-    private double[] witherLoads(int at) {
-        double[] known = witherLoads[at];
-        if (known != null) return known;
+    private Wither wither(int at) {
+        if (withers[at] == null) withers[at] = walkWither(at);
+        return withers[at];
+    }
+
+    private Wither walkWither(int at) {
         TimeGrid grid = space.grid();
         int load = space.stops().load();
         int start = grid.minute(at);
@@ -188,38 +213,52 @@ final class FloorBound {
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
         double[] loads = new double[Math.max(1, end - at)];
         Arrays.fill(loads, Double.POSITIVE_INFINITY);
+        double[][] grown = new double[2][loads.length];
+        if (!space.canBegin(space.stops().wither(), at)) return new Wither(loads, grown);
+        BedWalk[] beds = {
+            witherBed(at, growth.keepMoistureFraction() + CLASS_FRACTION, 1),
+            witherBed(at, moistureClasses[moistureClasses.length - 1], 1),
+            witherBed(at, greenFraction, 0)
+        };
         int first = grid.firstAtOrAfter(start + (int) (60 * Rules.WITHER_SHORTEST_HOURS));
         for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (!space.canBegin(load, to) || !space.canBegin(space.stops().wither(), at)) continue;
-            double driest = Math.max(Rules.WITHER_DRIEST_FRACTION, driestAfter((grid.minute(to) - start) / 60.0));
+            if (!space.canBegin(load, to)) continue;
+            for (BedWalk bed : beds) bed.to(grid.minute(to));
+            for (int wetness = 0; wetness < 2; wetness++) {
+                grown[wetness][to - at] = beds[wetness].grain().growthRatio() - 1;
+            }
+            double driest =
+                    Math.max(Rules.WITHER_DRIEST_FRACTION, beds[2].grain().moistureFraction() - SAFE_DRYING_FRACTION);
             loads[to - at] =
                     turns.costMinutes(at, to) + space.stepCostMinutes(at, load, to) + kiln.fromLoadAtLeast(to, driest);
         }
-        witherLoads[at] = loads;
-        return loads;
+        return new Wither(loads, grown);
     }
 
-    /** Growth of a withering bed between two minutes at most. */
-    private double grownSince(int fromMinute, int untilMinute) {
-        int last = fastestGrowth.length - 1;
-        int until = Math.min(last, untilMinute / STEP_MINUTES + 1);
-        return fastestGrowth[until] - fastestGrowth[Math.min(last, fromMinute / STEP_MINUTES)];
+    /** A withering bed of that moisture: the liveliest and warmest when grown, the idlest and lightest when not. */
+    private BedWalk witherBed(int at, double moistureFraction, double growthRatio) {
+        double ratio = KilnHeat.ratioOf(moistureFraction);
+        boolean grows = growthRatio > 0;
+        double dry = grows ? 1 : LEAST_DRY_FRACTION;
+        double bedC = grows ? warmestC[space.grid().minute(at) / STEP_MINUTES + 1] : coldestC;
+        Grain grain = new Grain(ratio * dry, ratio * dry, ratio * dry, 0, grows ? 2 : 0, growthRatio, dry, bedC);
+        return new BedWalk(
+                FloorLegs.witherSetting(space.setup()), grain, space.grid().minute(at));
     }
 
-    /** Growth since the origin of a bed as warm as it can steadily be and wetter than any that withers. */
-    private double[] fastestGrowth() {
+    /** Temperature of the warmest bed, by quarters of an hour since the origin. */
+    private double[] warmestC() {
         TimeGrid grid = space.grid();
         int last = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1);
-        double[] grown = new double[last / STEP_MINUTES + 2];
-        Metabolism metabolism = space.setup().models().metabolism();
+        double[] warmC = new double[last / STEP_MINUTES + 2];
         double wettest = moistureClasses[moistureClasses.length - 1];
-        double warmC = -50;
-        for (int i = 1; i < grown.length; i++) {
+        double nowC = -50;
+        for (int i = 0; i < warmC.length; i++) {
             double steadyC = warmestSteadyC((i - 0.5) * STEP_MINUTES / 60, wettest);
-            warmC = Math.max(steadyC, steadyC + (warmC - steadyC) * COOLING_RATIO);
-            grown[i] = grown[i - 1] + metabolism.growthPerHour(warmC, wettest) * STEP_MINUTES / 60;
+            nowC = Math.max(steadyC, steadyC + (nowC - steadyC) * COOLING_RATIO);
+            warmC[i] = nowC;
         }
-        return grown;
+        return warmC;
     }
 
     /** Steady temperature of the liveliest bed at an hour, approached from above. */
@@ -237,23 +276,6 @@ final class FloorBound {
         return steadyC;
     }
 
-    /** Moisture no withering piece falls below within so many hours, in the driest air of the horizon. */
-    private double driestAfter(double hours) {
-        double rest = space.setup().models().growth().restWaterRatio();
-        double from = KilnHeat.ratioOf(greenFraction);
-        double ratio = rest + (from - rest) * Math.exp(-driestPerHour * hours);
-        return ratio / (1 + ratio);
-    }
-
-    private double driestPerHour() {
-        var parameters = space.setup().models().growth();
-        double dryKg = space.setup().dryMatterKg() * LEAST_DRY_FRACTION;
-        double areaM2 = space.setup().outfit().growing().areaM2();
-        Bed bed = new Bed(parameters);
-        double laidM = bed.laidDepthM(new GrainMass(dryKg, dryKg, 0), areaM2);
-        return bed.waterLossPerHour(parameters.restWaterRatio() + 1, driestKPa(), laidM, 1);
-    }
-
     /** Judgement: growth is rounded up to whole steps of this; never down, so the bound stays one. */
     private static final double GROWTH_STEP_RATIO = 0.01;
 
@@ -261,13 +283,19 @@ final class FloorBound {
     /** Judgement: dry matter left at the end of growth, share of what was steeped, at least. */
     private static final double LEAST_DRY_FRACTION = 0.85;
 
-    private double driestKPa() {
-        var air = space.setup().air().floor();
-        double warmestC = -50;
+    private double coldestC() {
+        double coldest = 50;
         for (int at = 0; at < space.grid().size(); at++) {
-            warmestC = Math.max(warmestC, air.airC(space.grid().minute(at) / 60.0));
+            coldest = Math.min(
+                    coldest, space.setup().air().floor().airC(space.grid().minute(at) / 60.0));
         }
-        return Psychrometrics.vapourPressureDeficitKPa(warmestC + 1, air.humidityFraction());
+        return coldest;
+    }
+
+    /** How moist a piece of a class still is, when the wettest one has come to this moisture. */
+    private double wetAs(int row, double wettestNowFraction) {
+        double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
+        return Math.max(growth.keepMoistureFraction(), wettestNowFraction - behind + SAFE_DRYING_FRACTION);
     }
 
     private Outlook outlook(int at) {
@@ -288,6 +316,7 @@ final class FloorBound {
         BedWalk walk = new BedWalk(FloorLegs.floorSetting(space.setup()), fullest, grid.minute(at));
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
         double[][] grown = new double[moistureClasses.length][end - at];
+        double[] moisture = new double[end - at];
         int latest = Integer.MAX_VALUE;
         int to = grid.nextCoarse(at + 1);
         int last = at;
@@ -299,18 +328,19 @@ final class FloorBound {
                 grown[row][to - at] =
                         grown[row][last - at] + step * slower(row, walk.grain().moistureFraction());
             }
+            moisture[to - at] = walk.grain().moistureFraction();
             last = to;
             boolean canLoad = walk.grain().growthRatio() >= growth.acrospireFraction();
             if (canLoad && latest == Integer.MAX_VALUE) latest = grid.minute(to) + LATEST_MINUTES;
         }
         for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], last - at + 1);
-        return new Outlook(grown);
+        return new Outlook(grown, moisture);
     }
 
     /** Growth of a drier class as a share of the wettest one's, which has come to this moisture. */
     private double slower(int row, double wettestNowFraction) {
         double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
-        return Metabolism.growthMoistureRatio(wettestNowFraction - behind + 0.002)
+        return Metabolism.growthMoistureRatio(wettestNowFraction - behind + SAFE_DRYING_FRACTION)
                 / Metabolism.growthMoistureRatio(wettestNowFraction);
     }
 }

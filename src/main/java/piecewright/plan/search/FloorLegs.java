@@ -58,7 +58,7 @@ final class FloorLegs {
         TimeGrid grid = space.grid();
         int load = space.stops().load();
         int start = grid.minute(from.at());
-        BedWalk walk = new BedWalk(witherSetting(), from.grain(), start);
+        BedWalk walk = new BedWalk(witherSetting(setup), from.grain(), start);
         double longest = Math.min(growth.wither().highHours(), Practice.WITHER.longestHours());
         int end = grid.firstAtOrAfter(start + (int) (60 * longest) + 1);
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
@@ -93,7 +93,8 @@ final class FloorLegs {
                 Practice.preferredTurnHours(growing.depthCm()));
     }
 
-    private BedWalk.Setting witherSetting() {
+    /** The same spread thin to wither. */
+    static BedWalk.Setting witherSetting(Setup setup) {
         var growing = setup.outfit().growing();
         return new BedWalk.Setting(
                 setup, setup.air().floor(), growing.areaM2(), 1, 0, Practice.preferredTurnHours(growing.depthCm()));

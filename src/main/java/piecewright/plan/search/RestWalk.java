@@ -9,10 +9,12 @@ final class RestWalk {
     /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 30;
 
+    private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
     private final Surroundings air;
     private final double relaxHours;
+    private final double keptPerStep;
     private final double soakHours;
     private double nowMinutes;
     private double grainC;
@@ -29,10 +31,12 @@ final class RestWalk {
     /** @param ripeChitRatio χ at which the piece is ripe to cast */
     RestWalk(SoakWalk.Setting setting, Grain start, double atMinute, double ripeChitRatio) {
         this.ripeChitRatio = ripeChitRatio;
-        this.steep = setting.steep();
-        this.metabolism = setting.metabolism();
-        this.air = setting.air();
+        this.rates = setting.rates();
+        this.steep = rates.steep();
+        this.metabolism = rates.metabolism();
+        this.air = rates.air();
         this.relaxHours = setting.relaxHours();
+        this.keptPerStep = Math.exp(-STEP_MINUTES / 60 / relaxHours);
         this.soakHours = start.soakHours();
         this.nowMinutes = atMinute;
         this.grainC = start.grainC();
@@ -54,9 +58,10 @@ final class RestWalk {
     private void step(double stepMinutes) {
         double stepHours = stepMinutes / 60;
         double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
-        double nextC = airC + (grainC - airC) * Math.exp(-stepHours / relaxHours);
+        double kept = stepMinutes == STEP_MINUTES ? keptPerStep : Math.exp(-stepHours / relaxHours);
+        double nextC = airC + (grainC - airC) * kept;
         double meanC = (grainC + nextC) / 2;
-        double equivalentPerHour = steep.theta(meanC) * steep.chitGain(chitRatio);
+        double equivalentPerHour = rates.theta(meanC) * steep.chitGain(chitRatio);
         double half = steep.restPerHour(coreRatio, outerRatio, equivalentPerHour) * stepHours / 2;
         double drunk = Math.min(
                 outerRatio,
@@ -65,7 +70,7 @@ final class RestWalk {
         outerRatio -= drunk;
         double moisture = (coreRatio + outerRatio) / (coreRatio + outerRatio + dryFraction);
         if (chitRatio >= 1) growthRatio += metabolism.growthPerHour(meanC, moisture) * stepHours;
-        dryFraction -= dryFraction * metabolism.steepRespiredPerHour(meanC, moisture) * stepHours;
+        dryFraction -= dryFraction * rates.respiredPerHour(meanC, moisture) * stepHours;
         if (chitRatio >= ripeChitRatio) ripeHours += stepHours;
         chitRatio += metabolism.chitPerHour(meanC) * stepHours;
         degreeHours += meanC * stepHours;

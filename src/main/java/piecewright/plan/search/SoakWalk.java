@@ -9,10 +9,12 @@ final class SoakWalk {
     /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
     private static final double STEP_MINUTES = 30;
 
+    private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
     private final Surroundings air;
     private final double relaxHours;
+    private final double keptPerStep;
     private final Grain start;
     private final int immersion;
     private double nowMinutes;
@@ -25,10 +27,12 @@ final class SoakWalk {
     private double chittedHours;
 
     SoakWalk(Setting setting, int immersion, Grain start, double atMinute) {
-        this.steep = setting.steep();
-        this.metabolism = setting.metabolism();
-        this.air = setting.air();
+        this.rates = setting.rates();
+        this.steep = rates.steep();
+        this.metabolism = rates.metabolism();
+        this.air = rates.air();
         this.relaxHours = setting.relaxHours();
+        this.keptPerStep = Math.exp(-STEP_MINUTES / 60 / relaxHours);
         this.start = start;
         this.immersion = immersion;
         this.nowMinutes = atMinute;
@@ -37,16 +41,17 @@ final class SoakWalk {
     }
 
     /** Where it stands: startC water or grain at first, °C; relaxHours the time constant towards the air, hours. */
-    record Setting(SteepModel steep, Metabolism metabolism, Surroundings air, double startC, double relaxHours) {}
+    record Setting(SteepRates rates, double startC, double relaxHours) {}
 
     void to(double untilMinute) {
         while (untilMinute - nowMinutes > 1e-6) {
             double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
             double stepHours = stepMinutes / 60;
             double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
-            double nextC = airC + (waterC - airC) * Math.exp(-stepHours / relaxHours);
+            double kept = stepMinutes == STEP_MINUTES ? keptPerStep : Math.exp(-stepHours / relaxHours);
+            double nextC = airC + (waterC - airC) * kept;
             double meanC = (waterC + nextC) / 2;
-            double soaked = steep.theta(meanC) * stepHours;
+            double soaked = rates.theta(meanC) * stepHours;
             soakHours += soaked;
             equivalentHours += soaked * steep.chitGain(chitRatio);
             if (SteepModel.chitted(chitRatio)) chittedHours += stepHours;

@@ -18,7 +18,7 @@ final class SteepBound {
     private final FloorBound floor;
     private final ChitClock clock;
     private final double coldestC;
-    /** By stop and candidate: least cost of the acts up to a casting so many candidates later. */
+    /** By stop and coarse candidate: least cost of the acts up to a casting so many coarse candidates later. */
     private final double[][][] toCast;
     /** The same for drains, another immersion coming first. */
     private final double[][][] toCastAgain;
@@ -32,24 +32,24 @@ final class SteepBound {
         this.floor = floor;
         this.clock = clock;
         this.coldestC = clock.coldestC();
-        int size = space.grid().size();
+        int size = space.grid().coarseSize();
         int stops = space.stops().floor();
         this.soonAfter = new double[size];
         this.lateAfter = new double[size];
-        for (int at = 0; at < size; at++) {
-            soonAfter[at] = after(at, SOON_GROWTH_RATIO);
-            lateAfter[at] = after(at, Rules.CAST_GROWTH_RATIO);
+        for (int rank = 0; rank < size; rank++) {
+            soonAfter[rank] = after(rank, SOON_GROWTH_RATIO);
+            lateAfter[rank] = after(rank, Rules.CAST_GROWTH_RATIO);
         }
         this.toCast = new double[stops][size][];
         this.toCastAgain = new double[stops][size][];
         this.lateFromHere = new double[stops][size][];
         for (int stop = stops - 1; stop >= 0; stop--) {
-            TimeGrid grid = space.grid();
-            for (int at = grid.nextCoarse(0); at < size; at = grid.nextCoarse(at + 1)) sweep(stop, at);
+            for (int rank = 0; rank < size; rank++) sweep(stop, rank);
         }
     }
 
-    private double after(int at, double growthRatio) {
+    private double after(int rank, double growthRatio) {
+        int at = space.grid().coarseAt(rank);
         double least = Double.POSITIVE_INFINITY;
         if (!space.canBegin(space.stops().floor(), at)) return least;
         for (int row = 0; row < floor.classes(); row++) {
@@ -58,29 +58,34 @@ final class SteepBound {
         return least;
     }
 
-    private void sweep(int stop, int at) {
+    private void sweep(int stop, int rank) {
         TimeGrid grid = space.grid();
-        int reach = grid.firstAtOrAfter(grid.minute(at) + LONGEST_STEEP_MINUTES) - at;
-        double[] again = new double[reach];
+        int at = grid.coarseAt(rank);
+        double[] again = new double[rankFrom(grid.minute(at) + LONGEST_STEEP_MINUTES) - rank];
         Arrays.fill(again, Double.POSITIVE_INFINITY);
         double[] any = again;
         if (space.canBegin(stop, at)) {
             boolean soak = space.stops().kind(stop) == ActKind.SOAK;
             boolean more = soak || space.stops().number(stop) < space.stops().immersions();
-            if (more) passOn(stop, at, again);
+            if (more) passOn(stop, rank, again);
             any = again.clone();
-            if (!soak && mayCast(stop)) cast(at, any);
+            if (!soak && mayCast(stop)) cast(rank, any);
         }
-        toCast[stop][at] = any;
-        toCastAgain[stop][at] = again;
-        lateFromHere[stop][at] = fromHere(at, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+        toCast[stop][rank] = any;
+        toCastAgain[stop][rank] = again;
+        lateFromHere[stop][rank] = fromHere(rank, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+    }
+
+    /** Rank of the first coarse candidate at or after the minute. */
+    private int rankFrom(int minute) {
+        return space.grid().coarseRank(space.grid().firstAtOrAfter(minute));
     }
 
     private boolean mayCast(int stop) {
         return space.stops().number(stop) >= space.setup().style().steep().fewestImmersions();
     }
 
-    private void passOn(int stop, int at, double[] least) {
+    private void passOn(int stop, int rank, double[] least) {
         TimeGrid grid = space.grid();
         int number = space.stops().number(stop);
         boolean soak = space.stops().kind(stop) == ActKind.SOAK;
@@ -88,17 +93,18 @@ final class SteepBound {
                 soak ? space.rules().immersionSlip(number, coldestC).shortestHours() : Rules.REST_SHORTEST_HOURS;
         double longest =
                 soak ? Rules.longestImmersionHours(number) : space.rules().longestRestHours();
+        int at = grid.coarseAt(rank);
         int start = grid.minute(at);
-        int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * longest) + 1));
-        int first = grid.firstAtOrAfter(start + (int) (60 * shortest));
-        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (to == at || !space.canBegin(stop + 1, to)) continue;
+        int end = rankFrom(start + (int) (60 * longest) + 1);
+        for (int later = Math.max(rank + 1, rankFrom(start + (int) (60 * shortest))); later < end; later++) {
+            int to = grid.coarseAt(later);
+            if (!space.canBegin(stop + 1, to)) continue;
             double hours = (grid.minute(to) - start) / 60.0;
             double slip = soak
                     ? space.rules().immersionEndsInTime(number, hours, coldestC)
                     : space.rules().restLastsItsTime(hours, coldestC);
             double step = space.stepCostMinutes(at, stop + 1, to) + slip;
-            lower(least, toCast[stop + 1][to], to - at, step);
+            lower(least, toCast[stop + 1][later], later - rank, step);
         }
     }
 
@@ -110,26 +116,27 @@ final class SteepBound {
         }
     }
 
-    private void cast(int at, double[] least) {
+    private void cast(int rank, double[] least) {
         TimeGrid grid = space.grid();
+        int at = grid.coarseAt(rank);
         int start = grid.minute(at);
+        int floorStop = space.stops().floor();
         int end = Math.min(
-                at + least.length,
-                grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1));
-        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
-        for (int to = grid.nextCoarse(first); to < end; to = grid.nextCoarse(to + 1)) {
-            if (to > at && space.canBegin(space.stops().floor(), to)) {
-                least[to - at] = Math.min(
-                        least[to - at], space.stepCostMinutes(at, space.stops().floor(), to));
+                rank + least.length, rankFrom(start + (int) (60 * space.rules().longestRestHours()) + 1));
+        int first = Math.max(rank + 1, rankFrom(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS)));
+        for (int later = first; later < end; later++) {
+            int to = grid.coarseAt(later);
+            if (space.canBegin(floorStop, to)) {
+                least[later - rank] = Math.min(least[later - rank], space.stepCostMinutes(at, floorStop, to));
             }
         }
     }
 
-    private double[] fromHere(int at, double[] cost) {
+    private double[] fromHere(int rank, double[] cost) {
         double[] least = new double[cost.length];
         double best = Double.POSITIVE_INFINITY;
         for (int i = cost.length - 1; i >= 0; i--) {
-            best = Math.min(best, cost[i] + lateAfter[at + i]);
+            best = Math.min(best, cost[i] + lateAfter[rank + i]);
             least[i] = best;
         }
         return least;
@@ -138,33 +145,37 @@ final class SteepBound {
     /** Cost-minutes still to come at least from a soak or drain. */
     double minutes(Label label) {
         int stop = label.stop();
+        TimeGrid grid = space.grid();
         boolean soak = space.stops().kind(stop) == ActKind.SOAK;
-        double[] cost = (soak ? toCast : toCastAgain)[stop][label.at()];
-        double[] late = lateFromHere[stop][label.at()];
-        int from = Math.max(0, clock.earliestRipe(label) - label.at());
-        int soonEnd = Math.min(cost.length, Math.max(from, clock.grownAtMost(label, SOON_GROWTH_RATIO) - label.at()));
+        int rank = grid.coarseRank(label.at());
+        double[] cost = (soak ? toCast : toCastAgain)[stop][rank];
+        double[] late = lateFromHere[stop][rank];
+        int ripe = clock.earliestRipe(label);
+        int grown = clock.grownAtMost(label, SOON_GROWTH_RATIO);
+        int from = Math.max(0, grid.coarseRank(ripe) - rank);
+        int soonEnd = Math.min(cost.length, Math.max(from, grid.coarseRank(grown) - rank));
         double least = Double.POSITIVE_INFINITY;
-        for (int i = from; i < soonEnd; i++) least = Math.min(least, cost[i] + soonAfter[label.at() + i]);
+        for (int i = from; i < soonEnd; i++) least = Math.min(least, cost[i] + soonAfter[rank + i]);
         if (soonEnd < late.length) least = Math.min(least, late[Math.max(from, soonEnd)]);
-        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, from));
+        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, grown));
     }
 
-    private double castNow(Label label, int from) {
+    private double castNow(Label label, int fromRank, int grown) {
         double moisture = label.grain().moistureFraction();
         double outCost = space.rules().steepOutMoisture(moisture);
         if (outCost == Double.POSITIVE_INFINITY) return outCost;
         TimeGrid grid = space.grid();
-        int start = grid.minute(label.at());
-        int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1);
-        int first = grid.firstAtOrAfter(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
+        int at = label.at();
+        int start = grid.minute(at);
+        int end = rankFrom(start + (int) (60 * space.rules().longestRestHours()) + 1);
+        int first = rankFrom(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
+        int row = floor.classOf(moisture);
         double least = Double.POSITIVE_INFINITY;
-        int soonEnd = clock.grownAtMost(label, SOON_GROWTH_RATIO);
-        int next = Math.max(first, Math.max(label.at() + 1, label.at() + from));
-        for (int to = grid.nextCoarse(next); to < end; to = grid.nextCoarse(to + 1)) {
-            double growth = to < soonEnd ? SOON_GROWTH_RATIO : Rules.CAST_GROWTH_RATIO;
+        for (int later = Math.max(first, Math.max(grid.coarseRank(at) + 1, fromRank)); later < end; later++) {
+            int to = grid.coarseAt(later);
+            double growth = to < grown ? SOON_GROWTH_RATIO : Rules.CAST_GROWTH_RATIO;
             if (!space.canBegin(space.stops().floor(), to)) continue;
-            double cost = space.stepCostMinutes(label.at(), space.stops().floor(), to)
-                    + floor.fromFloor(to, floor.classOf(moisture), growth);
+            double cost = space.stepCostMinutes(at, space.stops().floor(), to) + floor.fromFloor(to, row, growth);
             least = Math.min(least, cost);
         }
         return outCost + least;

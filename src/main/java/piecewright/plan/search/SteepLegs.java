@@ -13,11 +13,14 @@ final class SteepLegs {
     private final Space space;
     private final Setup setup;
     private final double ripeChitRatio;
+    private final SteepRates rates;
 
     SteepLegs(Space space) {
         this.space = space;
         this.setup = space.setup();
         this.ripeChitRatio = ripeChitRatio(space);
+        this.rates = new SteepRates(
+                setup.models().steep(), setup.models().metabolism(), setup.air().steep());
     }
 
     /** χ at which the piece is ripe to cast. */
@@ -100,10 +103,8 @@ final class SteepLegs {
     }
 
     private SoakWalk.Setting setting(Standing standing, double startC, double volumeL) {
-        var steep = setup.models().steep();
-        double relaxHours = steep.parameters().warming().hours(standing, volumeL);
-        return new SoakWalk.Setting(
-                steep, setup.models().metabolism(), setup.air().steep(), startC, relaxHours);
+        double relaxHours = setup.models().steep().parameters().warming().hours(standing, volumeL);
+        return new SoakWalk.Setting(rates, startC, relaxHours);
     }
 
     private GrainMass mass(Grain grain) {

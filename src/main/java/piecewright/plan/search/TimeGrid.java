@@ -42,6 +42,8 @@ public final class TimeGrid {
     private final int[] minute;
     private final boolean[] coarse;
     private final int[] nextCoarse;
+    private final int[] coarseRank;
+    private final int[] coarseAt;
     private final int[] firstInSlot;
     private final boolean[] night;
     private final int[] workableMinutes;
@@ -82,6 +84,11 @@ public final class TimeGrid {
         nextCoarse[size + 1] = size;
         nextCoarse[size] = size;
         for (int i = size - 1; i >= 0; i--) nextCoarse[i] = coarse[i] ? i : nextCoarse[i + 1];
+        coarseRank = new int[size + 2];
+        for (int i = 0; i < size; i++) coarseRank[i + 1] = coarseRank[i] + (coarse[i] ? 1 : 0);
+        coarseRank[size + 1] = coarseRank[size];
+        coarseAt = new int[coarseRank[size]];
+        for (int i = 0; i < size; i++) if (coarse[i]) coarseAt[coarseRank[i]] = i;
     }
 
     private void describe(int at) {
@@ -223,6 +230,21 @@ public final class TimeGrid {
     /** The first coarse candidate at or after this one, at most size() + 1; size() when there is none. */
     int nextCoarse(int at) {
         return nextCoarse[at];
+    }
+
+    /** How many candidates the coarse grid holds. */
+    int coarseSize() {
+        return coarseAt.length;
+    }
+
+    /** How many coarse candidates come before this one, at most size() + 1. */
+    int coarseRank(int at) {
+        return coarseRank[at];
+    }
+
+    /** The coarse candidate before which so many others come, less than coarseSize(). */
+    int coarseAt(int rank) {
+        return coarseAt[rank];
     }
 
     /** Whether an act here is a night act. */

@@ -78,8 +78,8 @@ class QuickFormsTest {
         double volumeL = bath.waterL() + Wetting.grainL(raw.mass());
         double relaxHours = steep.parameters().warming().hours(Standing.BUCKET, volumeL);
         double startC = Wetting.mixedC(raw.mass(), raw.grainC(), bath);
-        SoakWalk soak =
-                new SoakWalk(new SoakWalk.Setting(steep, metabolism, air, startC, relaxHours), 1, grainOf(raw), 600);
+        SoakWalk soak = new SoakWalk(
+                new SoakWalk.Setting(new SteepRates(steep, metabolism, air), startC, relaxHours), 1, grainOf(raw), 600);
         soak.to(1080);
         assertEquals(drained.mass().moisture().wetBasisFraction(), soak.grain().moistureFraction(), 0.002);
         assertEquals(drained.steep().chitRatio(), soak.grain().chitRatio(), 0.01);
@@ -87,7 +87,7 @@ class QuickFormsTest {
         PieceState rested = new AirRest(steep, metabolism, air, Standing.BUCKET).run(drained, 18, 30);
         double restHours = steep.parameters().warming().hours(Standing.BUCKET, Wetting.grainL(drained.mass()));
         RestWalk rest = new RestWalk(
-                new SoakWalk.Setting(steep, metabolism, air, drained.grainC(), restHours),
+                new SoakWalk.Setting(new SteepRates(steep, metabolism, air), drained.grainC(), restHours),
                 grainOf(drained),
                 1080,
                 1.18);

@@ -1,0 +1,42 @@
+package piecewright.remedy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import piecewright.plan.Obstacle;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanResult;
+
+/** Finds the smallest changes that help when nothing fits; every one is planned before it is offered. */
+public final class Remedies {
+    private final Function<PlanRequest, PlanResult> planner;
+
+    /** @param planner pure, for any number of threads */
+    public Remedies(Function<PlanRequest, PlanResult> planner) {
+        this.planner = planner;
+    }
+
+    /** Of each kind of change the smallest that gives a plan, what asks least first; empty when none does. */
+    public List<Remedy> against(PlanRequest request, List<Obstacle> obstacles) {
+        Changed changed = new Changed(request);
+        return new Steps(request)
+                .against(obstacles).parallelStream()
+                        .map(kind -> first(kind, changed))
+                        .flatMap(Optional::stream)
+                        .toList();
+    }
+
+    private Optional<Remedy> first(List<Change> kind, Changed changed) {
+        return kind.stream()
+                .flatMap(change -> tried(change, changed.by(change)))
+                .findFirst();
+    }
+
+    private Stream<Remedy> tried(Change change, PlanRequest request) {
+        return planner.apply(request)
+                .match(
+                        planned -> Stream.of(new Remedy(change, request, planned.plan())),
+                        notPossible -> Stream.empty());
+    }
+}
