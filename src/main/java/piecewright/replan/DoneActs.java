@@ -145,7 +145,7 @@ final class DoneActs {
     private void assumeBefore(Visit visit) {
         for (Visit plan : planned) {
             boolean known = visits.stream().anyMatch(one -> one.id().equals(plan.id()));
-            boolean before = rank(plan) < rank(visit) || !bounds(plan) && rank(plan) == rank(visit);
+            boolean before = rank(plan) < rank(visit) || !bounds(visit) && !bounds(plan) && rank(plan) == rank(visit);
             Instant latest = visits.isEmpty()
                     ? Instant.MIN
                     : visits.get(visits.size() - 1).at();

@@ -2,10 +2,10 @@ package piecewright.replan;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Function;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
+import piecewright.remedy.Remedy;
 
 /** A plan of the rest, or why there is none. */
 public sealed interface ReplanResult {
@@ -32,12 +32,12 @@ public sealed interface ReplanResult {
     /**
      * No plan keeps every rule.
      *
-     * @param later the plan that comes out when the malt may be ready later than wished, searched for and found
+     * @param remedies changes that help, each planned before it is offered
      */
-    record NotPossible(List<Obstacle> obstacles, Optional<Plan> later, Happened happened, List<Rescue> rescues)
+    record NotPossible(List<Obstacle> obstacles, List<Remedy> remedies, Happened happened, List<Rescue> rescues)
             implements ReplanResult {
         public NotPossible {
-            Objects.requireNonNull(later);
+            remedies = List.copyOf(remedies);
             Objects.requireNonNull(happened);
             obstacles = List.copyOf(obstacles);
             rescues = List.copyOf(rescues);

@@ -14,11 +14,12 @@ import piecewright.plan.Begun;
 import piecewright.plan.Continuation;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
-import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Timetable;
 import piecewright.plan.Timetable.Visit;
+import piecewright.remedy.Change;
+import piecewright.remedy.Remedies;
+import piecewright.remedy.Remedy;
 import piecewright.replan.Move.Because;
 import piecewright.replan.ReplanResult.NotPossible;
 import piecewright.replan.ReplanResult.Replanned;
@@ -48,7 +49,7 @@ public final class Replanner {
         if (result instanceof PlanResult.NotPossible not) {
             List<Rescue> rescues = where.map(stands -> RescueRules.of(batch, stands, begun.toCome()))
                     .orElse(List.of());
-            return new NotPossible(not.obstacles(), later(batch, begun, not.obstacles()), happened, rescues);
+            return new NotPossible(not.obstacles(), remedies(batch, begun, not.obstacles()), happened, rescues);
         }
         Plan plan = ((PlanResult.Planned) result).plan();
         List<Visit> visits = Timetable.of(plan).visits();
@@ -58,17 +59,19 @@ public final class Replanner {
         return new Replanned(plan, moves(begun, toCome, because(batch, begun, happened)), happened, rescues);
     }
 
-    /** The plan without a day to be ready by, where that day is what cannot be kept. */
-    private Optional<Plan> later(Batch batch, Begun begun, List<Obstacle> obstacles) {
-        boolean tooSoon = obstacles.stream().anyMatch(one -> one instanceof Obstacle.TooSoon);
-        if (!tooSoon || begun.visits().isEmpty()) return Optional.empty();
-        PlanRequest wish = batch.request();
-        var day = begun.visits().get(0).at().atZone(wish.house().zone()).toLocalDate();
-        PlanRequest open =
-                new PlanRequest(wish.style(), wish.lot(), wish.house(), wish.amount(), new When.StartOn(day));
-        return continuation
-                .continued(open, begun)
-                .match(planned -> Optional.of(planned.plan()), not -> Optional.empty());
+    /** What would help; once the grain is wet only hours, nights, the day it is wanted and its rest can still change. */
+    private List<Remedy> remedies(Batch batch, Begun begun, List<Obstacle> obstacles) {
+        return new Remedies(changed -> continuation.continued(changed, begun))
+                .against(batch.request(), obstacles).stream()
+                        .filter(remedy -> begun.visits().isEmpty() || stillPossible(remedy.change()))
+                        .toList();
+    }
+
+    private static boolean stillPossible(Change change) {
+        return change instanceof Change.LongerHours
+                || change instanceof Change.NightActs
+                || change instanceof Change.LaterDay
+                || change instanceof Change.ShorterRest;
     }
 
     private static List<Move> moves(Begun begun, List<Visit> toCome, Because because) {

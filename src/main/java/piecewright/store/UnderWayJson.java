@@ -20,6 +20,7 @@ import piecewright.text.DisplayUnits;
 import piecewright.text.EntryWords;
 import piecewright.text.LineReading;
 import piecewright.text.MovePage;
+import piecewright.text.RemedyWords;
 import piecewright.text.WherePage;
 import piecewright.text.Wording;
 import tools.jackson.databind.node.ArrayNode;
@@ -113,9 +114,9 @@ public final class UnderWayJson {
             Wording wording = new Wording(units, zone);
             ArrayNode obstacles = root.putArray("obstacles");
             not.obstacles().forEach(one -> obstacles.addObject().put("text", wording.obstacle(one)));
-            not.later()
-                    .ifPresent(plan ->
-                            root.put("possibleReadyAt", moment(plan.subject().readyAt())));
+            RemedyWords remedies = new RemedyWords(units, zone);
+            ArrayNode helps = root.putArray("remedies");
+            not.remedies().forEach(one -> helps.addObject().put("text", remedies.sentence(one)));
             rescues(root, result, before);
         }
         questions(root, result.happened().questions());

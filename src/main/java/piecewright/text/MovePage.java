@@ -18,6 +18,7 @@ public final class MovePage {
     private final EntryWords entries;
     private final Wording wording;
     private final WherePage where;
+    private final RemedyWords remedies;
     private final Journal journal;
 
     public MovePage(DisplayUnits units, ZoneId zone, Journal journal) {
@@ -25,6 +26,7 @@ public final class MovePage {
         this.entries = new EntryWords(units, zone);
         this.wording = new Wording(units, zone);
         this.where = new WherePage(units, zone);
+        this.remedies = new RemedyWords(units, zone);
         this.journal = journal;
     }
 
@@ -40,11 +42,7 @@ public final class MovePage {
             NotPossible not = (NotPossible) result;
             page.append(Phrases.say("replan.not-possible")).append('\n');
             not.obstacles().forEach(one -> page.append(Paragraph.of("", wording.obstacle(one))));
-            not.later()
-                    .ifPresent(plan -> page.append(Paragraph.of(
-                            "",
-                            Phrases.say(
-                                    "replan.later", moments.dated(plan.subject().readyAt())))));
+            remedies.lines(not.remedies()).forEach(line -> page.append(Paragraph.of("", line)));
             rescues(result, before, page);
         }
         return page.toString();

@@ -20,6 +20,7 @@ import piecewright.journal.Spot;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Availability;
+import piecewright.plan.Obstacle;
 import piecewright.plan.Timetable.Visit;
 import piecewright.replan.Move.Because;
 import piecewright.replan.ReplanResult.Replanned;
@@ -249,6 +250,27 @@ class ReplanStoryTest {
         } else {
             assertFalse(((ReplanResult.NotPossible) result).obstacles().isEmpty());
         }
+    }
+
+    /** A day lost on the floor of a piece wanted at once: no plan, but a later day or shorter rest, tried and found. */
+    @Test
+    void aRestThatCannotBeDoneInTimeComesWithRemediesThatWereTried() {
+        Instant loaded = at("kiln.load").plus(HOUR.multipliedBy(26));
+        Story story = PALE.byPlanUntil("kiln.load").did("kiln.load", HOUR.multipliedBy(26));
+        var zone = PALE.wish().house().zone();
+        var day = PALE.plan().subject().readyAt().atZone(zone).toLocalDate().plusDays(1);
+        ReplanResult result = story.readyBy(day).result(loaded.plus(HOUR));
+        ReplanResult.NotPossible not = (ReplanResult.NotPossible) result;
+        assertTrue(
+                not.obstacles().get(0) instanceof Obstacle.TooSoon,
+                not.obstacles().toString());
+        assertFalse(not.remedies().isEmpty());
+        not.remedies()
+                .forEach(remedy -> assertEquals(
+                        story.journal().entries().size(),
+                        remedy.plan().acts().stream()
+                                .filter(act -> !act.startsAt().isAfter(loaded))
+                                .count()));
     }
 
     @Test

@@ -99,6 +99,12 @@ record Story(PlanRequest wish, Plan plan, Journal journal) {
         return new Story(new PlanRequest(wish.style(), wish.lot(), empty, wish.amount(), wish.when()), plan, journal);
     }
 
+    /** The same wanted on another day. */
+    Story readyBy(LocalDate day) {
+        When when = new When.ReadyBy(day, ((When.ReadyBy) wish.when()).earliestStart());
+        return new Story(new PlanRequest(wish.style(), wish.lot(), wish.house(), wish.amount(), when), plan, journal);
+    }
+
     Batch batch() {
         return new Batch(wish, plan.outcome().rawGrainKg(), Timetable.of(plan).visits(), 0, journal);
     }
