@@ -90,11 +90,7 @@ final class ReportJson {
         String kind = block.text("kind");
         return switch (kind) {
             case "started" -> new Started(act(block));
-            case "did" -> {
-                OptionalDouble waterL = block.optionalNumber("waterL", 0, MOST_L);
-                ActKind act = act(block);
-                yield block.make(() -> new Did(act, waterL));
-            }
+            case "did" -> did(block);
             case "weighed" -> weighed(block);
             case "sample" -> {
                 double fraction = block.number("moistureWetBasisFraction", 0, 0.99);
@@ -105,11 +101,7 @@ final class ReportJson {
                 yield new TemperatureRead(readC, one(block, "spot", Spot.values(), Spot::key));
             }
             case "acrospires" -> acrospires(block);
-            case "chitted" -> {
-                int chitted = block.whole("chitted", 0, 100_000);
-                int of = block.whole("of", 1, 100_000);
-                yield block.make(() -> new ChittedCounted(chitted, of));
-            }
+            case "chitted" -> chitted(block);
             case "colour" -> new ColourMeasured(block.number("colourEbc", 0, 3000));
             case "observed" -> new Observed(one(block, "sign", Sign.values(), Sign::key), block.wholeText("words"));
             case "heat" -> new HeatSet(block.number("airOnC", 0, 300));
@@ -119,6 +111,18 @@ final class ReportJson {
             case "corrected" -> corrected(block);
             default -> throw block.refused("kind", "is not known here; take the line from a copy");
         };
+    }
+
+    private static Report did(JsonBlock block) throws StoreException {
+        OptionalDouble waterL = block.optionalNumber("waterL", 0, MOST_L);
+        ActKind act = act(block);
+        return block.make(() -> new Did(act, waterL));
+    }
+
+    private static Report chitted(JsonBlock block) throws StoreException {
+        int chitted = block.whole("chitted", 0, 100_000);
+        int of = block.whole("of", 1, 100_000);
+        return block.make(() -> new ChittedCounted(chitted, of));
     }
 
     private static ActKind act(JsonBlock block) throws StoreException {

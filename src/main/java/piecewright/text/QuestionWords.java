@@ -16,22 +16,7 @@ final class QuestionWords {
 
     String sentence(Question question) {
         String entry = Integer.toString(question.entry());
-        if (question instanceof GotHeavier heavier) {
-            String cause = heavier.vessel()
-                    .map(vessel -> Phrases.say(
-                            "question.got-heavier.vessel",
-                            vessel.name(),
-                            quantities.mass(vessel.tareKg()),
-                            quantities.mass(vessel.withoutKg())))
-                    .orElseGet(() -> Phrases.say(
-                            "question.got-heavier.other", quantities.mass(heavier.netKg() - heavier.beforeKg())));
-            return Phrases.say(
-                    "question.got-heavier",
-                    entry,
-                    quantities.mass(heavier.netKg()),
-                    quantities.mass(heavier.beforeKg()),
-                    cause);
-        }
+        if (question instanceof GotHeavier heavier) return sentence(entry, heavier);
         if (question instanceof GotLighter lighter) {
             return Phrases.say(
                     "question.got-lighter",
@@ -50,5 +35,22 @@ final class QuestionWords {
         OutOfOrder order = (OutOfOrder) question;
         String act = Phrases.say("act." + order.act().key() + ".title");
         return Phrases.say("question.out-of-order", entry, act, ActNames.byId(order.afterActId()));
+    }
+
+    private String sentence(String entry, GotHeavier heavier) {
+        String cause = heavier.vessel()
+                .map(vessel -> Phrases.say(
+                        "question.got-heavier.vessel",
+                        vessel.name(),
+                        quantities.mass(vessel.tareKg()),
+                        quantities.mass(vessel.withoutKg())))
+                .orElseGet(() -> Phrases.say(
+                        "question.got-heavier.other", quantities.mass(heavier.netKg() - heavier.beforeKg())));
+        return Phrases.say(
+                "question.got-heavier",
+                entry,
+                quantities.mass(heavier.netKg()),
+                quantities.mass(heavier.beforeKg()),
+                cause);
     }
 }

@@ -3,11 +3,13 @@ package piecewright.replan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import piecewright.house.House;
+import piecewright.house.LocalHours;
 import piecewright.house.Person;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
@@ -88,11 +90,12 @@ record Story(PlanRequest wish, Plan plan, Journal journal) {
         throw new AssertionError("no such act: " + id);
     }
 
-    /** The same where nobody is there on a day. */
-    Story inHouseWithout(LocalDate day) {
+    /** The same where everybody goes out in the morning of a day and stays away. */
+    Story withoutTheEveningOf(LocalDate day) {
         House house = wish.house();
+        List<LocalHours> morning = List.of(new LocalHours(LocalTime.of(6, 0), LocalTime.of(8, 0)));
         List<Person> away = house.people().stream()
-                .map(person -> new Person(person.name(), person.week(), Map.of(day, List.of())))
+                .map(person -> new Person(person.name(), person.week(), Map.of(day, morning)))
                 .toList();
         House empty = new House(
                 house.name(), house.zone(), house.places(), house.steepWaterC(), away, house.nights(), house.kit());

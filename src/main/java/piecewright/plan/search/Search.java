@@ -110,7 +110,10 @@ public final class Search {
         return found;
     }
 
-    /** The same acts at the same instants as given, after what was done; empty when the rules or hours forbid it. */
+    /**
+     * The same acts at the same instants as given, after what was done, without turnings when nobody is there; empty when
+     * the rules or hours forbid it.
+     */
     public Optional<Found> exactly(List<Visit> rest) {
         List<Visit> bounding =
                 rest.stream().filter(visit -> UnderWay.bounds(visit.kind())).toList();
@@ -128,8 +131,17 @@ public final class Search {
         }
         if (label.isEmpty() || !route.isGoal(label.get())) return Optional.empty();
         List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
-        visits.addAll(rest);
+        rest.stream()
+                .filter(visit -> UnderWay.bounds(visit.kind()) || canTurn(visit.at()))
+                .forEach(visits::add);
         return Optional.of(new Found(new Timetable(visits), label.get().costMinutes()));
+    }
+
+    /** Whether somebody can turn at this very instant. */
+    private boolean canTurn(Instant instant) {
+        TimeGrid grid = space.grid();
+        int at = grid.firstAtOrAfter(grid.minuteOf(instant));
+        return at < grid.size() && grid.instant(at).equals(instant) && grid.fits(at, TURN_MINUTES);
     }
 
     /** A timetable and its cost by the quick forms, cost-minutes. */
