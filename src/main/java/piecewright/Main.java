@@ -16,6 +16,7 @@ import piecewright.cli.Piecewright;
 import piecewright.cli.ReaderMayLeave;
 import piecewright.cli.Secrets;
 import piecewright.cli.Surroundings;
+import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Planner;
 
@@ -31,7 +32,8 @@ public final class Main {
                 Locale.getDefault(),
                 UUID::randomUUID,
                 new Planner(ModelParameters.defaults())::plan,
-                new Secrets(System.getenv(), Main::password));
+                new Secrets(System.getenv(), Main::password),
+                new Continuation(ModelParameters.defaults()));
         int code = Piecewright.run(surroundings, arguments);
         if (code != 0) System.exit(code);
     }

@@ -107,7 +107,7 @@ public final class Keeping {
 
     /** What {@link #keep} would tell the calendars. */
     public Kept preview(ReadWish wish, Plan plan, CalendarManner manner) throws StoreException, NotWrittenException {
-        KeptBatch batch = asKept(batch(wish, plan, manner.units()));
+        KeptBatch batch = asKept(batch(wish, plan, 0, manner.units()));
         Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
                 ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(batch))
                         .preview(manner))
@@ -120,8 +120,14 @@ public final class Keeping {
 
     /** Writes the batch, then the calendar with its ledger, then the live calendar that shows the batch. */
     public Kept keep(ReadWish wish, Plan plan, CalendarManner manner, Instant now) throws NotWrittenException {
+        return keep(wish, plan, 0, manner, now);
+    }
+
+    /** The same for a plan that takes a journal into account up to an entry. */
+    public Kept keep(ReadWish wish, Plan plan, int knownEntry, CalendarManner manner, Instant now)
+            throws NotWrittenException {
         try {
-            SavedBatch saved = batch(wish, plan, manner.units());
+            SavedBatch saved = batch(wish, plan, knownEntry, manner.units());
             if (targets.batch().isPresent()) BatchFile.write(targets.batch().get(), saved);
             Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
                     ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(asKept(saved)))
@@ -136,11 +142,11 @@ public final class Keeping {
         }
     }
 
-    private SavedBatch batch(ReadWish wish, Plan plan, DisplayUnits units) {
+    private SavedBatch batch(ReadWish wish, Plan plan, int knownEntry, DisplayUnits units) {
         Map<String, UUID> uids = new HashMap<>();
         for (Act act : plan.acts()) uids.put(act.id(), ledger.uidOf(act.id()));
         String json = new PlanJson(new Wording(units, plan.subject().zone())).write(plan);
-        return new SavedBatch(ledger.batch(), wish.texts(), json, uids);
+        return new SavedBatch(ledger.batch(), wish.texts(), json, uids, knownEntry);
     }
 
     /** Read back from its document even where it is not kept, so that its entries are the same when it is. */

@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import piecewright.plan.Continuation;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 
@@ -19,6 +21,7 @@ import piecewright.plan.PlanResult;
  * @param newId gives each new batch its identity
  * @param planner makes plans
  * @param secrets where passwords come from
+ * @param continuation goes on with them
  */
 public record Surroundings(
         Streams streams,
@@ -26,7 +29,8 @@ public record Surroundings(
         Locale locale,
         Supplier<UUID> newId,
         Function<PlanRequest, PlanResult> planner,
-        Secrets secrets) {
+        Secrets secrets,
+        Continuation continuation) {
     public Surroundings {
         Objects.requireNonNull(streams);
         Objects.requireNonNull(clock);
@@ -34,6 +38,18 @@ public record Surroundings(
         Objects.requireNonNull(newId);
         Objects.requireNonNull(planner);
         Objects.requireNonNull(secrets);
+        Objects.requireNonNull(continuation);
+    }
+
+    /** Goes on with plans by the usual parameters. */
+    public Surroundings(
+            Streams streams,
+            Clock clock,
+            Locale locale,
+            Supplier<UUID> newId,
+            Function<PlanRequest, PlanResult> planner,
+            Secrets secrets) {
+        this(streams, clock, locale, newId, planner, secrets, new Continuation(ModelParameters.defaults()));
     }
 
     /** Answers go out, refusals to err. */

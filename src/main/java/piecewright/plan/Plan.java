@@ -54,6 +54,10 @@ public record Plan(
         return new Plan(subject, outcome, changed, acts, phases, changedFindings, course, costMinutes);
     }
 
+    public Plan withFindings(List<Finding> changed) {
+        return new Plan(subject, outcome, checks, acts, phases, changed, course, costMinutes);
+    }
+
     /** When the first act begins; checks come before it. */
     public Instant startsAt() {
         return acts.get(0).startsAt();

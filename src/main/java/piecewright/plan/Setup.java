@@ -39,6 +39,10 @@ public record Setup(
         Objects.requireNonNull(couching);
     }
 
+    public Setup withStyle(MaltStyle changed) {
+        return new Setup(changed, lot, models, outfit, air, couching, dryMatterKg);
+    }
+
     /** How drained grain stands in air rests: spread where corns drown easily. */
     public Standing restStanding() {
         return lot.waterSensitiveFraction() >= SENSITIVE_FRACTION ? Standing.SPREAD : Standing.BUCKET;

@@ -43,7 +43,12 @@ public final class PlanJson {
     private ObjectNode document(Plan plan) {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
-        ObjectNode node = root.putObject("plan");
+        put(root.putObject("plan"), plan);
+        return root;
+    }
+
+    /** The plan's keys. */
+    void put(ObjectNode node, Plan plan) {
         ZoneId zone = plan.subject().zone();
         node.put("style", plan.subject().style());
         node.put("title", plan.subject().title());
@@ -63,7 +68,6 @@ public final class PlanJson {
         plan.phases().forEach(phase -> write(phase, zone, phases.addObject()));
         var findings = node.putArray("findings");
         plan.findings().forEach(finding -> write(finding, findings.addObject()));
-        return root;
     }
 
     /** The document when there is no plan: why, and what would help, in words. */

@@ -64,6 +64,14 @@ public record MaltStyle(
         return new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches, changed);
     }
 
+    public MaltStyle withSteep(SteepSchedule changed) {
+        return new MaltStyle(key, title, grains, changed, growth, kiln, finish);
+    }
+
+    public MaltStyle withGrowth(GrowthSchedule changed) {
+        return new MaltStyle(key, title, grains, steep, changed, kiln, finish);
+    }
+
     /** The same style with other figures for the finished malt. */
     public MaltStyle finishedBy(FinishSchedule other) {
         return new MaltStyle(key, title, grains, steep, growth, kiln, other, couches, oven);

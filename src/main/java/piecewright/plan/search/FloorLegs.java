@@ -20,11 +20,14 @@ final class FloorLegs {
     private final GrowthSchedule growth;
     private final Beds beds;
     private final Optional<CouchRules> couch;
+    private final int lastTurned;
 
     /** Turnings of the growing and of the withering bed. */
     record Beds(TurnChains growing, TurnChains withering) {}
 
-    FloorLegs(Space space, Beds beds) {
+    /** @param lastTurned candidate at which the bed was last moved before the search begins, if it does on a bed; else 0 */
+    FloorLegs(Space space, Beds beds, int lastTurned) {
+        this.lastTurned = lastTurned;
         this.space = space;
         this.setup = space.setup();
         this.growth = setup.style().growth();
@@ -47,7 +50,7 @@ final class FloorLegs {
             double grown = walk.grain().growthRatio();
             if (grown > growth.acceptable().highFraction()) break;
             if (grown < growth.acceptable().lowFraction() - WITHER_GROWTH_RATIO) continue;
-            double turning = beds.growing().costMinutes(from.at(), at);
+            double turning = beds.growing().costMinutes(turnedAt(from), at);
             if (toWither) space.arrive(from, stops.wither(), at, walk.grain(), turning, sink);
             if (toEnd) space.arrive(from, stops.growthEnds(), at, walk.grain(), turning + endCost(walk.grain()), sink);
         }
@@ -75,9 +78,14 @@ final class FloorLegs {
             }
             double cost = space.rules().withersItsTime(walk.hours(), walk.meanC())
                     + endCost(walk.grain())
-                    + beds.withering().costMinutes(from.at(), at);
+                    + beds.withering().costMinutes(turnedAt(from), at);
             space.arrive(from, ends, at, walk.grain(), cost, sink);
         }
+    }
+
+    /** Where the bed of this label was last moved: as it was spread, or later if the search begins here. */
+    int turnedAt(Label from) {
+        return from.before() == null ? Math.max(from.at(), lastTurned) : from.at();
     }
 
     /** The bed of the piece on the floor. */

@@ -3,6 +3,7 @@ package piecewright.plan.search;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -41,6 +42,8 @@ public final class Search {
     private final TurnChains stirs;
     private final Bound bound;
     private final PieceRoute route;
+    private final FloorLegs floorLegs;
+    private final Optional<TakenUp> takenUp;
 
     /**
      * What to search for.
@@ -50,7 +53,9 @@ public final class Search {
      * @param readyBy when the malt must have rested; the end of time when only the start is given
      * @param mostNights night acts allowed
      * @param rawC temperature of the dry grain, °C
-     * @param gateMarginFraction how much drier than its figure a gate must find the malt, wet basis, 0 or more
+     * @param gateMarginFraction how much drier than its figure a gate must find the malt, wet basis; below 0 it may
+     *     be so much wetter, where something else decides
+     * @param goingOn what was done already
      */
     public record Wish(
             Instant startFrom,
@@ -58,7 +63,18 @@ public final class Search {
             Instant readyBy,
             int mostNights,
             double rawC,
-            double gateMarginFraction) {}
+            double gateMarginFraction,
+            GoingOn goingOn) {
+        public Wish(
+                Instant startFrom,
+                Instant startUntil,
+                Instant readyBy,
+                int mostNights,
+                double rawC,
+                double gateMarginFraction) {
+            this(startFrom, startUntil, readyBy, mostNights, rawC, gateMarginFraction, GoingOn.afresh());
+        }
+    }
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
         this(
@@ -74,11 +90,14 @@ public final class Search {
         Stops stops = Stops.of(setup);
         Rules rules = new Rules(
                 setup.style(), setup.lot().waterSensitiveFraction(), GROWTH_MARGINS_RATIO * wish.gateMarginFraction());
-        this.space = new Space(
-                setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
-        this.beds = beds(setup, grid);
-        this.couch = setup.couching().map(couching -> couch(setup, couching, grid));
-        this.stirs = new TurnChains(grid, Search::stirGap, TURN_MINUTES, STIR_HARD_MINUTES, 4 * 24 * 60);
+        KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
+        this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
+        Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
+        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
+        var turning = new TurnChains.Turning(TURN_MINUTES, held::innerCostMinutes);
+        this.beds = beds(setup, grid, turning);
+        this.couch = setup.couching().map(couching -> couch(setup, couching, grid, held));
+        this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
                 .filter(stop -> stops.kind(stop) == last)
                 .max()
@@ -88,14 +107,17 @@ public final class Search {
         SteepLegs steepLegs = new SteepLegs(space);
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
         this.bound = new Bound(space, new Bound.Chains(beds, stirs, couch), clock, endCost, goal);
+        this.floorLegs =
+                new FloorLegs(space, beds, takenUp.map(TakenUp::turnedAt).orElse(0));
         var legs = new PieceRoute.Legs(
                 steepLegs,
-                new FloorLegs(space, beds),
+                floorLegs,
                 couch.map(one -> new CouchLegs(space, one)),
                 new KilnLegs(space, stirs),
                 endCost);
-        this.route = new PieceRoute(
-                space, legs, raw(setup, wish.rawC()), starts(grid, wish), bound, new PieceRoute.Ending(goal, effort));
+        List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
+                .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
+        this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
@@ -105,6 +127,40 @@ public final class Search {
             found.add(new Found(timetable(goal), goal.costMinutes()));
         }
         return found;
+    }
+
+    /**
+     * The same acts at the same instants as given, after what was done, without turnings when nobody is there; empty when
+     * the rules or hours forbid it.
+     */
+    public Optional<Found> exactly(List<Visit> rest) {
+        List<Visit> bounding =
+                rest.stream().filter(visit -> UnderWay.bounds(visit.kind())).toList();
+        Optional<Label> label = takenUp.map(TakenUp::label);
+        for (Visit visit : bounding) {
+            int at = space.grid().firstAtOrAfter(space.grid().minuteOf(visit.at()));
+            List<Label> next = new ArrayList<>();
+            label.ifPresentOrElse(from -> route.expand(from, next::add), () -> next.addAll(route.starts()));
+            label = next.stream()
+                    .filter(one -> one.at() == at
+                            && space.grid().instant(at).equals(visit.at())
+                            && space.stops().id(one.stop()).equals(visit.id()))
+                    .min(Comparator.comparingDouble(Label::costMinutes));
+            if (label.isEmpty()) return Optional.empty();
+        }
+        if (label.isEmpty() || !route.isGoal(label.get())) return Optional.empty();
+        List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
+        rest.stream()
+                .filter(visit -> UnderWay.bounds(visit.kind()) || canTurn(visit.at()))
+                .forEach(visits::add);
+        return Optional.of(new Found(new Timetable(visits), label.get().costMinutes()));
+    }
+
+    /** Whether somebody can turn at this very instant. */
+    private boolean canTurn(Instant instant) {
+        TimeGrid grid = space.grid();
+        int at = grid.firstAtOrAfter(grid.minuteOf(instant));
+        return at < grid.size() && grid.instant(at).equals(instant) && grid.fits(at, TURN_MINUTES);
     }
 
     /** A timetable and its cost by the quick forms, cost-minutes. */
@@ -163,35 +219,35 @@ public final class Search {
                 .costMinutes((untilMinute - fromMinute) / 60.0);
     }
 
-    private static FloorLegs.Beds beds(Setup setup, TimeGrid grid) {
+    private static FloorLegs.Beds beds(Setup setup, TimeGrid grid, TurnChains.Turning turning) {
         var outfit = setup.outfit();
-        TurnChains growing = turnings(setup, outfit.growing(), setup.air().floor(), grid);
+        TurnChains growing = turnings(setup, outfit.growing(), setup.air().floor(), grid, turning);
         boolean same = outfit.withering().equals(outfit.growing());
         return new FloorLegs.Beds(
                 growing,
-                same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid));
+                same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning));
     }
 
-    private static CouchLegs.Couch couch(Setup setup, Couching couching, TimeGrid grid) {
+    private static CouchLegs.Couch couch(Setup setup, Couching couching, TimeGrid grid, Held held) {
         CouchRules rules = new CouchRules(couching.schedule());
         Slip gap = rules.checkSlip();
         TurnChains checks = new TurnChains(
                 grid,
                 (from, until) -> gap.costMinutes((until - from) / 60.0),
-                CHECK_MINUTES,
+                new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
                 (int) (60 * gap.hardHours()),
                 (int) (60 * couching.schedule().longestHours()));
         return new CouchLegs.Couch(rules, new CouchCurves(setup, grid), checks);
     }
 
-    private static TurnChains turnings(Setup setup, Growing spread, Surroundings air, TimeGrid grid) {
+    private static TurnChains turnings(Setup setup, Growing spread, Surroundings air, TimeGrid grid, TurnChains.Turning turning) {
         double depthCm = spread.depthCm();
         var limits = Practice.turning(depthCm);
         IntToDoubleFunction degrees = expectedDegreeMinutes(setup, spread, air, grid);
         return new TurnChains(
                 grid,
                 TurnChains.byTemperature(limits, Practice.preferredTurnHours(depthCm), degrees),
-                TURN_MINUTES,
+                turning,
                 (int) (60 * limits.longestHours()),
                 FloorLegs.LONGEST_GROWTH_MINUTES);
     }
@@ -217,12 +273,12 @@ public final class Search {
     }
 
     private Timetable timetable(Label goal) {
-        List<Visit> visits = new ArrayList<>();
+        List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
         List<Label> path = goal.path();
-        int[] numbers = {0, 0, 0};
+        int[] numbers = takenUp.map(TakenUp::numbers).orElseGet(() -> new int[] {0, 0, 0});
         for (int i = 0; i < path.size(); i++) {
             Label label = path.get(i);
-            addVisits(visits, label);
+            if (i > 0 || takenUp.isEmpty()) addVisits(visits, label);
             if (i + 1 < path.size()) addInner(visits, label, path.get(i + 1), numbers);
         }
         return new Timetable(visits);
@@ -246,7 +302,7 @@ public final class Search {
         TimeGrid grid = space.grid();
         if (kind == ActKind.FLOOR || kind == ActKind.WITHER) {
             TurnChains turns = kind == ActKind.FLOOR ? beds.growing() : beds.withering();
-            for (int at : turns.turns(label.at(), next.at())) {
+            for (int at : turns.turns(floorLegs.turnedAt(label), next.at())) {
                 visits.add(new Visit("floor.turn-" + ++numbers[0], ActKind.TURN, numbers[0], grid.instant(at)));
             }
         } else if (kind == ActKind.PACK) {

@@ -1,0 +1,150 @@
+package piecewright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A batch of the cool garage driven from the terminal: recorded, asked where it stands, planned anew. */
+class UnderWayTest {
+    @TempDir
+    Path folder;
+
+    private Path batch;
+
+    @BeforeEach
+    void planned() {
+        batch = folder.resolve("spring.json");
+        Run run = Run.of(
+                Run.REAL,
+                Run.NOW,
+                Run.plan(
+                        "pale",
+                        "two-row-barley",
+                        "cool-garage",
+                        "--malt",
+                        "4 kg",
+                        "--ready-by",
+                        "2027-05-01",
+                        "--into",
+                        batch.toString()));
+        assertEquals(0, run.code(), run.err());
+    }
+
+    private Run run(String command, String... words) {
+        List<String> all = new ArrayList<>(List.of(command, batch.toString()));
+        all.addAll(List.of(words));
+        return Run.of(Run.NEVER, Run.NOW, all);
+    }
+
+    private String said(String command, String... words) {
+        Run run = run(command, words);
+        assertEquals(0, run.code(), run.out() + run.err());
+        return run.out();
+    }
+
+    @Test
+    void aSteepThatRanLongIsRecordedReadBackAndPlannedAnew() {
+        assertTrue(said("where", "--now", "2027-03-25T12:00")
+                .contains("Next: “Soak 1” Fri 26 Mar 18:50, in 30 h 50 min."));
+        assertEquals(
+                "1. Fri 26 Mar 18:50: begun: Soak\n", said("record", "--now", "2027-03-26T19:00", "started 18:50"));
+        assertEquals(
+                "2. Sat 27 Mar 14:40: done: Drain\n3. Sat 27 Mar 14:40: the grain weighs 6.620 kg\n",
+                said("record", "--now", "2027-03-27T15:00", "drained 6.62 kg 14:40"));
+        String where = said("where", "--now", "2027-03-27T15:00");
+        assertTrue(where.contains("Moisture 35.7 %, give or take 0.5 %; weight now 6.620 kg."), where);
+        String replan = said("replan", "--now", "2027-03-27T15:00");
+        assertTrue(replan.contains("Nothing moves"), replan);
+        assertTrue(replan.contains("The steep ran long."), replan);
+    }
+
+    @Test
+    void whatIsUnclearIsAskedAndNotKept() {
+        Run asked = run("record", "--now", "2027-03-28T10:00", "drained 02:30");
+        assertEquals(1, asked.code());
+        assertEquals(
+                "There was no 02:30 on Sun 28 Mar: the clocks went forward over it. Which is meant?\n"
+                        + "  2027-03-28 01:30\n  2027-03-28 03:30\n",
+                asked.out());
+        assertEquals("", said("record"));
+        assertTrue(said("record", "--json").contains("\"entries\" : [ ]"));
+    }
+
+    @Test
+    void anAcceptedPlanStandsAndItsCalendarMovesOnlyWhatMoved() throws IOException {
+        Path calendar = folder.resolve("spring.ics");
+        said("record", "--now", "2027-03-26T19:00", "started 18:50");
+        said("record", "--now", "2027-03-27T12:00", "drained 11:40");
+        said("record", "--now", "2027-03-27T22:10", "soaked 22:00");
+        assertEquals(
+                0,
+                run("replan", "--now", "2027-03-27T22:10", "--accept", "--calendar", calendar.toString())
+                        .code());
+        String before = Files.readString(calendar);
+        said("record", "--now", "2027-03-28T16:30", "drained 7.3 kg 16:00");
+        String replan = said("replan", "--now", "2027-03-28T16:30", "--accept", "--calendar", calendar.toString());
+        assertTrue(replan.contains("“Soak 3”: from Sun 28 Mar 15:40 to"), replan);
+        String line = replan.replace('\n', ' ');
+        assertTrue(line.contains("because of entry 4, Sun 28 Mar 16:00 +02:00: done: Drain"), replan);
+        String after = Files.readString(calendar);
+        assertEquals(uids(before), uids(after), "the same entries");
+        assertTrue(said("replan", "--now", "2027-03-28T16:30").contains("Nothing moves"));
+    }
+
+    private static List<String> uids(String ics) {
+        return ics.lines().filter(line -> line.startsWith("UID:")).sorted().toList();
+    }
+
+    @Test
+    void aCutOffLineIsToldAndNothingElseIsLost() throws IOException {
+        said("record", "--now", "2027-03-26T19:00", "started 18:50");
+        Path journal = folder.resolve("spring.json.journal.jsonl");
+        Files.writeString(journal, "{\"number\":2,\"at\"", StandardOpenOption.APPEND);
+        Run shown = run("record");
+        assertEquals(0, shown.code());
+        assertEquals("1. Fri 26 Mar 18:50: begun: Soak\n", shown.out());
+        assertTrue(shown.err().contains("spring.json.journal.jsonl: line 3 cannot be read"), shown.err());
+        assertTrue(said("record", "--now", "2027-03-27T12:00", "drained 11:40").startsWith("3. Sat 27 Mar 11:40"));
+    }
+
+    @Test
+    void figuresAreReadAndWrittenInThePersonsUnits() {
+        assertEquals(
+                "1. Fri 26 Mar 18:50: begun: Soak\n",
+                said("record", "--now", "2027-03-26T19:00", "--units", "us", "--locale", "en-US", "started 6:50 pm"));
+        assertEquals(
+                "2. Sat 27 Mar 11:40: done: Drain\n3. Sat 27 Mar 11:40: the grain weighs 14 lb 6 oz\n",
+                said(
+                        "record",
+                        "--now",
+                        "2027-03-27T12:00",
+                        "--units",
+                        "us",
+                        "--locale",
+                        "en-US",
+                        "drained 14 lb 6 oz 11:40 am"));
+        assertEquals(
+                "4. Sa. 27 März 12:00: 9,5 °C in the grain\n",
+                said("record", "--now", "2027-03-27T12:00", "--locale", "de-DE", "bed 9,5 C")
+                        .replaceAll("Sa\\.? 27\\.? M", "Sa. 27 M"));
+    }
+
+    @Test
+    void aWrongMomentOrFileIsRefusedWithItsMend() {
+        assertEquals(2, run("where", "--now", "soon").code());
+        assertEquals(2, run("where", "--now", "2027-10-31T02:30").code());
+        assertEquals(2, run("replan", "--calendar", "x.ics").code());
+        Run none = Run.of(Run.NEVER, "where", folder.resolve("none.json").toString());
+        assertEquals(2, none.code());
+        assertTrue(none.err().contains("there is no such file"), none.err());
+    }
+}
