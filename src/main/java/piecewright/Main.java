@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import piecewright.cli.Piecewright;
 import piecewright.cli.ReaderMayLeave;
 import piecewright.cli.Surroundings;
+import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Planner;
 
@@ -28,7 +29,8 @@ public final class Main {
                 Clock.systemDefaultZone(),
                 Locale.getDefault(),
                 UUID::randomUUID,
-                new Planner(ModelParameters.defaults())::plan);
+                new Planner(ModelParameters.defaults())::plan,
+                new Continuation(ModelParameters.defaults()));
         int code = Piecewright.run(surroundings, arguments);
         if (code != 0) System.exit(code);
     }

@@ -125,9 +125,15 @@ public final class Keeping {
 
     /** Writes the batch, then the calendar, then the ledger. */
     public Kept keep(ReadWish wish, Plan plan, DisplayUnits units, Instant now) throws NotWrittenException {
+        return keep(wish, plan, 0, units, now);
+    }
+
+    /** The same for a plan that takes a journal into account up to an entry. */
+    public Kept keep(ReadWish wish, Plan plan, int knownEntry, DisplayUnits units, Instant now)
+            throws NotWrittenException {
         try {
             if (targets.batch().isPresent()) {
-                BatchFile.write(targets.batch().get(), batch(wish, plan, units));
+                BatchFile.write(targets.batch().get(), batch(wish, plan, knownEntry, units));
             }
             return new Kept(
                     targets.calendar().isPresent()
@@ -138,11 +144,11 @@ public final class Keeping {
         }
     }
 
-    private SavedBatch batch(ReadWish wish, Plan plan, DisplayUnits units) {
+    private SavedBatch batch(ReadWish wish, Plan plan, int knownEntry, DisplayUnits units) {
         Map<String, UUID> uids = new HashMap<>();
         for (Act act : plan.acts()) uids.put(act.id(), ledger.uidOf(act.id()));
         String json = new PlanJson(new Wording(units, plan.subject().zone())).write(plan);
-        return new SavedBatch(ledger.batch(), wish.texts(), json, uids);
+        return new SavedBatch(ledger.batch(), wish.texts(), json, uids, knownEntry);
     }
 
     private CalendarChanges export(Path calendar, Plan plan, DisplayUnits units, Instant now) throws StoreException {

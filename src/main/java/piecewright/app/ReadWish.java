@@ -1,5 +1,9 @@
 package piecewright.app;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -12,31 +16,107 @@ import piecewright.plan.PlanRequest.When;
 import piecewright.store.HouseFile;
 import piecewright.store.LearnedFile;
 import piecewright.store.LotFile;
+import piecewright.store.SavedBatch;
 import piecewright.store.SavedBatch.RequestTexts;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.store.TextFile;
 
 /**
  * A wish whose files were read, with the texts they held, so that a batch can keep what it was made from.
  *
- * @param lotLearnedText text of what earlier batches of the lot taught, empty for none; likewise of the house
+ * @param files where lot and house lay
+ * @param learned what earlier batches had taught
  */
-public record ReadWish(
-        PlanRequest request, String lotText, String houseText, String lotLearnedText, String houseLearnedText) {
-    /** Keys under which a kept batch holds what its lot and house had taught when it was planned. */
-    static final String LOT_LEARNED = "lotLearned";
-
-    static final String HOUSE_LEARNED = "houseLearned";
+public record ReadWish(PlanRequest request, String lotText, String houseText, Files files, LearnedTexts learned) {
+    private static final String LOT_FILE = "lotFile";
+    private static final String HOUSE_FILE = "houseFile";
+    private static final String LOT_LEARNED = "lotLearned";
+    private static final String HOUSE_LEARNED = "houseLearned";
 
     public ReadWish {
         Objects.requireNonNull(request);
         Objects.requireNonNull(lotText);
         Objects.requireNonNull(houseText);
-        Objects.requireNonNull(lotLearnedText);
-        Objects.requireNonNull(houseLearnedText);
+        Objects.requireNonNull(files);
+        Objects.requireNonNull(learned);
     }
 
-    /** Reads the lot and the house; a refusal names the file, where and the mend. */
+    /** The files of lot and house. */
+    public record Files(Path lot, Path house) {
+        public Files {
+            Objects.requireNonNull(lot);
+            Objects.requireNonNull(house);
+        }
+    }
+
+    /** Texts of the files beside them that hold what batches taught; empty for none. */
+    public record LearnedTexts(String lot, String house) {
+        public LearnedTexts {
+            Objects.requireNonNull(lot);
+            Objects.requireNonNull(house);
+        }
+    }
+
+    /** The wish a batch was kept with, with what was known then; loggers of the house are read where they lay. */
+    public static ReadWish of(Path batchFile, SavedBatch batch, StyleLibrary library) throws StoreException {
+        RequestTexts texts = batch.request();
+        Files files = new Files(file(batchFile, texts, LOT_FILE), file(batchFile, texts, HOUSE_FILE));
+        LearnedTexts learned = new LearnedTexts(
+                texts.wish().getOrDefault(LOT_LEARNED, ""), texts.wish().getOrDefault(HOUSE_LEARNED, ""));
+        GrainLot lot = Taught.lot(
+                LotFile.parse(batchFile, texts.lotText()), LearnedFile.parse(batchFile, learned.lot()));
+        House house = Taught.house(
+                HouseFile.parse(files.house(), texts.houseText()), LearnedFile.parse(batchFile, learned.house()));
+        PlanRequest request = new PlanRequest(
+                library.style(texts.styleKey()), lot, house, amount(batchFile, texts), when(batchFile, texts));
+        return new ReadWish(request, texts.lotText(), texts.houseText(), files, learned);
+    }
+
+    private static Path file(Path batchFile, RequestTexts texts, String key) throws StoreException {
+        String path = texts.wish().get(key);
+        try {
+            return path == null ? batchFile : Path.of(path);
+        } catch (InvalidPathException noPath) {
+            throw new StoreException(batchFile, "names no " + key + "; take it from a copy", noPath);
+        }
+    }
+
+    private static Amount amount(Path file, RequestTexts texts) throws StoreException {
+        try {
+            String malt = texts.wish().get("finishedMaltKg");
+            return malt != null
+                    ? new Amount.FinishedMalt(Double.parseDouble(malt))
+                    : new Amount.RawGrain(Double.parseDouble(texts.wish().getOrDefault("rawGrainKg", "")));
+        } catch (IllegalArgumentException wrong) {
+            throw new StoreException(file, "its wish names no amount; take it from a copy", wrong);
+        }
+    }
+
+    private static When when(Path file, RequestTexts texts) throws StoreException {
+        try {
+            String start = texts.wish().get("startOn");
+            return start != null
+                    ? new When.StartOn(LocalDate.parse(start))
+                    : new When.ReadyBy(
+                            LocalDate.parse(texts.wish().getOrDefault("readyBy", "")),
+                            LocalDate.parse(texts.wish().getOrDefault("earliestStart", "")));
+        } catch (DateTimeParseException wrong) {
+            throw new StoreException(file, "its wish names no day; take it from a copy", wrong);
+        }
+    }
+
+    /** The same wish in another house: other hours, other kit. */
+    public ReadWish withHouse(Path file) throws StoreException {
+        String text = TextFile.read(file, TextFile.SMALL_BYTES);
+        String taught = LearnedFile.textBeside(file);
+        House house = Taught.house(HouseFile.parse(file, text), LearnedFile.parse(LearnedFile.beside(file), taught));
+        PlanRequest changed = new PlanRequest(request.style(), request.lot(), house, request.amount(), request.when());
+        return new ReadWish(
+                changed, lotText, text, new Files(files.lot(), file), new LearnedTexts(learned.lot(), taught));
+    }
+
+    /** Reads the lot and the house with what was learned beside them; a refusal names the file, where and the mend. */
     public static ReadWish of(PlanWish wish) throws StoreException {
         String lotText = TextFile.read(wish.lotFile(), TextFile.SMALL_BYTES);
         String lotLearned = LearnedFile.textBeside(wish.lotFile());
@@ -49,7 +129,8 @@ public record ReadWish(
                 HouseFile.parse(wish.houseFile(), houseText),
                 LearnedFile.parse(LearnedFile.beside(wish.houseFile()), houseLearned));
         PlanRequest request = new PlanRequest(wish.style(), lot, house, wish.amount(), wish.when());
-        return new ReadWish(request, lotText, houseText, lotLearned, houseLearned);
+        Files files = new Files(wish.lotFile(), wish.houseFile());
+        return new ReadWish(request, lotText, houseText, files, new LearnedTexts(lotLearned, houseLearned));
     }
 
     RequestTexts texts() {
@@ -65,8 +146,10 @@ public record ReadWish(
         } else if (request.when() instanceof When.StartOn start) {
             wish.put("startOn", start.day().toString());
         }
-        if (!lotLearnedText.isEmpty()) wish.put(LOT_LEARNED, lotLearnedText);
-        if (!houseLearnedText.isEmpty()) wish.put(HOUSE_LEARNED, houseLearnedText);
+        wish.put(LOT_FILE, files.lot().toAbsolutePath().normalize().toString());
+        wish.put(HOUSE_FILE, files.house().toAbsolutePath().normalize().toString());
+        if (!learned.lot().isEmpty()) wish.put(LOT_LEARNED, learned.lot());
+        if (!learned.house().isEmpty()) wish.put(HOUSE_LEARNED, learned.house());
         return new RequestTexts(request.style().key(), lotText, houseText, wish);
     }
 }

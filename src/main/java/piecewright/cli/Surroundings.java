@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import piecewright.plan.Continuation;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 
@@ -18,15 +20,32 @@ import piecewright.plan.PlanResult;
  * @param locale whose decimal sign and names of days are meant unless an option says otherwise
  * @param newId gives each new batch its identity
  * @param planner makes plans
+ * @param continuation goes on with them
  */
 public record Surroundings(
-        Streams streams, Clock clock, Locale locale, Supplier<UUID> newId, Function<PlanRequest, PlanResult> planner) {
+        Streams streams,
+        Clock clock,
+        Locale locale,
+        Supplier<UUID> newId,
+        Function<PlanRequest, PlanResult> planner,
+        Continuation continuation) {
     public Surroundings {
         Objects.requireNonNull(streams);
         Objects.requireNonNull(clock);
         Objects.requireNonNull(locale);
         Objects.requireNonNull(newId);
         Objects.requireNonNull(planner);
+        Objects.requireNonNull(continuation);
+    }
+
+    /** Goes on with plans by the usual parameters. */
+    public Surroundings(
+            Streams streams,
+            Clock clock,
+            Locale locale,
+            Supplier<UUID> newId,
+            Function<PlanRequest, PlanResult> planner) {
+        this(streams, clock, locale, newId, planner, new Continuation(ModelParameters.defaults()));
     }
 
     /** Answers go out, refusals to err. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import piecewright.journal.Report.Corrected;
+import piecewright.journal.Report.Tare;
+import piecewright.journal.Report.VesselWeighed;
 
 /**
  * All entries about one piece in the order they were written. Entries are only ever added.
@@ -54,15 +56,17 @@ public record Journal(List<Entry> entries) {
      */
     public List<Entry> effective() {
         Map<Integer, Entry> held = new TreeMap<>();
+        Map<Integer, Entry> written = new HashMap<>();
         Map<Integer, Integer> meant = new HashMap<>();
         for (Entry entry : entries) {
+            written.put(entry.number(), entry);
             if (!(entry.report() instanceof Corrected corrected)) {
                 held.put(entry.number(), entry);
                 continue;
             }
             int root = meant.getOrDefault(corrected.entry(), corrected.entry());
             meant.put(entry.number(), root);
-            Optional<Entry> original = entry(root);
+            Optional<Entry> original = Optional.ofNullable(written.get(root));
             held.remove(root);
             if (original.isPresent() && corrected.instead().isPresent()) {
                 Optional<String> actId = entry.actId().or(() -> original.get().actId());
@@ -77,6 +81,17 @@ public record Journal(List<Entry> entries) {
             }
         }
         return held.values().stream().sorted(Comparator.comparing(Entry::at)).toList();
+    }
+
+    /** Vessels whose weight is remembered, each with the weight found last. */
+    public List<Tare> vessels() {
+        Map<String, Tare> vessels = new TreeMap<>();
+        for (Entry entry : effective()) {
+            if (entry.report() instanceof VesselWeighed weighed) {
+                vessels.put(weighed.tare().vessel().toLowerCase(java.util.Locale.ROOT), weighed.tare());
+            }
+        }
+        return List.copyOf(vessels.values());
     }
 
     /** Of the effective entries those not after an instant. */

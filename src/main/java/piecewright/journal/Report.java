@@ -137,6 +137,13 @@ public sealed interface Report {
         }
     }
 
+    /** An empty vessel was weighed, to be remembered. */
+    record VesselWeighed(Tare tare) implements Report {
+        public VesselWeighed {
+            Objects.requireNonNull(tare);
+        }
+    }
+
     /** Free words. */
     record Noted(String words) implements Report {
         public Noted {

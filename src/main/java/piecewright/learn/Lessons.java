@@ -25,6 +25,9 @@ public final class Lessons {
     /** Air is laid out this long before the first entry and after the last. */
     private static final Duration MARGIN = Duration.ofDays(1);
 
+    /** What is read at the moment of an act counts as read just after it. */
+    private static final Duration READ_AFTER = Duration.ofSeconds(1);
+
     private final ModelParameters parameters;
 
     public Lessons(ModelParameters parameters) {
@@ -98,7 +101,7 @@ public final class Lessons {
         List<Entry> entries = batch.journal().effective();
         if (entries.isEmpty()) return Optional.empty();
         Instant origin = entries.get(0).at().minus(MARGIN);
-        Instant until = entries.get(entries.size() - 1).at();
+        Instant until = entries.get(entries.size() - 1).at().plus(READ_AFTER);
         PlanRequest request = batch.request();
         Rooms rooms = new Rooms(request.house(), origin, until.plus(MARGIN));
         return new SetupMaker(parameters)

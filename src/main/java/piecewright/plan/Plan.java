@@ -34,6 +34,10 @@ public record Plan(
         if (acts.isEmpty()) throw new IllegalArgumentException("acts must not be empty");
     }
 
+    public Plan withFindings(List<Finding> changed) {
+        return new Plan(subject, outcome, acts, phases, changed, course, costMinutes);
+    }
+
     public Instant startsAt() {
         return acts.get(0).startsAt();
     }

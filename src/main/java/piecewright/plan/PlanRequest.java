@@ -16,6 +16,10 @@ public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amo
         Objects.requireNonNull(when);
     }
 
+    public PlanRequest withStyle(MaltStyle changed) {
+        return new PlanRequest(changed, lot, house, amount, when);
+    }
+
     /** How much. */
     public sealed interface Amount {
         /** Malt from germinated corns wanted at the end, kg, (0, 1000]. */

@@ -20,6 +20,11 @@ public final class Planner {
     /** Judgement: the longest piece, with its wither and waits, from first steep to de-rooting. */
     private static final Duration LONGEST_PIECE = Duration.ofDays(21);
 
+    /** Judgement: so late on the day of a wished start it counts as missed. */
+    private static final Duration MISSED_BY = Duration.ofHours(2);
+    /** Judgement: a missed start is made good within so many days. */
+    private static final Duration LATER_START = Duration.ofDays(3);
+
     private final SetupMaker setups;
 
     public Planner(ModelParameters parameters) {
@@ -113,6 +118,20 @@ public final class Planner {
             Instant origin = from.isBefore(earliest) ? earliest : startOf(LocalDate.ofInstant(from, zone), zone);
             Instant end = until.isAfter(origin) ? until : origin.plus(Duration.ofDays(1));
             return new Span(origin, end, origin, end, readyBy);
+        }
+
+        /** The same for a piece that was begun, or that must still be, as its plan says or as soon as may be. */
+        Span goingOn(Begun begun, ZoneId zone) {
+            if (!begun.visits().isEmpty()) {
+                Instant first =
+                        startOf(LocalDate.ofInstant(begun.visits().get(0).at(), zone), zone);
+                return first.isBefore(origin) ? new Span(first, until, startFrom, startUntil, readyBy) : this;
+            }
+            Instant from = begun.now().isAfter(startFrom) ? begun.now() : startFrom;
+            boolean missed = readyBy.equals(Instant.MAX) && !from.isBefore(startUntil.minus(MISSED_BY));
+            Instant startsBy = missed ? from.plus(LATER_START) : startUntil;
+            Instant ends = missed ? startsBy.plus(LONGEST_PIECE) : until;
+            return new Span(origin, ends, from, startsBy, readyBy);
         }
 
         /** The same with no day to be ready by and time to spare. */

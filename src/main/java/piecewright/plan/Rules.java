@@ -81,6 +81,9 @@ public final class Rules {
     /** Judgement: the malt cools half an hour first. */
     public static final double DEROOT_SHORTEST_HOURS = 0.5;
 
+    /** Judgement: an act that stands in somebody's calendar is not moved to save less than a quarter of an hour of work. */
+    public static final double MOVED_ACT_COST_MINUTES = 15;
+
     private final MaltStyle style;
     private final double waterSensitiveFraction;
 
@@ -92,6 +95,11 @@ public final class Rules {
     /** No immersion lasts longer at any temperature. */
     public static double longestImmersionHours(int immersion) {
         return (immersion == 1 ? Practice.FIRST_IMMERSION : Practice.LATER_IMMERSION).longestHours();
+    }
+
+    /** What it costs to put an act elsewhere than where somebody expects it, however far. */
+    public static double movesAnAct(double byMinutes) {
+        return byMinutes > 0 ? MOVED_ACT_COST_MINUTES : 0;
     }
 
     public double timePasses(double minutes) {

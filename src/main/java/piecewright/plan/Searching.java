@@ -23,13 +23,23 @@ final class Searching {
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
     private static final double[] GATE_MARGINS_FRACTION = {0, 0.005, 0.015};
 
+    /** Judgement: acts that stand are not moved for what the quick forms may be out at a gate; the reference decides. */
+    private static final double UNSURE_GATE_FRACTION = 0.01;
+
     private final PlanRequest request;
     private final Span span;
     private final Setup setup;
     private final double rawC;
+    private final Resumption resumption;
     private final Availability availability;
 
     Searching(PlanRequest request, Span span, Setup setup, double rawC) {
+        this(request, span, setup, rawC, Resumption.none());
+    }
+
+    /** Goes on from where a piece stands. */
+    Searching(PlanRequest request, Span span, Setup setup, double rawC, Resumption resumption) {
+        this.resumption = resumption;
         this.request = request;
         this.span = span;
         this.setup = setup;
@@ -40,7 +50,8 @@ final class Searching {
     /** The best draft that holds; empty when there is none. */
     Optional<Draft> draft() {
         ZoneId zone = request.house().zone();
-        TimeGrid grid = TimeGrid.of(availability, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES);
+        TimeGrid grid = resumption.on(
+                TimeGrid.of(availability, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES));
         for (double margin : GATE_MARGINS_FRACTION) {
             List<Search.Found> found = new Search(setup, grid, wish(span, margin)).best(1);
             if (found.isEmpty()) return Optional.empty();
@@ -50,6 +61,15 @@ final class Searching {
         return Optional.empty();
     }
 
+    /** The draft whose acts to come stand where they stand; empty when that cannot be. */
+    Optional<Draft> unmoved() {
+        ZoneId zone = request.house().zone();
+        TimeGrid grid = resumption.on(TimeGrid.near(availability, zone, span.origin(), List.of(), 1, 1));
+        return new Search(setup, grid, wish(span, -UNSURE_GATE_FRACTION))
+                .exactly(resumption.unmoved())
+                .flatMap(this::simulated);
+    }
+
     /** The same timetable with its acts moved by minutes where that costs less. */
     private Draft polished(Draft rough, double margin) {
         Draft best = rough;
@@ -57,7 +77,8 @@ final class Searching {
             List<Instant> instants =
                     best.timetable().visits().stream().map(Visit::at).toList();
             ZoneId zone = request.house().zone();
-            TimeGrid near = TimeGrid.near(availability, zone, span.origin(), instants, polish[0], polish[1]);
+            TimeGrid near =
+                    resumption.on(TimeGrid.near(availability, zone, span.origin(), instants, polish[0], polish[1]));
             List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
             if (!found.isEmpty() && found.get(0).costMinutes() < best.costMinutes()) {
                 best = simulated(found.get(0)).orElse(best);
@@ -67,9 +88,10 @@ final class Searching {
     }
 
     private Optional<Draft> simulated(Search.Found found) {
-        Course course = new Simulation(setup, span.origin()).run(found.timetable(), raw(setup, rawC));
-        return Verification.holds(setup, course)
-                ? Optional.of(new Draft(setup, found.timetable(), course, found.costMinutes()))
+        Timetable timetable = resumption.named(found.timetable());
+        Course course = new Simulation(setup, span.origin()).run(timetable, raw(setup, rawC), resumption.found());
+        return Verification.holds(setup, course, resumption.done())
+                ? Optional.of(new Draft(setup, timetable, course, found.costMinutes()))
                 : Optional.empty();
     }
 
@@ -78,13 +100,15 @@ final class Searching {
         Span later = span.unbound();
         Availability longer = Availability.of(request.house(), later.origin(), later.until());
         ZoneId zone = request.house().zone();
-        TimeGrid grid = TimeGrid.of(longer, zone, later.origin(), later.until(), COARSE_MINUTES, FINE_MINUTES);
+        TimeGrid grid =
+                resumption.on(TimeGrid.of(longer, zone, later.origin(), later.until(), COARSE_MINUTES, FINE_MINUTES));
         return new Refusal(setup, span).why(new Search(setup, grid, wish(later, 0)));
     }
 
     private Search.Wish wish(Span asked, double margin) {
         int nights = request.house().nights().most();
-        return new Search.Wish(asked.startFrom(), asked.startUntil(), asked.readyBy(), nights, rawC, margin);
+        return new Search.Wish(
+                asked.startFrom(), asked.startUntil(), asked.readyBy(), nights, rawC, margin, resumption.goingOn());
     }
 
     /** The grain as it goes into the steep. */

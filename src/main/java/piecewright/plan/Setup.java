@@ -29,6 +29,10 @@ public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air 
         Objects.requireNonNull(air);
     }
 
+    public Setup withStyle(MaltStyle changed) {
+        return new Setup(changed, lot, models, outfit, air, dryMatterKg);
+    }
+
     /** How drained grain stands in air rests: spread where corns drown easily. */
     public Standing restStanding() {
         return lot.waterSensitiveFraction() >= SENSITIVE_FRACTION ? Standing.SPREAD : Standing.BUCKET;

@@ -44,11 +44,19 @@ public final class Simulation {
     public record Station(
             Visit visit, PieceState before, PieceState after, double slowFraction, double meanC, double waterKg) {}
 
-    /** Stations in time order, and the states between them. */
-    public record Course(List<Station> stations, List<Plan.Sample> samples) {
+    /**
+     * What a reading found where this was forecast, and what is held since.
+     *
+     * @param slowFraction moisture nine kilns in ten are at or below, wet basis; as held before the kiln
+     */
+    public record Read(Reading reading, PieceState forecast, PieceState held, double slowFraction) {}
+
+    /** Stations in time order, the states between them, and what was read on the way. */
+    public record Course(List<Station> stations, List<Plan.Sample> samples, List<Read> reads) {
         public Course {
             stations = List.copyOf(stations);
             samples = List.copyOf(samples);
+            reads = List.copyOf(reads);
         }
 
         public PieceState finished() {
@@ -65,33 +73,34 @@ public final class Simulation {
     }
 
     public Course run(Timetable timetable, PieceState raw) {
+        return run(timetable, raw, Found.nothing());
+    }
+
+    /** The same where the forecast gives way to what was found; readings may go on past the last act. */
+    public Course run(Timetable timetable, PieceState raw, Found found) {
         List<Station> stations = new ArrayList<>();
         List<Plan.Sample> samples = new ArrayList<>();
-        PieceState now = raw;
-        Optional<PieceState> slow = Optional.empty();
+        Passage passage = new Passage(found, this::hours, setup.models().steep().saturationCoreRatio());
+        Passage.Piece piece = new Passage.Piece(raw, Optional.empty());
         Passing passing = Passing.none();
         Instant sinceAt = timetable.visits().get(0).at();
         Instant growthEnds = growthEnds(timetable);
         for (Visit visit : timetable.visits()) {
-            double fromHours = hours(sinceAt);
-            double untilHours = hours(visit.at());
             Tally tally = new Tally(samples);
-            now = passing.expected().isPresent()
-                    ? passing.expected().get().run(now, fromHours, untilHours, tally)
-                    : now;
-            if (slow.isPresent() && passing.slow().isPresent()) {
-                slow = Optional.of(passing.slow().get().run(slow.get(), fromHours, untilHours));
-            }
-            PieceState before = now;
-            double waterKg = sprinklingKg(visit, before, passing, growthEnds);
-            now = acted(visit, before, waterKg);
-            double slowFraction = slow.orElse(before).mass().moisture().wetBasisFraction();
-            stations.add(new Station(visit, before, now, slowFraction, tally.meanC(before), waterKg));
-            if (visit.kind() == ActKind.LOAD) slow = Optional.of(now);
+            piece = passage.through(piece, passing, new Passage.Stretch(sinceAt, visit.at()), tally);
+            PieceState before = piece.expected();
+            Double known = found.sprinkledKg().get(visit.id());
+            double waterKg = known == null ? sprinklingKg(visit, before, passing, growthEnds) : known;
+            PieceState after = acted(visit, before, waterKg);
+            double slowFraction = piece.slow().orElse(before).mass().moisture().wetBasisFraction();
+            stations.add(new Station(visit, before, after, slowFraction, tally.meanC(before), waterKg));
+            piece = new Passage.Piece(after, visit.kind() == ActKind.LOAD ? Optional.of(after) : piece.slow());
             passing = phases.after(visit, passing);
             sinceAt = visit.at();
         }
-        return new Course(stations, samples);
+        Instant end = passage.lastAt(sinceAt);
+        passage.through(piece, passing, new Passage.Stretch(sinceAt, end), new Tally(samples));
+        return new Course(stations, samples, passage.reads());
     }
 
     private static Instant growthEnds(Timetable timetable) {
@@ -134,6 +143,11 @@ public final class Simulation {
     record Passing(PhaseKind kind, Optional<Stage> expected, Optional<Stage> slow) {
         static Passing none() {
             return new Passing(PhaseKind.RESTING, Optional.empty(), Optional.empty());
+        }
+
+        /** The same phase once it was entered. */
+        Passing goingOn() {
+            return new Passing(kind, expected.map(stage -> stage::step), slow.map(stage -> stage::step));
         }
     }
 

@@ -9,6 +9,11 @@ public record FractionRange(double lowFraction, double highFraction) {
         }
     }
 
+    /** The range stretched, where needed, to take in a share. */
+    public FractionRange with(double fraction) {
+        return new FractionRange(Math.min(lowFraction, fraction), Math.max(highFraction, fraction));
+    }
+
     public boolean contains(double fraction) {
         return fraction >= lowFraction && fraction <= highFraction;
     }

@@ -25,13 +25,20 @@ public final class BatchFile {
         root.set("plan", JsonText.parse(file, batch.planJson()));
         ObjectNode uids = root.putObject("calendarUids");
         new TreeMap<>(batch.calendarUids()).forEach((act, uid) -> uids.put(act, uid.toString()));
+        if (batch.knownEntry() > 0) root.put("knownEntry", batch.knownEntry());
         AtomicFile.write(file, JsonText.write(root));
     }
 
     /** The batch in this file, at most 20 MB. */
     public static SavedBatch read(Path file) throws StoreException {
         JsonBlock root = JsonBlock.root(
-                file, TextFile.read(file, TextFile.LARGE_BYTES), "batch", "request", "plan", "calendarUids");
+                file,
+                TextFile.read(file, TextFile.LARGE_BYTES),
+                "batch",
+                "request",
+                "plan",
+                "calendarUids",
+                "knownEntry");
         UUID id = uuid(root, "batch");
         JsonBlock request = root.block("request").onlyKeys("styleKey", "lotText", "houseText", "wish");
         JsonBlock wish = request.block("wish");
@@ -45,7 +52,8 @@ public final class BatchFile {
                 new SavedBatch.RequestTexts(
                         request.text("styleKey"), request.wholeText("lotText"), request.wholeText("houseText"), wishes),
                 JsonText.write(root.tree("plan")),
-                calendarUids);
+                calendarUids,
+                root.has("knownEntry") ? root.whole("knownEntry", 0, Integer.MAX_VALUE) : 0);
     }
 
     private static UUID uuid(JsonBlock block, String key) throws StoreException {

@@ -37,6 +37,11 @@ final class JsonBlock {
         return root;
     }
 
+    /** A block on a line of its own, without a format. */
+    static JsonBlock line(Path file, String text) throws StoreException {
+        return new JsonBlock(file, "", JsonText.parse(file, text));
+    }
+
     /** Refuses every key but these. Called first, so that a mistyped key is not taken for a missing one. */
     JsonBlock onlyKeys(String... keys) throws StoreException {
         return onlyKeys(List.of(keys));
@@ -200,6 +205,18 @@ final class JsonBlock {
         List<Double> figures = new ArrayList<>();
         for (JsonNode member : list(key)) figures.add(number(key, member, low, high));
         return figures.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    List<Integer> wholes(String key, int low, int high) throws StoreException {
+        List<Integer> wholes = new ArrayList<>();
+        for (JsonNode member : list(key)) {
+            boolean fits = member.isIntegralNumber() && member.bigIntegerValue().bitLength() <= 31;
+            if (!fits || member.intValue() < low || member.intValue() > high) {
+                throw refused(key + "[" + wholes.size() + "]", "must be a whole number from " + low + " to " + high);
+            }
+            wholes.add(member.intValue());
+        }
+        return wholes;
     }
 
     private JsonNode list(String key) throws StoreException {

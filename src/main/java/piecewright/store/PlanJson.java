@@ -29,7 +29,12 @@ public final class PlanJson {
     public String write(Plan plan) {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
-        ObjectNode node = root.putObject("plan");
+        put(root.putObject("plan"), plan);
+        return JsonText.write(root);
+    }
+
+    /** The plan's keys. */
+    void put(ObjectNode node, Plan plan) {
         ZoneId zone = plan.subject().zone();
         node.put("style", plan.subject().style());
         node.put("lot", plan.subject().lot());
@@ -46,7 +51,6 @@ public final class PlanJson {
         plan.phases().forEach(phase -> write(phase, zone, phases.addObject()));
         var findings = node.putArray("findings");
         plan.findings().forEach(finding -> write(finding, findings.addObject()));
-        return JsonText.write(root);
     }
 
     /** The document when there is no plan: why, in words. */
@@ -107,7 +111,7 @@ public final class PlanJson {
         return OffsetDateTime.ofInstant(at, zone).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
     }
 
-    private static BigDecimal rounded(double figure, int decimals) {
+    static BigDecimal rounded(double figure, int decimals) {
         return BigDecimal.valueOf(figure).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

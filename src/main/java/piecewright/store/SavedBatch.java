@@ -11,13 +11,21 @@ import java.util.UUID;
  * @param request what the plan was made from
  * @param planJson the document of {@link PlanJson}
  * @param calendarUids the calendar entry of each act, by act id
+ * @param knownEntry the last journal entry the plan took into account, 0 for none
  */
-public record SavedBatch(UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids) {
+public record SavedBatch(
+        UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids, int knownEntry) {
+    /** A batch whose plan knows no journal. */
+    public SavedBatch(UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids) {
+        this(id, request, planJson, calendarUids, 0);
+    }
+
     public SavedBatch {
         Objects.requireNonNull(id);
         Objects.requireNonNull(request);
         Objects.requireNonNull(planJson);
         calendarUids = Map.copyOf(calendarUids);
+        if (knownEntry < 0) throw new IllegalArgumentException("knownEntry must be 0 or more: " + knownEntry);
     }
 
     /**

@@ -23,6 +23,11 @@ public final class TextFile {
 
     /** The text of a file of at most that many bytes. */
     public static String read(Path file, int mostBytes) throws StoreException {
+        return decoded(file, bytes(file, mostBytes));
+    }
+
+    /** The bytes of a file of at most that many. */
+    static byte[] bytes(Path file, int mostBytes) throws StoreException {
         if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it");
         if (!Files.exists(file)) throw absent(file);
         if (!Files.isRegularFile(file))
@@ -31,7 +36,7 @@ public final class TextFile {
             if (Files.size(file) > mostBytes) throw tooLarge(file, mostBytes);
             byte[] bytes = stream.readNBytes(mostBytes + 1);
             if (bytes.length > mostBytes) throw tooLarge(file, mostBytes);
-            return decoded(file, bytes);
+            return bytes;
         } catch (NoSuchFileException gone) {
             throw absent(file);
         } catch (IOException failed) {

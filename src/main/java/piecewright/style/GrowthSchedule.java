@@ -28,4 +28,9 @@ public record GrowthSchedule(
             throw new IllegalArgumentException("acrospireFraction must lie in acceptable: " + acrospireFraction);
         }
     }
+
+    public GrowthSchedule withAcceptable(FractionRange changed) {
+        return new GrowthSchedule(
+                acrospireFraction, changed, keepMoistureFraction, warmestGrainC, deepestBedCm, wither);
+    }
 }

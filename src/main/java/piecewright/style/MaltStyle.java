@@ -30,6 +30,14 @@ public record MaltStyle(
         if (grains.isEmpty()) throw new IllegalArgumentException("grains must not be empty");
     }
 
+    public MaltStyle withSteep(SteepSchedule changed) {
+        return new MaltStyle(key, title, grains, changed, growth, kiln, finish);
+    }
+
+    public MaltStyle withGrowth(GrowthSchedule changed) {
+        return new MaltStyle(key, title, grains, steep, changed, kiln, finish);
+    }
+
     /**
      * The finished malt.
      *

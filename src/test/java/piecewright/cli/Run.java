@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -42,7 +43,8 @@ record Run(int code, String out, String err) {
                 Clock.fixed(now, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> BATCH,
-                planner);
+                planner,
+                new Continuation(ModelParameters.defaults()));
         int code = Piecewright.run(surroundings, arguments.toArray(String[]::new));
         return new Run(code, out.toString(), err.toString());
     }

@@ -18,8 +18,11 @@ final class FloorLegs {
     private final Setup setup;
     private final GrowthSchedule growth;
     private final TurnChains turns;
+    private final int lastTurned;
 
-    FloorLegs(Space space, TurnChains turns) {
+    /** @param lastTurned candidate at which the bed was last moved before the search begins, if it does on a bed; else 0 */
+    FloorLegs(Space space, TurnChains turns, int lastTurned) {
+        this.lastTurned = lastTurned;
         this.space = space;
         this.setup = space.setup();
         this.growth = setup.style().growth();
@@ -41,7 +44,7 @@ final class FloorLegs {
             double grown = walk.grain().growthRatio();
             if (grown > growth.acceptable().highFraction()) break;
             if (grown < growth.acceptable().lowFraction() - WITHER_GROWTH_RATIO) continue;
-            double turning = turns.costMinutes(from.at(), at);
+            double turning = turns.costMinutes(turnedAt(from), at);
             if (toWither) space.arrive(from, stops.wither(), at, walk.grain(), turning, sink);
             if (toLoad) {
                 double cost = turning + space.rules().growthAtLoading(grown);
@@ -67,9 +70,14 @@ final class FloorLegs {
             }
             double cost = space.rules().withersItsTime(walk.hours(), walk.meanC())
                     + space.rules().growthAtLoading(walk.grain().growthRatio())
-                    + turns.costMinutes(from.at(), at);
+                    + turns.costMinutes(turnedAt(from), at);
             space.arrive(from, load, at, walk.grain(), cost, sink);
         }
+    }
+
+    /** Where the bed of this label was last moved: as it was spread, or later if the search begins here. */
+    int turnedAt(Label from) {
+        return from.before() == null ? Math.max(from.at(), lastTurned) : from.at();
     }
 
     /** The bed of the piece on the floor. */

@@ -16,8 +16,7 @@ final class PieceRoute implements Route {
     private static final double CELL_RATIO = 0.01;
 
     private final Space space;
-    private final Grain raw;
-    private final List<Integer> startAts;
+    private final List<Label> starts;
     private final SteepLegs steep;
     private final FloorLegs floor;
     private final KilnLegs kiln;
@@ -27,10 +26,9 @@ final class PieceRoute implements Route {
     private final Effort effort;
     private long unique;
 
-    PieceRoute(Space space, Legs legs, Grain raw, List<Integer> startAts, Bound bound, Ending ending) {
+    PieceRoute(Space space, Legs legs, List<Label> starts, Bound bound, Ending ending) {
         this.space = space;
-        this.raw = raw;
-        this.startAts = startAts;
+        this.starts = List.copyOf(starts);
         this.steep = legs.steep();
         this.floor = legs.floor();
         this.kiln = legs.kiln();
@@ -48,6 +46,11 @@ final class PieceRoute implements Route {
 
     @Override
     public List<Label> starts() {
+        return starts;
+    }
+
+    /** The labels of raw grain put to steep at these candidates. */
+    static List<Label> starts(Space space, Grain raw, List<Integer> startAts) {
         List<Label> starts = new ArrayList<>();
         for (int at : startAts) {
             if (!space.canBegin(0, at)) continue;
@@ -80,7 +83,8 @@ final class PieceRoute implements Route {
 
     @Override
     public double boundMinutes(Label label) {
-        return bound.minutes(label);
+        boolean onlyStart = label.before() == null && starts.size() == 1;
+        return onlyStart ? 0 : bound.minutes(label);
     }
 
     @Override

@@ -3,6 +3,7 @@ package piecewright.plan.search;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
@@ -32,6 +33,8 @@ public final class Search {
     private final TurnChains stirs;
     private final Bound bound;
     private final PieceRoute route;
+    private final FloorLegs floorLegs;
+    private final Optional<TakenUp> takenUp;
 
     /**
      * What to search for.
@@ -41,7 +44,9 @@ public final class Search {
      * @param readyBy when the malt must have rested; the end of time when only the start is given
      * @param mostNights night acts allowed
      * @param rawC temperature of the dry grain, °C
-     * @param gateMarginFraction how much drier than its figure a gate must find the malt, wet basis, 0 or more
+     * @param gateMarginFraction how much drier than its figure a gate must find the malt, wet basis; below 0 it may
+     *     be so much wetter, where something else decides
+     * @param goingOn what was done already
      */
     public record Wish(
             Instant startFrom,
@@ -49,7 +54,18 @@ public final class Search {
             Instant readyBy,
             int mostNights,
             double rawC,
-            double gateMarginFraction) {}
+            double gateMarginFraction,
+            GoingOn goingOn) {
+        public Wish(
+                Instant startFrom,
+                Instant startUntil,
+                Instant readyBy,
+                int mostNights,
+                double rawC,
+                double gateMarginFraction) {
+            this(startFrom, startUntil, readyBy, mostNights, rawC, gateMarginFraction, GoingOn.afresh());
+        }
+    }
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
         this(setup, grid, wish, ActKind.DEROOT, Effort.usual());
@@ -62,10 +78,13 @@ public final class Search {
                 setup.outfit().drying().hottestDryC(),
                 setup.outfit().drying().cureC());
         Rules rules = new Rules(setup.style(), setup.lot().waterSensitiveFraction());
-        this.space = new Space(
-                setup, stops, grid, rules, new KilnHeat(setup, stops, wish.gateMarginFraction()), wish.mostNights());
-        this.turns = turnings(setup, grid);
-        this.stirs = new TurnChains(grid, Search::stirGap, TURN_MINUTES, STIR_HARD_MINUTES, 4 * 24 * 60);
+        KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
+        this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
+        Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
+        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
+        var turning = new TurnChains.Turning(TURN_MINUTES, held::innerCostMinutes);
+        this.turns = turnings(setup, grid, turning);
+        this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
                 .filter(stop -> stops.kind(stop) == last)
                 .max()
@@ -74,9 +93,12 @@ public final class Search {
         SteepLegs steepLegs = new SteepLegs(space);
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
         this.bound = new Bound(space, new Bound.Chains(turns, stirs), clock, endCost, goal);
-        var legs = new PieceRoute.Legs(steepLegs, new FloorLegs(space, turns), new KilnLegs(space, stirs), endCost);
-        this.route = new PieceRoute(
-                space, legs, raw(setup, wish.rawC()), starts(grid, wish), bound, new PieceRoute.Ending(goal, effort));
+        this.floorLegs =
+                new FloorLegs(space, turns, takenUp.map(TakenUp::turnedAt).orElse(0));
+        var legs = new PieceRoute.Legs(steepLegs, floorLegs, new KilnLegs(space, stirs), endCost);
+        List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
+                .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
+        this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
@@ -86,6 +108,28 @@ public final class Search {
             found.add(new Found(timetable(goal), goal.costMinutes()));
         }
         return found;
+    }
+
+    /** The same acts at the same instants as given, after what was done; empty when the rules or hours forbid it. */
+    public Optional<Found> exactly(List<Visit> rest) {
+        List<Visit> bounding =
+                rest.stream().filter(visit -> UnderWay.bounds(visit.kind())).toList();
+        Optional<Label> label = takenUp.map(TakenUp::label);
+        for (Visit visit : bounding) {
+            int at = space.grid().firstAtOrAfter(space.grid().minuteOf(visit.at()));
+            List<Label> next = new ArrayList<>();
+            label.ifPresentOrElse(from -> route.expand(from, next::add), () -> next.addAll(route.starts()));
+            label = next.stream()
+                    .filter(one -> one.at() == at
+                            && space.grid().instant(at).equals(visit.at())
+                            && space.stops().id(one.stop()).equals(visit.id()))
+                    .min(Comparator.comparingDouble(Label::costMinutes));
+            if (label.isEmpty()) return Optional.empty();
+        }
+        if (label.isEmpty() || !route.isGoal(label.get())) return Optional.empty();
+        List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
+        visits.addAll(rest);
+        return Optional.of(new Found(new Timetable(visits), label.get().costMinutes()));
     }
 
     /** A timetable and its cost by the quick forms, cost-minutes. */
@@ -144,14 +188,14 @@ public final class Search {
                 .costMinutes((untilMinute - fromMinute) / 60.0);
     }
 
-    private static TurnChains turnings(Setup setup, TimeGrid grid) {
+    private static TurnChains turnings(Setup setup, TimeGrid grid, TurnChains.Turning turning) {
         double depthCm = setup.outfit().growing().depthCm();
         var limits = Practice.turning(depthCm);
         IntToDoubleFunction degrees = expectedDegreeMinutes(setup, grid);
         return new TurnChains(
                 grid,
                 TurnChains.byTemperature(limits, Practice.preferredTurnHours(depthCm), degrees),
-                TURN_MINUTES,
+                turning,
                 (int) (60 * limits.longestHours()),
                 FloorLegs.LONGEST_GROWTH_MINUTES);
     }
@@ -177,26 +221,30 @@ public final class Search {
     }
 
     private Timetable timetable(Label goal) {
-        List<Visit> visits = new ArrayList<>();
+        List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
         List<Label> path = goal.path();
-        int[] numbers = {0, 0};
+        int[] numbers = takenUp.map(TakenUp::numbers).orElseGet(() -> new int[] {0, 0});
         for (int i = 0; i < path.size(); i++) {
             Label label = path.get(i);
-            visits.add(new Visit(
-                    space.stops().id(label.stop()),
-                    space.stops().kind(label.stop()),
-                    space.stops().number(label.stop()),
-                    space.grid().instant(label.at())));
+            if (i > 0 || takenUp.isEmpty()) visits.add(visit(label));
             if (i + 1 < path.size()) addInner(visits, label, path.get(i + 1), numbers);
         }
         return new Timetable(visits);
+    }
+
+    private Visit visit(Label label) {
+        return new Visit(
+                space.stops().id(label.stop()),
+                space.stops().kind(label.stop()),
+                space.stops().number(label.stop()),
+                space.grid().instant(label.at()));
     }
 
     private void addInner(List<Visit> visits, Label label, Label next, int[] numbers) {
         ActKind kind = space.stops().kind(label.stop());
         TimeGrid grid = space.grid();
         if (kind == ActKind.FLOOR || kind == ActKind.WITHER) {
-            for (int at : turns.turns(label.at(), next.at())) {
+            for (int at : turns.turns(floorLegs.turnedAt(label), next.at())) {
                 visits.add(new Visit("floor.turn-" + ++numbers[0], ActKind.TURN, numbers[0], grid.instant(at)));
             }
         } else if (kind == ActKind.LOAD) {

@@ -8,8 +8,9 @@ import piecewright.plan.Setup;
  * What the legs of one search share: the piece, its stops, the candidate instants, the rules.
  *
  * @param mostNights night acts allowed in the whole plan
+ * @param held acts that cost to move
  */
-record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights) {
+record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Held held) {
 
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
@@ -19,7 +20,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** What an act costs by itself at a candidate: its work and its hour. */
     double actCostMinutes(int stop, int at) {
-        return stops.workMinutes(stop) + grid.unsociableCostMinutes(at);
+        return stops.workMinutes(stop) + grid.unsociableCostMinutes(at) + held.costMinutes(stop, grid.minute(at));
     }
 
     /** Cost of coming from one candidate to the act of a later stop, before what the grain makes it cost. */

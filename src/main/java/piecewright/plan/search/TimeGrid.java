@@ -36,6 +36,9 @@ public final class TimeGrid {
     private static final int SHORT_STEP_MINUTES = 30;
 
     private final Instant origin;
+    private final TreeMap<Integer, Boolean> points;
+    private final Availability availability;
+    private final ZoneId zone;
     private final int[] minute;
     private final boolean[] coarse;
     private final int[] nextCoarse;
@@ -46,7 +49,15 @@ public final class TimeGrid {
     private final double[] unsociable;
 
     private TimeGrid(Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone) {
+        this(origin, points, availability, zone, 0);
+    }
+
+    private TimeGrid(
+            Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone, int openMinute) {
         this.origin = origin;
+        this.points = points;
+        this.availability = availability;
+        this.zone = zone;
         int size = points.size();
         minute = new int[size];
         coarse = new boolean[size];
@@ -59,7 +70,9 @@ public final class TimeGrid {
         for (var point : points.entrySet()) {
             minute[at] = point.getKey();
             coarse[at] = point.getValue();
-            describe(at++, availability, zone);
+            describe(at);
+            if (minute[at] < openMinute) close(at);
+            at++;
         }
         firstInSlot = new int[size == 0 ? 0 : minute[size - 1] / SLOT_MINUTES + 1];
         for (int slot = 0, next = 0; slot < firstInSlot.length; slot++) {
@@ -71,7 +84,7 @@ public final class TimeGrid {
         for (int i = size - 1; i >= 0; i--) nextCoarse[i] = coarse[i] ? i : nextCoarse[i + 1];
     }
 
-    private void describe(int at, Availability availability, ZoneId zone) {
+    private void describe(int at) {
         Instant instant = instant(at);
         Optional<Instant> workable = availability.workableUntil(instant);
         Optional<Instant> nightUntil = availability.nightUntil(instant);
@@ -82,6 +95,32 @@ public final class TimeGrid {
                 + minutesBetween(instant, availability.attendedUntil(instant).orElse(instant));
         unsociable[at] =
                 unsociableCostMinutes(LocalTime.ofInstant(instant, zone)) + (night[at] ? NIGHT_ACT_COST_MINUTES : 0);
+    }
+
+    /** No act begins here any more. */
+    private void close(int at) {
+        workableMinutes[at] = -1;
+        night[at] = false;
+        unsociable[at] = 0;
+    }
+
+    /**
+     * The same for a piece under way: nothing begins before that instant, whole minutes counted up.
+     *
+     * @param past instants before it that are still spoken of
+     * @param besides candidates besides the grid's where somebody can act, such as where acts stand already
+     */
+    public TimeGrid goingOn(Instant notBefore, List<Instant> past, List<Instant> besides) {
+        int open = minutesBetween(origin, notBefore.plusSeconds(59));
+        TreeMap<Integer, Boolean> more = new TreeMap<>(points.tailMap(open, true));
+        for (Instant instant : past) putInside(more, minutesBetween(origin, instant), true, Integer.MAX_VALUE);
+        for (Instant instant : besides) {
+            boolean somebody = availability.workableUntil(instant).isPresent()
+                    || availability.nightUntil(instant).isPresent();
+            int at = minutesBetween(origin, instant);
+            if (somebody && at >= open) putInside(more, at, true, Integer.MAX_VALUE);
+        }
+        return new TimeGrid(origin, more, availability, zone, open);
     }
 
     /** All candidates of the horizon; {@code coarseMinutes} and {@code fineMinutes} are the two grids, 5 or more. */
@@ -160,6 +199,11 @@ public final class TimeGrid {
 
     public int size() {
         return minute.length;
+    }
+
+    /** Minutes from the origin to an instant. */
+    int minuteOf(Instant instant) {
+        return minutesBetween(origin, instant);
     }
 
     /** Minutes since the origin. */

@@ -16,7 +16,7 @@ import piecewright.plan.Slip;
 final class TurnChains {
     private final TimeGrid grid;
     private final Gaps gaps;
-    private final int workMinutes;
+    private final Turning turning;
     private final int longestMinutes;
     private final @Nullable Chain[] chains;
     private final double[][] gapCost;
@@ -26,14 +26,17 @@ final class TurnChains {
         double costMinutes(int fromMinute, int untilMinute);
     }
 
+    /** One turning: minutes of work, and what it costs besides to put it at a minute, cost-minutes. */
+    record Turning(int workMinutes, IntToDoubleFunction movedCostMinutes) {}
+
     /**
      * @param longestGapMinutes no gap is ever longer
      * @param longestMinutes no chain is ever longer
      */
-    TurnChains(TimeGrid grid, Gaps gaps, int workMinutes, int longestGapMinutes, int longestMinutes) {
+    TurnChains(TimeGrid grid, Gaps gaps, Turning turning, int longestGapMinutes, int longestMinutes) {
         this.grid = grid;
         this.gaps = gaps;
-        this.workMinutes = workMinutes;
+        this.turning = turning;
         this.longestMinutes = longestMinutes;
         this.chains = new Chain[grid.size()];
         this.gapCost = new double[grid.size()][];
@@ -137,8 +140,12 @@ final class TurnChains {
     }
 
     private double turnedHere(Chain chain, int from, int at) {
-        if (!grid.coarse(at) || grid.night(at) || !grid.fits(at, workMinutes)) return Double.POSITIVE_INFINITY;
-        return chain.arrive[at - from] + workMinutes + grid.unsociableCostMinutes(at);
+        if (!grid.coarse(at) || grid.night(at) || !grid.fits(at, turning.workMinutes()))
+            return Double.POSITIVE_INFINITY;
+        return chain.arrive[at - from]
+                + turning.workMinutes()
+                + turning.movedCostMinutes().applyAsDouble(grid.minute(at))
+                + grid.unsociableCostMinutes(at);
     }
 
     private static final class Chain {

@@ -1,0 +1,178 @@
+package piecewright.app;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.UUID;
+import piecewright.journal.Entry;
+import piecewright.journal.Journal;
+import piecewright.journal.Report.Corrected;
+import piecewright.journal.Report.Tare;
+import piecewright.learn.Lessons;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
+import piecewright.plan.Continuation;
+import piecewright.plan.Plan;
+import piecewright.replan.Batch;
+import piecewright.replan.Position;
+import piecewright.replan.Question;
+import piecewright.replan.ReplanResult;
+import piecewright.replan.ReplanResult.Replanned;
+import piecewright.replan.Replanner;
+import piecewright.replan.Where;
+import piecewright.store.BatchFile;
+import piecewright.store.JournalFile;
+import piecewright.store.JournalFile.Content;
+import piecewright.store.JournalFile.DamagedLine;
+import piecewright.store.JournalFile.Draft;
+import piecewright.store.PlanTimes;
+import piecewright.store.SavedBatch;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.text.DisplayUnits;
+import piecewright.text.LineReader;
+import piecewright.text.LineReading;
+import piecewright.text.LineReading.Unclear;
+import piecewright.text.LineReading.Understood;
+
+/** A kept batch with its journal: what its faces record in it, where it stands, how its rest is planned anew. */
+public final class BatchAtHand {
+    private final Path file;
+    private final UUID id;
+    private final ReadWish wish;
+    private final Batch batch;
+    private final List<DamagedLine> damaged;
+    private final Continuation continuation;
+
+    private BatchAtHand(Path file, UUID id, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
+        this.file = file;
+        this.id = id;
+        this.wish = wish;
+        this.batch = batch;
+        this.damaged = List.copyOf(damaged);
+        this.continuation = Objects.requireNonNull(going);
+    }
+
+    /** Reads the batch and the journal beside it; a batch without a journal has an empty one. */
+    public static BatchAtHand open(Path file, StyleLibrary library, Continuation continuation) throws StoreException {
+        SavedBatch saved = BatchFile.read(file);
+        ReadWish wish = ReadWish.of(file, saved, library);
+        PlanTimes times = PlanTimes.of(file, saved);
+        Content content = JournalFile.read(JournalFile.beside(file), saved.id());
+        Batch batch = new Batch(wish.request(), times.grainKg(), times.visits(), saved.knownEntry(), content.journal());
+        return new BatchAtHand(file, saved.id(), wish, batch, content.damaged(), continuation);
+    }
+
+    /** The same batch in another house: other hours, other kit. */
+    public BatchAtHand inHouse(Path houseFile) throws StoreException {
+        ReadWish moved = wish.withHouse(houseFile);
+        Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
+        return new BatchAtHand(file, id, moved, elsewhere, damaged, continuation);
+    }
+
+    /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
+    public BatchLessons lessons() {
+        return new BatchLessons(wish.files().lot(), wish.files().house());
+    }
+
+    /** The batch as lessons are drawn from it. */
+    public Lessons.Batch told() {
+        return new Lessons.Batch(id, wish.request(), batch.grainKg(), batch.journal());
+    }
+
+    public ZoneId zone() {
+        return wish.request().house().zone();
+    }
+
+    public Journal journal() {
+        return batch.journal();
+    }
+
+    /** Lines of the journal that cannot be read; they stay in the file. */
+    public List<DamagedLine> damaged() {
+        return damaged;
+    }
+
+    /** What came of a typed line. */
+    public sealed interface Recording {
+        /** Kept; questions are those the new entries raise. */
+        record Kept(List<Entry> entries, List<Question> questions) implements Recording {
+            public Kept {
+                entries = List.copyOf(entries);
+                questions = List.copyOf(questions);
+            }
+        }
+
+        /** Nothing was kept: this must be answered first. */
+        record Asked(Unclear unclear) implements Recording {}
+    }
+
+    /** Reads a typed line and adds what it means to the journal. */
+    public Recording recordLine(String line, DisplayUnits units, Instant now)
+            throws StoreException, NotWrittenException {
+        Optional<Act> next = where(now).flatMap(where -> where.next().act());
+        LineReader.Expecting expecting = new LineReader.Expecting(
+                now,
+                next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
+                next.map(act -> OptionalDouble.of(act.expect().massKg())).orElse(OptionalDouble.empty()));
+        LineReading reading = new LineReader(units, zone(), vessels()).read(line, expecting);
+        if (reading instanceof Unclear unclear) return new Recording.Asked(unclear);
+        Understood understood = (Understood) reading;
+        List<Draft> drafts = understood.reports().stream()
+                .map(report -> new Draft(understood.at(), now, Optional.empty(), report))
+                .toList();
+        return kept(drafts, now);
+    }
+
+    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
+        Content after;
+        try {
+            after = JournalFile.append(JournalFile.beside(file), id, journal -> drafts);
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
+        List<Entry> all = after.journal().entries();
+        List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
+        Set<Integer> numbers = new HashSet<>();
+        entries.forEach(entry -> {
+            numbers.add(entry.number());
+            if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
+        });
+        BatchAtHand later = new BatchAtHand(file, id, wish, batch.withJournal(after.journal()), damaged, continuation);
+        List<Question> raised = new ArrayList<>();
+        later.where(now)
+                .ifPresent(where -> where.happened().questions().stream()
+                        .filter(question -> numbers.contains(question.entry()))
+                        .forEach(raised::add));
+        return new Recording.Kept(entries, raised);
+    }
+
+    private List<Tare> vessels() {
+        return batch.journal().vessels();
+    }
+
+    /** Where the piece stands; empty when the house has no kit for it any more. */
+    public Optional<Where> where(Instant now) {
+        return new Position(continuation).of(batch, vessels(), now);
+    }
+
+    /** The rest planned anew. */
+    public ReplanResult replan(Instant now) {
+        return new Replanner(continuation).replan(batch, vessels(), now);
+    }
+
+    /** Keeps a new plan in place of the old one, and in a calendar where asked. */
+    public Keeping.Kept accept(Replanned replanned, Optional<Path> calendar, DisplayUnits units, Instant now)
+            throws StoreException, NotWrittenException {
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, () -> id);
+        Plan plan = replanned.plan();
+        return keeping.keep(wish, plan, batch.journal().nextNumber() - 1, units, now);
+    }
+}

@@ -1,0 +1,92 @@
+package piecewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import piecewright.app.BatchAtHand;
+import piecewright.app.NotWrittenException;
+import piecewright.replan.ReplanResult;
+import piecewright.replan.ReplanResult.Replanned;
+import piecewright.replan.Where;
+import piecewright.store.StoreException;
+import piecewright.store.UnderWayJson;
+import piecewright.text.DisplayUnits;
+import piecewright.text.MovePage;
+
+/** Plans the rest of a batch anew from what was recorded. */
+@Command(
+        name = "replan",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Plans the rest of a batch anew from what was recorded: what moves, from when to when, and why.",
+        footer = {
+            "",
+            "Ends with 0 planned, 1 not possible (and why), 2 something given is wrong, 3 a file could not be written."
+        })
+final class ReplanCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private final BatchOptions batchOptions = new BatchOptions();
+
+    @Option(names = "--accept", description = "Keep the new plan as the plan of this batch.")
+    private boolean accept;
+
+    @Option(
+            names = "--calendar",
+            paramLabel = "FILE",
+            description = "With --accept: write the acts as an iCalendar file; the same file again updates it.")
+    private @Nullable Path calendar;
+
+    @Option(
+            names = "--house",
+            paramLabel = "FILE",
+            description = "The household as it is now: other hours, a day away, other kit; a JSON file.")
+    private @Nullable Path house;
+
+    @Mixin
+    private final UnitOptions unitOptions = new UnitOptions();
+
+    @Option(names = "--json", description = "Print it as JSON instead of sentences.")
+    private boolean json;
+
+    ReplanCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws OptionException, StoreException, NotWrittenException {
+        DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
+        if (calendar != null && !accept) throw new OptionException("--calendar", "needs --accept beside it");
+        BatchAtHand kept = batchOptions.open(surroundings);
+        BatchAtHand batch = house == null ? kept : kept.inHouse(house);
+        Instant now = batchOptions.now(surroundings, batch.zone());
+        ReplanResult result = batch.replan(now);
+        said(batch, result, units, now);
+        if (!(result instanceof Replanned replanned)) return Ending.NOT_POSSIBLE;
+        if (accept) batch.accept(replanned, Optional.ofNullable(calendar), units, now);
+        if (!json)
+            surroundings
+                    .streams()
+                    .out()
+                    .print("\n" + MovePage.ending(accept ? MovePage.Ended.KEPT : MovePage.Ended.PROPOSED));
+        return Ending.DONE;
+    }
+
+    private void said(BatchAtHand batch, ReplanResult result, DisplayUnits units, Instant now) throws StoreException {
+        Where before = batch.where(now)
+                .orElseThrow(() -> new StoreException(
+                        batchOptions.file(), "its house has no kit that holds this batch any more; mend the house"));
+        PrintWriter out = surroundings.streams().out();
+        out.print(
+                json
+                        ? new UnderWayJson(units, batch.zone()).replanned(result, before.plan(), batch.journal())
+                        : new MovePage(units, batch.zone(), batch.journal()).of(result, before.plan()));
+    }
+}

@@ -1,0 +1,150 @@
+package piecewright.replan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import piecewright.journal.Report.Tare;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
+import piecewright.plan.Begun;
+import piecewright.plan.Continuation;
+import piecewright.plan.Plan;
+import piecewright.plan.Reading;
+import piecewright.plan.Simulation.Course;
+import piecewright.plan.Simulation.Read;
+import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.UnderWay;
+import piecewright.process.GrainMass;
+import piecewright.process.PieceState;
+import piecewright.process.germination.FloorActs;
+import piecewright.replan.Where.Help;
+import piecewright.replan.Where.Next;
+import piecewright.replan.Where.Water;
+
+/** Says where a piece stands. Pure. */
+public final class Position {
+    /** Judgement: practice, free drying is over and the bed lies loose at about this moisture, wet basis. */
+    static final double LOOSE_FRACTION = 0.23;
+    /** Judgement: a bed within half a point of what it should keep needs no water. */
+    private static final double KEPT_FRACTION = 0.005;
+    /** Judgement: dry matter lost in the steep is known to half a hundredth. */
+    private static final double STEEP_LOSS_SD = 0.005;
+    /** Judgement: and each hundredth lost later to four tenths of it. */
+    private static final double LATER_LOSS_SD = 0.4;
+    /** Judgement: forecast of moisture from the usual rates of grain and kiln, never weighed, wet basis. */
+    private static final double UNWEIGHED_SD = 0.02;
+    /** Judgement: drained the same way each time a weighing is out by half a point, wet basis. */
+    private static final double DRAINING_SD = 0.005;
+
+    private final Continuation continuation;
+
+    public Position(Continuation continuation) {
+        this.continuation = continuation;
+    }
+
+    /**
+     * Where the piece stands; empty when the house has no kit for it any more.
+     *
+     * @param vessels vessels whose weight is remembered
+     */
+    public Optional<Where> of(Batch batch, List<Tare> vessels, Instant now) {
+        Happened happened = Chronicle.of(batch, vessels, now);
+        Begun begun = begun(batch, happened, now);
+        List<Visit> rest = begun.toCome();
+        List<Visit> all = new ArrayList<>(happened.visits());
+        rest.forEach(visit ->
+                all.add(visit.at().isAfter(now) ? visit : new Visit(visit.id(), visit.kind(), visit.number(), now)));
+        Optional<Plan> plan = continuation.told(batch.request(), begun, all);
+        if (plan.isEmpty()) return Optional.empty();
+        PieceState raw = plan.get().course().isEmpty()
+                ? plan.get().outcome().finished()
+                : plan.get().course().get(0).state();
+        Optional<Course> course = happened.visits().isEmpty()
+                ? Optional.empty()
+                : continuation.course(batch.request(), asked(begun), happened.visits());
+        PieceState state = course.map(Position::last).map(Read::held).orElse(raw);
+        Help help = course.isPresent() ? help(batch, happened, plan.get(), state, now) : nothing();
+        return Optional.of(new Where(
+                now, plan.get(), state, water(batch, course, state), next(plan.get(), rest, now), help, happened));
+    }
+
+    static Begun begun(Batch batch, Happened happened, Instant now) {
+        return new Begun(batch.grainKg(), happened.visits(), happened.found(), batch.planned(), now);
+    }
+
+    private static Begun asked(Begun begun) {
+        List<Reading> readings = new ArrayList<>(begun.found().readings());
+        readings.add(Reading.nothing(begun.now()));
+        return begun.withFound(begun.found().withReadings(readings));
+    }
+
+    private static Read last(Course course) {
+        return course.reads().get(course.reads().size() - 1);
+    }
+
+    private static Next next(Plan plan, List<Visit> rest, Instant now) {
+        List<Visit> overdue =
+                rest.stream().filter(visit -> !visit.at().isAfter(now)).toList();
+        if (rest.isEmpty()) return new Next(Optional.empty(), Duration.ZERO, overdue);
+        Optional<Act> act = plan.acts().stream()
+                .filter(each -> each.id().equals(rest.get(0).id()))
+                .findFirst();
+        return new Next(act, Duration.between(now, rest.get(0).at()), overdue);
+    }
+
+    private Water water(Batch batch, Optional<Course> course, PieceState state) {
+        double fraction = state.mass().moisture().wetBasisFraction();
+        var lot = batch.request().lot().moisture();
+        if (course.isEmpty()) return new Water.Known(fraction, lot.sdFraction(), Optional.empty());
+        Optional<Read> weighed = course.get().reads().stream()
+                .filter(read -> read.reading().weighs())
+                .reduce((first, second) -> second);
+        boolean sampled = weighed.isPresent()
+                && weighed.get().reading().moistureFraction().isPresent();
+        if (weighed.isPresent() && !sampled && fraction <= Reading.TELLING_FRACTION + 1e-9) {
+            return new Water.AtOrBelow(Reading.TELLING_FRACTION);
+        }
+        double sd = weighed.isEmpty() ? UNWEIGHED_SD : sampled ? DRAINING_SD : weighedSd(batch, state.mass());
+        return new Water.Known(fraction, sd, weighed.map(read -> read.reading().at()));
+    }
+
+    /** M = 1 − D / W with D the dry matter left: doubts of raw moisture, of losses, of the scale and of draining. */
+    private static double weighedSd(Batch batch, GrainMass mass) {
+        var lot = batch.request().lot().moisture();
+        double raw = lot.sdFraction() / (1 - lot.moisture().wetBasisFraction());
+        double lost = 1 - mass.dryMatterKg() / mass.initialDryMatterKg();
+        double loss = STEEP_LOSS_SD + LATER_LOSS_SD * Math.max(0, lost - 0.01);
+        double scale = batch.request().house().kit().scale().stepG() / 1000 / Math.sqrt(12) / mass.totalKg();
+        double dry = 1 - mass.moisture().wetBasisFraction();
+        return Math.hypot(dry * Math.hypot(Math.hypot(raw, loss), scale), DRAINING_SD * mass.dryBasisRatio() / 0.8);
+    }
+
+    private static Help nothing() {
+        return new Help(OptionalDouble.empty(), Optional.empty());
+    }
+
+    private static Help help(Batch batch, Happened happened, Plan plan, PieceState state, Instant now) {
+        Visit began = UnderWay.began(happened.visits());
+        double fraction = state.mass().moisture().wetBasisFraction();
+        if (began.kind() == ActKind.FLOOR) {
+            double keep = batch.request().style().growth().keepMoistureFraction();
+            boolean dry = fraction < keep - KEPT_FRACTION;
+            return dry
+                    ? new Help(
+                            OptionalDouble.of(FloorActs.sprinklingKg(state.mass(), keep / (1 - keep))),
+                            Optional.empty())
+                    : nothing();
+        }
+        boolean dries = began.kind() == ActKind.LOAD || began.kind() == ActKind.RAISE;
+        if (!dries || fraction <= LOOSE_FRACTION) return nothing();
+        Optional<Duration> breaks = plan.course().stream()
+                .filter(sample -> sample.at().isAfter(now)
+                        && sample.state().mass().moisture().wetBasisFraction() <= LOOSE_FRACTION)
+                .findFirst()
+                .map(sample -> Duration.between(now, sample.at()));
+        return new Help(OptionalDouble.empty(), breaks);
+    }
+}

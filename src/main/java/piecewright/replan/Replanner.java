@@ -1,0 +1,112 @@
+package piecewright.replan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import piecewright.journal.Report.Tare;
+import piecewright.plan.Begun;
+import piecewright.plan.Continuation;
+import piecewright.plan.Obstacle;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.PlanResult;
+import piecewright.plan.Timetable;
+import piecewright.plan.Timetable.Visit;
+import piecewright.replan.Move.Because;
+import piecewright.replan.ReplanResult.NotPossible;
+import piecewright.replan.ReplanResult.Replanned;
+
+/**
+ * Plans the rest of a piece anew. Pure: the same batch, journal and instant give the same plan. What happened is
+ * history; acts to come stay where they stand unless that harms more than moving them.
+ */
+public final class Replanner {
+    private final Continuation continuation;
+    private final Position position;
+
+    public Replanner(Continuation continuation) {
+        this.continuation = continuation;
+        this.position = new Position(continuation);
+    }
+
+    /**
+     * @param vessels vessels whose weight is remembered
+     * @param now no act before this
+     */
+    public ReplanResult replan(Batch batch, List<Tare> vessels, Instant now) {
+        Optional<Where> where = position.of(batch, vessels, now);
+        Happened happened = where.map(Where::happened).orElseGet(() -> Chronicle.of(batch, vessels, now));
+        Begun begun = Position.begun(batch, happened, now);
+        PlanResult result = continuation.continued(batch.request(), begun);
+        if (result instanceof PlanResult.NotPossible not) {
+            List<Rescue> rescues = where.map(stands -> RescueRules.of(batch, stands, begun.toCome()))
+                    .orElse(List.of());
+            return new NotPossible(not.obstacles(), later(batch, begun, not.obstacles()), happened, rescues);
+        }
+        Plan plan = ((PlanResult.Planned) result).plan();
+        List<Visit> visits = Timetable.of(plan).visits();
+        List<Visit> toCome = visits.subList(happened.visits().size(), visits.size());
+        List<Rescue> rescues =
+                where.map(stands -> RescueRules.of(batch, stands, toCome)).orElse(List.of());
+        return new Replanned(plan, moves(begun, toCome, because(batch, begun, happened)), happened, rescues);
+    }
+
+    /** The plan without a day to be ready by, where that day is what cannot be kept. */
+    private Optional<Plan> later(Batch batch, Begun begun, List<Obstacle> obstacles) {
+        boolean tooSoon = obstacles.stream().anyMatch(one -> one instanceof Obstacle.TooSoon);
+        if (!tooSoon || begun.visits().isEmpty()) return Optional.empty();
+        PlanRequest wish = batch.request();
+        var day = begun.visits().get(0).at().atZone(wish.house().zone()).toLocalDate();
+        PlanRequest open =
+                new PlanRequest(wish.style(), wish.lot(), wish.house(), wish.amount(), new When.StartOn(day));
+        return continuation
+                .continued(open, begun)
+                .match(planned -> Optional.of(planned.plan()), not -> Optional.empty());
+    }
+
+    private static List<Move> moves(Begun begun, List<Visit> toCome, Because because) {
+        Map<String, Instant> before = new LinkedHashMap<>();
+        for (Visit visit : begun.toCome()) before.put(visit.id(), visit.at());
+        Map<String, Instant> after = new HashMap<>();
+        for (Visit visit : toCome) after.put(visit.id(), visit.at());
+        List<Move> moves = new ArrayList<>();
+        before.forEach((id, at) -> {
+            Optional<Instant> to = Optional.ofNullable(after.get(id));
+            boolean stays = to.isPresent() && to.get().equals(at);
+            Because own = at.isBefore(begun.now()) ? new Because.NotRecorded(id) : because;
+            if (!stays) moves.add(new Move(id, Optional.of(at), to, own));
+        });
+        for (Visit visit : toCome) {
+            if (!before.containsKey(visit.id())) {
+                moves.add(new Move(visit.id(), Optional.empty(), Optional.of(visit.at()), because));
+            }
+        }
+        moves.sort(Comparator.comparing(move -> move.to().or(move::from).orElseThrow()));
+        return moves;
+    }
+
+    /** What departs most from the plan. */
+    private Because because(Batch batch, Begun begun, Happened happened) {
+        Optional<Visit> overdue = begun.toCome().stream()
+                .filter(visit -> visit.at().isBefore(begun.now()))
+                .findFirst();
+        Departures departures = new Departures(batch, happened);
+        continuation
+                .course(batch.request(), begun, happened.visits().isEmpty() ? begun.toCome() : happened.visits())
+                .ifPresent(departures::readings);
+        double lateHours = overdue.map(
+                        visit -> Duration.between(visit.at(), begun.now()).toMinutes() / 60.0)
+                .orElse(0.0);
+        Optional<Integer> entry = departures.largestOver(lateHours);
+        if (entry.isPresent()) return new Because.Entered(entry.get());
+        return overdue.<Because>map(visit -> new Because.NotRecorded(visit.id()))
+                .orElseGet(Because.Better::new);
+    }
+}

@@ -1,0 +1,74 @@
+package piecewright.replan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import piecewright.journal.Entry;
+import piecewright.journal.Report.Tare;
+import piecewright.journal.Report.Weighed;
+import piecewright.replan.Question.Vessel;
+
+/** Whether weights can be true, one after the other as they were found. Scratch space of one reading of a journal. */
+final class Weights {
+    /** Judgement: practice, a jump of more than this share in a direction physics forbids is an error of weighing. */
+    private static final double JUMP_FRACTION = 0.04;
+    /** Judgement: no grain holds more water, kg per kg of dry matter: saturation and a film. */
+    private static final double WETTEST_RATIO = 1.25;
+    /** Judgement: no piece has lost more of its dry matter, rootlets and handling included. */
+    private static final double LEAST_DRY_FRACTION = 0.78;
+    /** Judgement: without its vessel the grain may have dried by this share since it was last weighed. */
+    private static final double DRIED_FRACTION = 0.12;
+
+    private final double dryKg;
+    private final List<Tare> vessels;
+    private OptionalDouble lastKg = OptionalDouble.empty();
+    private double addedKg;
+    private boolean soaked;
+
+    Weights(double dryKg, List<Tare> vessels) {
+        this.dryKg = dryKg;
+        this.vessels = List.copyOf(vessels);
+    }
+
+    /** The grain went under water: it may be heavier next time. */
+    void soaked() {
+        soaked = true;
+    }
+
+    void sprinkled(double waterKg) {
+        addedKg += waterKg;
+    }
+
+    /** What speaks against a weighing; a weighing nothing speaks against is believed from here on. */
+    Optional<Question> against(Entry entry, Weighed weighed) {
+        double netKg = weighed.netKg();
+        double most = dryKg * (1 + WETTEST_RATIO);
+        double least = dryKg * LEAST_DRY_FRACTION;
+        if (lastKg.isPresent()) {
+            double before = lastKg.getAsDouble() + addedKg;
+            if (!soaked && netKg > before * (1 + JUMP_FRACTION)) {
+                return Optional.of(new Question.GotHeavier(
+                        entry.number(), entry.at(), netKg, lastKg.getAsDouble(), explained(netKg, before)));
+            }
+            if (soaked && netKg < before * (1 - JUMP_FRACTION)) {
+                return Optional.of(new Question.GotLighter(entry.number(), entry.at(), netKg, lastKg.getAsDouble()));
+            }
+        }
+        if (netKg > most || netKg < least) {
+            return Optional.of(new Question.NoSuchWeight(entry.number(), entry.at(), netKg, least, most));
+        }
+        lastKg = OptionalDouble.of(netKg);
+        addedKg = 0;
+        soaked = false;
+        return Optional.empty();
+    }
+
+    private Optional<Vessel> explained(double netKg, double beforeKg) {
+        return vessels.stream()
+                .map(tare -> new Vessel(tare.vessel(), tare.tareKg(), netKg - tare.tareKg()))
+                .filter(vessel -> vessel.withoutKg() <= beforeKg * (1 + JUMP_FRACTION / 4)
+                        && vessel.withoutKg() >= beforeKg * (1 - DRIED_FRACTION))
+                .min(Comparator.comparingDouble(vessel -> Math.abs(beforeKg - vessel.withoutKg())));
+    }
+}

@@ -1,0 +1,53 @@
+package piecewright.store;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import piecewright.plan.ActKind;
+import piecewright.plan.Timetable;
+import piecewright.plan.Timetable.Visit;
+
+/**
+ * When the acts of a kept plan stand: what a saved plan document still must tell once its wish is known.
+ *
+ * @param grainKg grain that goes into the steep, kg
+ * @param visits in time order
+ */
+public record PlanTimes(double grainKg, List<Visit> visits) {
+    public PlanTimes {
+        visits = List.copyOf(visits);
+    }
+
+    /** Reads the document a batch keeps; the file is only named in refusals. */
+    public static PlanTimes of(Path file, SavedBatch batch) throws StoreException {
+        JsonBlock plan = JsonBlock.root(file, batch.planJson(), "plan").block("plan");
+        double grainKg = plan.number("rawGrainKg", 0.001, 2000);
+        List<Visit> visits = new ArrayList<>();
+        for (JsonBlock act : plan.blocks("acts")) {
+            String id = act.text("id");
+            String word = act.text("kind");
+            ActKind kind = Arrays.stream(ActKind.values())
+                    .filter(each -> each.key().equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> act.refused("kind", "is no act known here; take the file from a copy"));
+            visits.add(new Visit(
+                    id,
+                    kind == ActKind.SPRINKLE ? ActKind.TURN : kind,
+                    Timetable.numberIn(id),
+                    moment(act).toInstant()));
+        }
+        if (visits.isEmpty()) throw plan.refused("acts", "must name at least one act; take the file from a copy");
+        return new PlanTimes(grainKg, visits);
+    }
+
+    private static OffsetDateTime moment(JsonBlock act) throws StoreException {
+        try {
+            return OffsetDateTime.parse(act.text("startsAt"));
+        } catch (DateTimeParseException wrong) {
+            throw act.refused("startsAt", "is not a moment such as 2031-03-29T19:00:00+01:00; correct it");
+        }
+    }
+}

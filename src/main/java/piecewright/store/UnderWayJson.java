@@ -1,0 +1,162 @@
+package piecewright.store;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import piecewright.journal.Entry;
+import piecewright.journal.Journal;
+import piecewright.plan.Plan;
+import piecewright.replan.Move;
+import piecewright.replan.Question;
+import piecewright.replan.ReplanResult;
+import piecewright.replan.ReplanResult.NotPossible;
+import piecewright.replan.ReplanResult.Replanned;
+import piecewright.replan.Rescue;
+import piecewright.replan.Where;
+import piecewright.replan.Where.Water;
+import piecewright.text.DisplayUnits;
+import piecewright.text.EntryWords;
+import piecewright.text.LineReading;
+import piecewright.text.MovePage;
+import piecewright.text.WherePage;
+import piecewright.text.Wording;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What was recorded, where a piece stands and what moves, as JSON documents, format 1. */
+public final class UnderWayJson {
+    private final DisplayUnits units;
+    private final ZoneId zone;
+
+    public UnderWayJson(DisplayUnits units, ZoneId zone) {
+        this.units = units;
+        this.zone = zone;
+    }
+
+    /** Entries just kept, read back. */
+    public String recorded(List<Entry> entries, List<Question> questions) {
+        ObjectNode root = root();
+        ArrayNode list = root.putArray("entries");
+        EntryWords words = new EntryWords(units, zone);
+        for (Entry entry : entries) {
+            ObjectNode node = list.addObject();
+            node.put("number", entry.number());
+            node.put("at", moment(entry.at()));
+            ReportJson.put(node.putObject("report"), entry.report());
+            node.put("text", words.dated(entry));
+        }
+        questions(root, questions);
+        return JsonText.write(root);
+    }
+
+    /** What has to be asked before a line can be kept. */
+    public String asked(LineReading.Unclear unclear) {
+        ObjectNode root = root();
+        root.put("question", unclear.question());
+        ArrayNode choices = root.putArray("choices");
+        unclear.choices().forEach(choices::add);
+        return JsonText.write(root);
+    }
+
+    /** Where the piece stands. */
+    public String where(Where where) {
+        ObjectNode root = root();
+        root.put("now", moment(where.now()));
+        if (!where.happened().visits().isEmpty()) state(root.putObject("state"), where);
+        ObjectNode next = root.putObject("next");
+        where.next().act().ifPresent(act -> {
+            next.put("act", act.id());
+            next.put("planned", moment(where.now().plus(where.next().in())));
+            next.put("inMinutes", where.next().in().toMinutes());
+        });
+        ArrayNode done = root.putArray("done");
+        where.happened().visits().forEach(visit -> {
+            ObjectNode node = done.addObject().put("act", visit.id()).put("at", moment(visit.at()));
+            Integer entry = where.happened().entryByAct().get(visit.id());
+            if (entry != null) node.put("entry", entry);
+        });
+        ArrayNode assumed = root.putArray("assumed");
+        where.happened().assumed().forEach(assumed::add);
+        questions(root, where.happened().questions());
+        ArrayNode sentences = root.putArray("sentences");
+        new WherePage(units, zone).sentences(where).forEach(sentences::add);
+        return JsonText.write(root);
+    }
+
+    private static void state(ObjectNode node, Where where) {
+        if (where.water() instanceof Water.Known known) {
+            node.put("moistureWetBasisFraction", PlanJson.rounded(known.moistureFraction(), 4));
+            node.put("moistureSdFraction", PlanJson.rounded(known.sdFraction(), 4));
+        } else if (where.water() instanceof Water.AtOrBelow below) {
+            node.put("moistureAtOrBelowWetBasisFraction", PlanJson.rounded(below.moistureFraction(), 4));
+        }
+        node.put("massKg", PlanJson.rounded(where.state().mass().totalKg(), 3));
+        node.put("grainC", PlanJson.rounded(where.state().grainC(), 1));
+        node.put("acrospireFraction", PlanJson.rounded(where.state().growth().growthRatio(), 2));
+        where.help().sprinkleKg().ifPresent(waterKg -> node.put("sprinkleMl", Math.round(waterKg * 1000)));
+        where.help().breaksIn().ifPresent(in -> node.put("bedBreaksInMinutes", in.toMinutes()));
+    }
+
+    /** What moves, or why nothing can. */
+    public String replanned(ReplanResult result, Plan before, Journal journal) {
+        ObjectNode root = root();
+        MovePage page = new MovePage(units, zone, journal);
+        if (result instanceof Replanned replanned) {
+            ArrayNode moves = root.putArray("moves");
+            replanned.moves().forEach(move -> move(moves.addObject(), move, page));
+            rescues(root, result, replanned.plan());
+            new PlanJson(new Wording(units, zone)).put(root.putObject("plan"), replanned.plan());
+        } else {
+            NotPossible not = (NotPossible) result;
+            Wording wording = new Wording(units, zone);
+            ArrayNode obstacles = root.putArray("obstacles");
+            not.obstacles().forEach(one -> obstacles.addObject().put("text", wording.obstacle(one)));
+            not.later()
+                    .ifPresent(plan ->
+                            root.put("possibleReadyAt", moment(plan.subject().readyAt())));
+            rescues(root, result, before);
+        }
+        questions(root, result.happened().questions());
+        return JsonText.write(root);
+    }
+
+    private void move(ObjectNode node, Move move, MovePage page) {
+        node.put("act", move.actId());
+        move.from().ifPresent(from -> node.put("from", moment(from)));
+        move.to().ifPresent(to -> node.put("to", moment(to)));
+        if (move.because() instanceof Move.Because.Entered entered) node.put("becauseOfEntry", entered.entry());
+        node.put("text", page.sentence(move));
+    }
+
+    private void rescues(ObjectNode root, ReplanResult result, Plan plan) {
+        ArrayNode list = root.putArray("rescues");
+        WherePage words = new WherePage(units, zone);
+        for (Rescue rescue : result.rescues()) {
+            ObjectNode node = list.addObject();
+            node.put(
+                    "rule",
+                    rescue.rule().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+            rescue.entry().ifPresent(entry -> node.put("entry", entry));
+            Optional<String> act = rescue.actId();
+            act.ifPresent(id -> node.put("act", id));
+            rescue.waterKg().ifPresent(waterKg -> node.put("waterMl", Math.round(waterKg * 1000)));
+            node.put("text", words.rescue(rescue, plan));
+        }
+    }
+
+    private void questions(ObjectNode root, List<Question> questions) {
+        ArrayNode list = root.putArray("questions");
+        WherePage words = new WherePage(units, zone);
+        questions.forEach(one -> list.addObject().put("entry", one.entry()).put("text", words.question(one)));
+    }
+
+    private static ObjectNode root() {
+        return JsonText.newObject().put("format", 1);
+    }
+
+    private String moment(Instant at) {
+        return OffsetDateTime.ofInstant(at, zone).toString();
+    }
+}

@@ -1,0 +1,114 @@
+package piecewright.text;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import piecewright.plan.Act;
+import piecewright.plan.Plan;
+import piecewright.process.PieceState;
+import piecewright.quantity.Moisture;
+import piecewright.replan.Question;
+import piecewright.replan.Rescue;
+import piecewright.replan.Where;
+import piecewright.replan.Where.Water;
+
+/** Where a piece stands, as sentences. */
+public final class WherePage {
+    /** Judgement: less water than this is nothing, kg. */
+    private static final double LEAST_WATER_KG = 0.005;
+
+    private final QuantityFormat quantities;
+    private final MomentFormat moments;
+    private final RescueWords rescues;
+    private final QuestionWords questions;
+
+    public WherePage(DisplayUnits units, ZoneId zone) {
+        this.quantities = new QuantityFormat(units);
+        this.moments = new MomentFormat(zone, units.locale());
+        this.rescues = new RescueWords(units, zone);
+        this.questions = new QuestionWords(units);
+    }
+
+    /** The page. */
+    public String of(Where where) {
+        StringBuilder page = new StringBuilder(Phrases.say("where.title", moments.dated(where.now()))).append('\n');
+        for (String sentence : sentences(where)) page.append(Paragraph.of("", sentence));
+        return page.toString();
+    }
+
+    /** What is known, asked and next, one sentence or two each. */
+    public List<String> sentences(Where where) {
+        List<String> sentences = new ArrayList<>();
+        for (Question question : where.happened().questions()) sentences.add(question(question));
+        if (where.happened().visits().isEmpty()) sentences.add(Phrases.say("where.dry"));
+        else sentences.addAll(state(where));
+        if (!where.happened().assumed().isEmpty()) {
+            List<String> names =
+                    where.happened().assumed().stream().map(ActNames::byId).toList();
+            sentences.add(Phrases.say("where.assumed", String.join(", ", names)));
+        }
+        sentences.add(next(where));
+        return sentences;
+    }
+
+    private List<String> state(Where where) {
+        List<String> sentences = new ArrayList<>();
+        PieceState state = where.state();
+        sentences.add(water(where.water(), state));
+        sentences.add(Phrases.say("where.grain", quantities.temperature(state.grainC())));
+        double grown = state.growth().growthRatio();
+        if (grown > 0) sentences.add(Phrases.say("where.grown", quantities.percent(grown)));
+        where.help().sprinkleKg().ifPresent(waterKg -> {
+            if (waterKg > LEAST_WATER_KG) sentences.add(Phrases.say("where.sprinkle", quantities.volume(waterKg)));
+        });
+        where.help().breaksIn().ifPresent(in -> sentences.add(Phrases.say("where.breaks", quantities.time(in))));
+        return sentences;
+    }
+
+    private String water(Water water, PieceState state) {
+        if (water instanceof Water.AtOrBelow below) {
+            return Phrases.say("where.at-or-below", quantities.percent(below.moistureFraction()));
+        }
+        Water.Known known = (Water.Known) water;
+        String moisture = Phrases.say(
+                "where.moisture",
+                quantities.moisture(new Moisture(known.moistureFraction())),
+                quantities.moisture(new Moisture(known.sdFraction())),
+                quantities.mass(state.mass().totalKg()));
+        String basis = known.weighedAt()
+                .map(at -> Phrases.say("where.moisture.weighed", moments.moment(at)))
+                .orElseGet(() -> Phrases.say("where.moisture.forecast"));
+        return moisture + " " + basis;
+    }
+
+    private String next(Where where) {
+        Where.Next next = where.next();
+        if (next.act().isEmpty()) return Phrases.say("where.done");
+        Act act = next.act().get();
+        Instant planned = where.now().plus(next.in());
+        String title = ActNames.byId(act.id());
+        Duration in = next.in();
+        return in.isNegative()
+                ? Phrases.say("where.overdue", title, moments.moment(planned), quantities.time(in.abs()))
+                : Phrases.say("where.next", title, moments.moment(planned), quantities.time(in));
+    }
+
+    /** Asks about an entry that cannot be true. */
+    public String question(Question question) {
+        return questions.sentence(question);
+    }
+
+    /** What practice does, and the act of the plan that carries it out. */
+    public String rescue(Rescue rescue, Plan plan) {
+        return rescues.sentence(
+                rescue,
+                id -> plan.acts().stream()
+                        .filter(act -> act.id().equals(id))
+                        .findFirst()
+                        .map(Act::startsAt)
+                        .or(Optional::empty));
+    }
+}
