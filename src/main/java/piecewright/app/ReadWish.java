@@ -64,8 +64,8 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         Files files = new Files(file(batchFile, texts, LOT_FILE), file(batchFile, texts, HOUSE_FILE));
         LearnedTexts learned = new LearnedTexts(
                 texts.wish().getOrDefault(LOT_LEARNED, ""), texts.wish().getOrDefault(HOUSE_LEARNED, ""));
-        GrainLot lot = Taught.lot(
-                LotFile.parse(batchFile, texts.lotText()), LearnedFile.parse(batchFile, learned.lot()));
+        GrainLot lot =
+                Taught.lot(LotFile.parse(batchFile, texts.lotText()), LearnedFile.parse(batchFile, learned.lot()));
         House house = Taught.house(
                 HouseFile.parse(files.house(), texts.houseText()), LearnedFile.parse(batchFile, learned.house()));
         PlanRequest request = new PlanRequest(

@@ -106,7 +106,8 @@ public final class LearnedPage {
 
     private static void append(StringBuilder page, Columns columns) {
         page.append("  ").append(columns.titles()).append('\n');
-        for (int i = 0; i < columns.size(); i++) page.append("  ").append(columns.row(i)).append('\n');
+        for (int i = 0; i < columns.size(); i++)
+            page.append("  ").append(columns.row(i)).append('\n');
     }
 
     private static String from(Learned learned) {

@@ -32,7 +32,11 @@ class LearnCommandTest {
 
     private List<String> planning(String... more) {
         List<String> words = new ArrayList<>(List.of("plan", "--style", "pale", "--malt", "4 kg"));
-        words.addAll(List.of("--ready-by", "2027-05-01", "--lot", folder.resolve("barley.json").toString()));
+        words.addAll(List.of(
+                "--ready-by",
+                "2027-05-01",
+                "--lot",
+                folder.resolve("barley.json").toString()));
         words.addAll(List.of("--house", folder.resolve("home.json").toString()));
         words.addAll(List.of(more));
         return words;
@@ -67,7 +71,8 @@ class LearnCommandTest {
         Run kept = run("learn", "--now", "2027-03-28T08:00");
         assertTrue(kept.out().contains("speed of drinking"), kept.out());
         assertTrue(kept.out().endsWith("the next plan goes by it.\n"), kept.out());
-        Run known = Run.of(Run.NEVER, "learned", "--lot", folder.resolve("barley.json").toString());
+        Run known = Run.of(
+                Run.NEVER, "learned", "--lot", folder.resolve("barley.json").toString());
         assertTrue(known.out().contains("learned from one batch, on 2027-03-28"), known.out());
         Run next = Run.of(Run.REAL, Run.NOW, planning());
         assertTrue(next.out().contains("Earlier batches of this lot taught the plan"), next.out());
@@ -78,7 +83,8 @@ class LearnCommandTest {
     void anUntaredTubIsQuestionedAndTeachesNothing() {
         recordASteep();
         record("2027-03-28T19:00", "spread on the floor 7.5 kg");
-        String before = row(run("learn", "--now", "2027-03-30T08:00", "--only-show").out());
+        String before =
+                row(run("learn", "--now", "2027-03-30T08:00", "--only-show").out());
         record("2027-03-29T19:00", "turned 9.34 kg");
         Run run = run("learn", "--now", "2027-03-30T08:00", "--only-show");
         String flat = run.out().replaceAll("\\s+", " ");
@@ -91,6 +97,9 @@ class LearnCommandTest {
     }
 
     private static String row(String page) {
-        return page.lines().filter(line -> line.contains("speed of drinking")).findFirst().orElseThrow();
+        return page.lines()
+                .filter(line -> line.contains("speed of drinking"))
+                .findFirst()
+                .orElseThrow();
     }
 }
