@@ -15,6 +15,7 @@ import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.journal.Report.Corrected;
 import piecewright.journal.Report.Tare;
+import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Continuation;
@@ -74,6 +75,16 @@ public final class BatchAtHand {
         ReadWish moved = wish.withHouse(houseFile);
         Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
         return new BatchAtHand(file, id, moved, elsewhere, damaged, continuation);
+    }
+
+    /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
+    public BatchLessons lessons() {
+        return new BatchLessons(wish.files().lot(), wish.files().house());
+    }
+
+    /** The batch as lessons are drawn from it. */
+    public Lessons.Batch told() {
+        return new Lessons.Batch(id, wish.request(), batch.grainKg(), batch.journal());
     }
 
     public ZoneId zone() {

@@ -30,6 +30,7 @@ public final class Piecewright {
                 .addSubcommand(new JudgeCommand(surroundings))
                 .addSubcommand(new BuyCommand(surroundings))
                 .addSubcommand(new ColourCommand(surroundings))
+                .addSubcommand(new LearnCommand(surroundings))
                 .addSubcommand(new LearnedCommand(surroundings))
                 .setOut(streams.out())
                 .setErr(streams.err())

@@ -2,10 +2,16 @@ package piecewright.text;
 
 import java.util.List;
 import piecewright.learn.Belief;
+import piecewright.learn.Estimate;
+import piecewright.learn.Estimate.Judged;
+import piecewright.learn.Figure;
 import piecewright.learn.Interval;
 import piecewright.learn.Learned;
+import piecewright.learn.Lessons.Outcome;
+import piecewright.learn.Observation;
 import piecewright.learn.Trait;
 import piecewright.learn.Unknown;
+import piecewright.learn.Verdict;
 import piecewright.quantity.Moisture;
 
 /** What batches taught of a lot or a kit: before and now, eight chances in ten. */
@@ -24,10 +30,7 @@ public final class LearnedPage {
     public String page(String name, Belief stated, Learned learned) {
         StringBuilder page = new StringBuilder();
         page.append(Paragraph.of(name + ": ", from(learned)));
-        Columns columns = new Columns(List.of(
-                new Columns.Column("", Columns.Side.LEFT),
-                new Columns.Column(Phrases.say("learned.column.before"), Columns.Side.LEFT),
-                new Columns.Column(Phrases.say("learned.column.now"), Columns.Side.LEFT)));
+        Columns columns = columns();
         Belief now = learned.believed(stated);
         for (Unknown unknown : stated.unknowns()) {
             columns.add(
@@ -37,6 +40,74 @@ public final class LearnedPage {
         for (int i = 0; i < columns.size(); i++)
             page.append("  ").append(columns.row(i)).append('\n');
         return page.toString();
+    }
+
+    /** Whether lessons were kept for the next batch. */
+    public enum Kept {
+        YES,
+        NO
+    }
+
+    /** What came of learning from a batch. */
+    public String outcome(String name, Outcome outcome, Kept kept) {
+        if (outcome instanceof Outcome.NothingYet) return Paragraph.of(name + ": ", Phrases.say("lessons.nothing-yet"));
+        if (outcome instanceof Outcome.BuiltUpon) return Paragraph.of(name + ": ", Phrases.say("lessons.built-upon"));
+        String page = lessons(name, ((Outcome.Taught) outcome).estimate());
+        return kept == Kept.YES ? page + Paragraph.of("", Phrases.say("lessons.kept")) : page;
+    }
+
+    /** What one batch taught: what moved, and every reading that was not learned from, with its likely cause. */
+    private String lessons(String name, Estimate estimate) {
+        StringBuilder page = new StringBuilder();
+        List<Judged> questioned = estimate.observations().stream()
+                .filter(judged -> judged.verdict() instanceof Verdict.Questioned)
+                .toList();
+        int taught = estimate.observations().size() - questioned.size();
+        page.append(Paragraph.of(name + ": ", Phrases.say("lessons.from", Integer.toString(taught))));
+        Columns columns = columns();
+        for (Unknown unknown : estimate.prior().unknowns()) {
+            columns.add(
+                    title(unknown, name),
+                    span(unknown.trait(), estimate.prior().interval(unknown)),
+                    now(unknown, estimate.prior(), estimate.posterior()));
+        }
+        append(page, columns);
+        questioned.forEach(judged -> page.append(Paragraph.of("  ", question(judged))));
+        return page.toString();
+    }
+
+    /** Why a reading was not learned from, and what to do. */
+    public String question(Judged judged) {
+        Observation observation = judged.observation();
+        Verdict.Cause cause = ((Verdict.Questioned) judged.verdict()).cause();
+        return Phrases.say(
+                "lessons.question." + Phrases.key(cause),
+                observation.key(),
+                read(observation.figure(), observation.value()),
+                read(observation.figure(), judged.expected().middle()));
+    }
+
+    private String read(Figure figure, double value) {
+        return switch (figure) {
+            case WEIGHT -> quantities.mass(value);
+            case MOISTURE -> quantities.moisture(new Moisture(value));
+            case GRAIN_TEMPERATURE, AIR_TEMPERATURE -> quantities.temperature(value);
+            case ACROSPIRE -> quantities.percent(value);
+            case COLOUR -> quantities.colour(value);
+        };
+    }
+
+    private static Columns columns() {
+        return new Columns(List.of(
+                new Columns.Column("", Columns.Side.LEFT),
+                new Columns.Column(Phrases.say("learned.column.before"), Columns.Side.LEFT),
+                new Columns.Column(Phrases.say("learned.column.now"), Columns.Side.LEFT)));
+    }
+
+    private static void append(StringBuilder page, Columns columns) {
+        page.append("  ").append(columns.titles()).append('\n');
+        for (int i = 0; i < columns.size(); i++)
+            page.append("  ").append(columns.row(i)).append('\n');
     }
 
     private static String from(Learned learned) {
