@@ -143,9 +143,9 @@ class RefusalTest {
                 valueless.err());
         assertEquals(
                 "kg: this word belongs to no option; quote values; see piecewright plan --help", refusal(append("kg")));
-        Run unknown = Run.of(Run.NEVER, "brew");
+        Run unknown = Run.of(Run.NEVER, "mill");
         assertEquals(2, unknown.code());
-        assertEquals("piecewright: brew: there is no such command; see piecewright --help\n", unknown.err());
+        assertEquals("piecewright: mill: there is no such command; see piecewright --help\n", unknown.err());
     }
 
     private List<String> append(String... more) {
