@@ -20,6 +20,7 @@ import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Continuation;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
 import piecewright.replan.Position;
 import piecewright.replan.Question;
@@ -89,6 +90,16 @@ public final class BatchAtHand {
 
     public ZoneId zone() {
         return wish.request().house().zone();
+    }
+
+    /** What the batch was wished as. */
+    public PlanRequest request() {
+        return wish.request();
+    }
+
+    /** The file the batch is kept in. */
+    public Path file() {
+        return file;
     }
 
     public Journal journal() {
@@ -166,6 +177,17 @@ public final class BatchAtHand {
     /** The rest planned anew. */
     public ReplanResult replan(Instant now) {
         return new Replanner(continuation).replan(batch, vessels(), now);
+    }
+
+    /** Writes the plan as it stands into a calendar; what changed there since the last time. */
+    public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
+            throws StoreException, NotWrittenException {
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, () -> id);
+        Plan plan = where(now)
+                .orElseThrow(() ->
+                        new StoreException(file, "its house has no kit that holds this batch any more; mend the house"))
+                .plan();
+        return keeping.keep(wish, plan, batch.known(), manner, now);
     }
 
     /** Keeps a new plan in place of the old one, and in a calendar where asked. */

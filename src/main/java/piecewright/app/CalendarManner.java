@@ -10,4 +10,9 @@ public record CalendarManner(DisplayUnits units, ExportOptions options) {
         Objects.requireNonNull(units);
         Objects.requireNonNull(options);
     }
+
+    /** In these units, with what is usual. */
+    public static CalendarManner usual(DisplayUnits units) {
+        return new CalendarManner(units, ExportOptions.usual());
+    }
 }

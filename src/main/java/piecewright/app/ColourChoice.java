@@ -53,7 +53,8 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
         return ColourChart.of(panels, colourEbc, units);
     }
 
-    private static double hottestC(Optional<House> house) {
+    /** The hottest air under the bed that any heater of the house holds for a cure, °C; infinite where none is given. */
+    public static double hottestC(Optional<House> house) {
         return house.map(HottestHeat::cureC).orElse(Double.POSITIVE_INFINITY);
     }
 

@@ -18,6 +18,12 @@ public record LotReport(ObservedLot observed, LotJudgement judgement) {
         return new LotReport(observed, LotJudge.judge(observed, today));
     }
 
+    /** The same lot with a new last count of one dish, counted from 0; the file is changed. */
+    public static LotReport recounted(Path lotFile, int dish, int germinated, LocalDate today) throws StoreException {
+        LotFile.recount(lotFile, dish, germinated);
+        return of(lotFile, today);
+    }
+
     public String page(DisplayUnits units) {
         return new JudgementPage(units).page(observed.lot().name(), judgement);
     }

@@ -32,6 +32,7 @@ public final class Piecewright {
                 .addSubcommand(new ColourCommand(surroundings))
                 .addSubcommand(new LearnCommand(surroundings))
                 .addSubcommand(new LearnedCommand(surroundings))
+                .addSubcommand(new WindowCommand(surroundings))
                 .setOut(streams.out())
                 .setErr(streams.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -21,6 +21,8 @@ import piecewright.process.steep.SteepParameters;
 import piecewright.process.steep.TestSteep;
 import piecewright.quantity.Moisture;
 import piecewright.text.Quoted;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Reads a lot of grain from its JSON file, format 1. */
 public final class LotFile {
@@ -38,6 +40,19 @@ public final class LotFile {
     /** The lot in this file, at most 1 MB. */
     public static GrainLot read(Path file) throws StoreException {
         return parse(file, TextFile.read(file, TextFile.SMALL_BYTES));
+    }
+
+    /** Writes a new last count of one dish, counted from 0, into the file; everything else in it stays. */
+    public static void recount(Path file, int dish, int germinated) throws StoreException {
+        String text = TextFile.read(file, TextFile.SMALL_BYTES);
+        ObjectNode root = JsonText.parse(file, text);
+        if (!(root.get("dishes") instanceof ArrayNode dishes && dishes.get(dish) instanceof ObjectNode counts)) {
+            throw new StoreException(file, "has no dish " + (dish + 1) + " any more; read it again");
+        }
+        counts.put(counts.has("by72Hours") || !counts.has("by48Hours") ? "by72Hours" : "by48Hours", germinated);
+        String changed = JsonText.write(root);
+        parseObserved(file, changed);
+        AtomicFile.write(file, changed);
     }
 
     /** The lot in this text, suspect seed taken as treated; the file is only named in refusals. */

@@ -1,0 +1,92 @@
+package piecewright.desktop;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import piecewright.app.BatchAtHand;
+import piecewright.app.CalendarManner;
+import piecewright.app.Keeping;
+import piecewright.app.NotWrittenException;
+import piecewright.desktop.batch.BatchView;
+import piecewright.desktop.batch.BatchViewModel;
+import piecewright.desktop.batch.GoingView;
+import piecewright.desktop.batch.GoingViewModel;
+import piecewright.desktop.plan.Drafted;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+
+/** All pieces under way: the rail's list of them, and the screen of the one that is looked at. */
+final class Batches {
+    private final Desk.Around around;
+    private final BatchViewModel model;
+    private final BatchView view;
+    private final GoingViewModel going;
+
+    /** Told when a piece is to be looked at. */
+    interface Looked {
+        void at();
+    }
+
+    Batches(Desk.Around around, VBox rail, Looked looked) throws StoreException {
+        this.around = around;
+        StyleLibrary library = StyleLibrary.builtIn();
+        BatchViewModel.Opener opener =
+                file -> BatchAtHand.open(file, library, around.setting().continuation());
+        this.model = new BatchViewModel(opener, around.threads(), this::instant, around.units());
+        this.view = new BatchView(model, around.units());
+        this.going = new GoingViewModel(around.workspace(), opener, around.threads(), this::instant, around.units());
+        new GoingView(rail, going, (file, actId) -> {
+            model.open(file);
+            view.timeline().selectedActProperty().set(actId);
+            looked.at();
+        });
+        model.shownProperty().addListener((shown, before, now) -> going.read());
+    }
+
+    private Instant instant() {
+        return around.setting().clock().instant();
+    }
+
+    /** Keeps a plan as a batch and looks at it; what went wrong, or nothing. */
+    Optional<String> keep(Drafted drafted) {
+        Path file = around.workspace()
+                .newBatch(drafted.plan().subject().style() + "-"
+                        + drafted.plan()
+                                .startsAt()
+                                .atZone(drafted.plan().subject().zone())
+                                .toLocalDate());
+        Keeping.Targets targets = new Keeping.Targets(Optional.of(file), Optional.empty());
+        try {
+            Keeping.open(targets, drafted.wish(), around.setting().newId())
+                    .keep(drafted.wish(), drafted.plan(), CalendarManner.usual(around.units()), instant());
+        } catch (StoreException | NotWrittenException failed) {
+            return Optional.of(String.valueOf(failed.getMessage()));
+        }
+        model.open(file);
+        return Optional.empty();
+    }
+
+    Node node() {
+        return view.node();
+    }
+
+    Node side() {
+        return view.side();
+    }
+
+    void undo() {
+        model.undo();
+    }
+
+    void now(Instant instant) {
+        view.timeline().nowProperty().set(instant);
+    }
+
+    /** Reads every batch again. */
+    void read() {
+        going.read();
+        model.read();
+    }
+}

@@ -1,0 +1,236 @@
+package piecewright.desktop;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import piecewright.app.Workspace;
+import piecewright.desktop.colour.ColourView;
+import piecewright.desktop.colour.ColourViewModel;
+import piecewright.desktop.grain.GrainView;
+import piecewright.desktop.grain.GrainViewModel;
+import piecewright.desktop.house.HouseView;
+import piecewright.desktop.house.HouseViewModel;
+import piecewright.desktop.plan.Choices;
+import piecewright.desktop.plan.Drafted;
+import piecewright.desktop.plan.WishViewModel;
+import piecewright.desktop.shell.Looks;
+import piecewright.desktop.shell.Rail;
+import piecewright.desktop.shell.Shell;
+import piecewright.store.SavedWindow.SavedWish;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.style.MaltStyle;
+import piecewright.text.DisplayUnits;
+import piecewright.text.WindowWords;
+
+/** All screens of one workspace in one person's units, and what connects them. */
+final class Desk {
+    private static final double FIRST_KG = 4;
+
+    private final Workspace workspace;
+    private final Optional<Planning> planning;
+    private final Around around;
+    private Choices known;
+    private Optional<ColourScreen> colours = Optional.empty();
+    private Optional<GrainScreen> grains = Optional.empty();
+    private Optional<HouseScreen> houses = Optional.empty();
+    private final Node empty;
+    private final Rail rail;
+    private final Batches batches;
+    private final Shell shell;
+    private final SimpleBooleanProperty demo = new SimpleBooleanProperty();
+    private Rail.Place place = Rail.Place.PLAN;
+
+    /** What surrounds a desk. */
+    record Around(Setting setting, Workspace workspace, DisplayUnits units, WishViewModel.Threads threads) {}
+
+    /** What a desk asks of the window. */
+    interface Asks extends Rail.Wishes {
+        /** Something worth remembering changed. */
+        void changed();
+
+        void bringDemo();
+    }
+
+    Desk(Around around, Optional<SavedWish> left, Asks asks) throws StoreException {
+        this.around = around;
+        this.workspace = around.workspace();
+        Choices choices = choices();
+        this.known = choices;
+        this.planning =
+                choices.complete() ? Optional.of(new Planning(around, choices, left, asked(asks))) : Optional.empty();
+        this.empty = empty(asks);
+        this.rail = new Rail(asks);
+        this.batches = new Batches(around, rail.going(), () -> go(Rail.Place.BATCH));
+        this.shell = new Shell(rail);
+        rail.demoIs(demo);
+        planning.ifPresent(screen -> screen.offer(choices));
+        batches.read();
+        demo.set(workspace.hasDemo());
+        go(Rail.Place.PLAN);
+    }
+
+    private Planning.Asked asked(Asks asks) {
+        return new Planning.Asked() {
+            @Override
+            public void changed() {
+                asks.changed();
+            }
+
+            @Override
+            public void keep(Drafted drafted) {
+                Optional<String> trouble = batches.keep(drafted);
+                if (trouble.isPresent()) rail.tell(trouble.get());
+                else go(Rail.Place.BATCH);
+            }
+        };
+    }
+
+    private static ColourScreen colours(Around around, Choices choices) {
+        MaltStyle style = choices.styles().get(0);
+        var usual = style.finish().colour();
+        double middleEbc = (usual.lowEbc() + usual.highEbc()) / 2;
+        ColourViewModel.Sought first =
+                new ColourViewModel.Sought(style, choices.houses().get(0).thing(), middleEbc, Optional.empty());
+        ColourViewModel model = new ColourViewModel(choices.styles(), first, around.threads(), around.units());
+        return new ColourScreen(model, new ColourView(model));
+    }
+
+    private static GrainScreen grains(Around around, Choices choices) {
+        GrainViewModel.Asked first = new GrainViewModel.Asked(
+                choices.firstLot(), Map.of(), choices.styles().get(0), FIRST_KG, 0, 0);
+        WishViewModel.Person person =
+                new WishViewModel.Person(LocalDate.now(around.setting().clock()), around.units());
+        GrainViewModel model = new GrainViewModel(choices.styles(), first, around.threads(), person);
+        return new GrainScreen(model, new GrainView(model));
+    }
+
+    private record GrainScreen(GrainViewModel model, GrainView view) {}
+
+    private static HouseScreen houses(Around around, Choices choices) {
+        HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
+        return new HouseScreen(model, new HouseView(model));
+    }
+
+    private record HouseScreen(HouseViewModel model, HouseView view) {}
+
+    private record ColourScreen(ColourViewModel model, ColourView view) {}
+
+    /** One sentence and one button. */
+    private static Node empty(Asks asks) {
+        Label sentence = new Label(WindowWords.say("empty"));
+        sentence.setWrapText(true);
+        sentence.getStyleClass().add("lead");
+        Button demo = new Button(WindowWords.say("empty.demo"));
+        demo.setId("empty-demo");
+        demo.getStyleClass().add("best");
+        demo.setOnAction(event -> asks.bringDemo());
+        VBox box = new VBox(16, sentence, demo);
+        box.getStyleClass().add("empty");
+        return box;
+    }
+
+    Parent node() {
+        return shell.node();
+    }
+
+    void dress(Looks looks) {
+        shell.dress(looks);
+    }
+
+    void tell(String sentence) {
+        rail.tell(sentence);
+    }
+
+    Rail.Place place() {
+        return place;
+    }
+
+    void focus() {
+        planning.ifPresent(Planning::focus);
+    }
+
+    void undo() {
+        switch (place) {
+            case PLAN -> planning.ifPresent(Planning::undo);
+            case BATCH -> batches.undo();
+            case COLOUR -> colours.ifPresent(screen -> screen.model().undo());
+            case GRAIN -> grains.ifPresent(screen -> screen.model().undo());
+            case HOUSE -> houses.ifPresent(screen -> screen.model().undo());
+        }
+    }
+
+    void redo() {
+        switch (place) {
+            case PLAN -> planning.ifPresent(Planning::redo);
+            case BATCH -> {}
+            case COLOUR -> colours.ifPresent(screen -> screen.model().redo());
+            case GRAIN -> grains.ifPresent(screen -> screen.model().redo());
+            case HOUSE -> houses.ifPresent(screen -> screen.model().redo());
+        }
+    }
+
+    void now(Instant instant) {
+        planning.ifPresent(screen -> screen.now(instant));
+        batches.now(instant);
+    }
+
+    void go(Rail.Place chosen) {
+        place = chosen;
+        rail.mark(chosen);
+        if (known.complete()) make(chosen);
+        switch (chosen) {
+            case BATCH -> shell.show(batches.node(), Optional.of(batches.side()));
+            case COLOUR ->
+                shell.show(colours.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
+            case GRAIN -> shell.show(grains.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
+            case HOUSE -> shell.show(houses.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
+            case PLAN -> shell.show(planning.map(Planning::node).orElse(empty), planning.map(Planning::sheet));
+        }
+    }
+
+    /** Screens are made when they are first looked at, so that the window opens sooner. */
+    private void make(Rail.Place chosen) {
+        if (chosen == Rail.Place.COLOUR && colours.isEmpty()) colours = Optional.of(colours(around, known));
+        if (chosen == Rail.Place.GRAIN && grains.isEmpty()) grains = Optional.of(grains(around, known));
+        if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = Optional.of(houses(around, known));
+        offer();
+    }
+
+    private void offer() {
+        houses.ifPresent(screen -> screen.view().houses(known.houses()));
+        grains.ifPresent(screen -> screen.view().lots(known.lots()));
+        colours.ifPresent(screen -> screen.view().houses(known.houses()));
+    }
+
+    /** True when what the workspace holds now needs another desk. */
+    boolean outgrown() throws StoreException {
+        return choices().complete() != planning.isPresent();
+    }
+
+    /** Reads the workspace again. */
+    void read() throws StoreException {
+        known = choices();
+        planning.ifPresent(screen -> screen.choices(known));
+        batches.read();
+        offer();
+        demo.set(workspace.hasDemo());
+    }
+
+    /** The sentence as it stands. */
+    Optional<SavedWish> wish() {
+        return planning.map(Planning::saved);
+    }
+
+    private Choices choices() throws StoreException {
+        Workspace.Contents contents = workspace.contents();
+        return new Choices(StyleLibrary.builtIn().all(), contents.lots(), contents.houses());
+    }
+}

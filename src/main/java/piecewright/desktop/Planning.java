@@ -1,0 +1,157 @@
+package piecewright.desktop;
+
+import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import piecewright.app.Drafting;
+import piecewright.app.PlanWish;
+import piecewright.app.Workspace.Kept;
+import piecewright.desktop.act.ActSheet;
+import piecewright.desktop.plan.Choices;
+import piecewright.desktop.plan.Drafted;
+import piecewright.desktop.plan.Wish;
+import piecewright.desktop.plan.WishView;
+import piecewright.desktop.plan.WishViewModel;
+import piecewright.desktop.timeline.PlanTimeline;
+import piecewright.plan.Obstacle;
+import piecewright.plan.PlanRequest;
+import piecewright.remedy.Remedy;
+import piecewright.store.SavedWindow.SavedWish;
+import piecewright.style.MaltStyle;
+
+/** The screen of the sentence with its timeline and its sheet. */
+final class Planning {
+    /** Judgement: time enough for the slowest usual piece with its rest. */
+    private static final int DAYS_AHEAD = 45;
+
+    private static final double FIRST_KG = 4;
+
+    private final WishViewModel wish;
+    private final WishView view;
+    private final PlanTimeline timeline;
+    private final ActSheet sheet;
+
+    /** What this screen asks of the others. */
+    interface Asked {
+        void changed();
+
+        void keep(Drafted drafted);
+    }
+
+    Planning(Desk.Around around, Choices choices, Optional<SavedWish> left, Asked asked) {
+        LocalDate today = LocalDate.now(around.setting().clock());
+        Wish first = left.flatMap(saved -> restored(saved, choices, today)).orElseGet(() -> firstWish(choices, today));
+        Drafting drafting = new Drafting(around.setting().planner());
+        WishViewModel.Person person = new WishViewModel.Person(today, around.units());
+        this.wish = new WishViewModel(first, answers(drafting), around.threads(), person);
+        this.timeline = new PlanTimeline(around.units());
+        this.view = new WishView(wish, timeline, around.units(), asked::keep);
+        this.sheet = new ActSheet(around.units());
+        timeline.selectedActProperty().addListener((act, before, now) -> showAct());
+        wish.draftedProperty().addListener((drafted, before, now) -> drafted(now));
+        wish.wishProperty().addListener((wished, before, now) -> asked.changed());
+        drafted(wish.draftedProperty().get());
+    }
+
+    private static WishViewModel.Answers answers(Drafting drafting) {
+        return new WishViewModel.Answers() {
+            @Override
+            public Drafting.Answer answer(PlanWish wish) {
+                return drafting.answer(wish);
+            }
+
+            @Override
+            public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
+                return drafting.remedies(request, obstacles);
+            }
+        };
+    }
+
+    Node node() {
+        return view.node();
+    }
+
+    Node sheet() {
+        return sheet.node();
+    }
+
+    void focus() {
+        view.focus();
+    }
+
+    void undo() {
+        wish.undo();
+    }
+
+    void redo() {
+        wish.redo();
+    }
+
+    void now(Instant instant) {
+        timeline.nowProperty().set(instant);
+    }
+
+    /** Offers what there is. */
+    void offer(Choices choices) {
+        view.choices(choices);
+    }
+
+    /** Offers what there is now; the answer is asked again, for a file of it may have changed. */
+    void choices(Choices choices) {
+        offer(choices);
+        wish.ask();
+    }
+
+    SavedWish saved() {
+        Wish now = wish.wishProperty().get();
+        return new SavedWish(
+                now.style().key(),
+                now.maltKg(),
+                now.readyBy(),
+                now.lot().toString(),
+                now.house().toString());
+    }
+
+    private static Optional<Wish> restored(SavedWish saved, Choices choices, LocalDate today) {
+        Optional<MaltStyle> style = choices.styles().stream()
+                .filter(each -> each.key().equals(saved.styleKey()))
+                .findFirst();
+        Path lot = Path.of(saved.lot());
+        Path house = Path.of(saved.house());
+        boolean there = choices.lots().stream().map(Kept::file).anyMatch(lot::equals)
+                && choices.houses().stream().map(Kept::file).anyMatch(house::equals);
+        return style.filter(known -> there && !saved.readyBy().isBefore(today))
+                .map(known -> new Wish(known, saved.maltKg(), saved.readyBy(), lot, house));
+    }
+
+    private static Wish firstWish(Choices choices, LocalDate today) {
+        LocalDate saturday = today.plusDays(DAYS_AHEAD).with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
+        MaltStyle style = choices.styles().stream()
+                .filter(each -> each.key().equals("pale"))
+                .findFirst()
+                .orElse(choices.styles().get(0));
+        Path lot = choices.firstLot();
+        return new Wish(style, FIRST_KG, saturday, lot, choices.houses().get(0).file());
+    }
+
+    private void drafted(Optional<Drafted> drafted) {
+        drafted.ifPresent(shown -> {
+            boolean gone =
+                    shown.chart().act(timeline.selectedActProperty().get()).isEmpty();
+            if (gone)
+                timeline.selectedActProperty().set(shown.chart().acts().get(0).id());
+        });
+        showAct();
+    }
+
+    private void showAct() {
+        sheet.show(
+                wish.draftedProperty().get().map(Drafted::plan),
+                timeline.selectedActProperty().get());
+    }
+}

@@ -1,0 +1,39 @@
+package piecewright.desktop;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import piecewright.plan.Continuation;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanResult;
+import piecewright.text.DisplayUnits;
+
+/**
+ * What the window needs from outside.
+ *
+ * @param folder the workspace; made with a demo when there is none
+ * @param units whose units and language are shown
+ * @param clock says what day it is and moves the now-line
+ * @param newId gives each new batch its identity
+ * @param planner makes plans
+ * @param continuation goes on with them
+ */
+public record Setting(
+        Path folder,
+        DisplayUnits units,
+        Clock clock,
+        Supplier<UUID> newId,
+        Function<PlanRequest, PlanResult> planner,
+        Continuation continuation) {
+    public Setting {
+        Objects.requireNonNull(folder);
+        Objects.requireNonNull(units);
+        Objects.requireNonNull(clock);
+        Objects.requireNonNull(newId);
+        Objects.requireNonNull(planner);
+        Objects.requireNonNull(continuation);
+    }
+}

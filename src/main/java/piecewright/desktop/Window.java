@@ -1,0 +1,237 @@
+package piecewright.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.TransferMode;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import piecewright.app.Workspace;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.Looks;
+import piecewright.desktop.shell.Rail;
+import piecewright.store.SavedWindow;
+import piecewright.store.StoreException;
+import piecewright.text.ColourUnit;
+import piecewright.text.DisplayUnits;
+import piecewright.text.UnitSystem;
+import piecewright.text.WindowWords;
+
+/** The window: one workspace on a stage, its looks, its memory and what is dropped on it. */
+public final class Window {
+    private static final double USUAL_WIDTH = 1280;
+    private static final double USUAL_HEIGHT = 800;
+    private static final int TEXT_STEP_PERCENT = 25;
+
+    private final Setting setting;
+    private final Threads threads;
+    private final Workspace workspace;
+    private DisplayUnits units;
+    private Looks looks = Looks.usual();
+    private Desk desk;
+    private Optional<Scene> scene = Optional.empty();
+    private long seen;
+
+    public Window(Setting setting, Threads threads) throws StoreException {
+        this.setting = setting;
+        this.threads = threads;
+        this.workspace = Workspace.open(setting.folder());
+        this.units = setting.units();
+        Optional<SavedWindow> saved = Optional.empty();
+        String trouble = "";
+        try {
+            saved = workspace.window();
+        } catch (StoreException unreadable) {
+            trouble = String.valueOf(unreadable.getMessage());
+        }
+        if (saved.isPresent()) {
+            units = new DisplayUnits(
+                    saved.get().units(), saved.get().colour(), setting.units().locale());
+            looks = new Looks(
+                    Looks.Theme.valueOf(saved.get().theme().toUpperCase(Locale.ROOT)),
+                    saved.get().textPercent());
+        }
+        this.desk = desk(saved);
+        this.seen = workspace.stamp();
+        desk.tell(trouble);
+    }
+
+    private Desk desk(Optional<SavedWindow> saved) throws StoreException {
+        return new Desk(
+                new Desk.Around(setting, workspace, units, threads), saved.flatMap(SavedWindow::wish), new Asks());
+    }
+
+    /** What the rail asks for. */
+    private final class Asks implements Desk.Asks {
+        @Override
+        public void go(Rail.Place place) {
+            desk.go(place);
+        }
+
+        @Override
+        public void removeDemo() {
+            telling(workspace::removeDemo);
+            look();
+        }
+
+        @Override
+        public void otherTheme() {
+            dress(looks.withTheme(looks.theme() == Looks.Theme.LIGHT ? Looks.Theme.DARK : Looks.Theme.LIGHT));
+        }
+
+        @Override
+        public void textStep(int step) {
+            int percent = Math.max(100, Math.min(200, looks.textPercent() + step * TEXT_STEP_PERCENT));
+            dress(looks.withTextPercent(percent));
+        }
+
+        @Override
+        public void otherUnits() {
+            units = units.system() == UnitSystem.METRIC
+                    ? new DisplayUnits(UnitSystem.US, ColourUnit.SRM, units.locale())
+                    : new DisplayUnits(UnitSystem.METRIC, ColourUnit.EBC, units.locale());
+            rebuild();
+        }
+
+        @Override
+        public void changed() {
+            remember();
+        }
+
+        @Override
+        public void bringDemo() {
+            telling(workspace::addDemo);
+            look();
+        }
+    }
+
+    private interface Task {
+        void run() throws StoreException;
+    }
+
+    private void telling(Task task) {
+        try {
+            task.run();
+            desk.tell("");
+        } catch (StoreException failed) {
+            desk.tell(String.valueOf(failed.getMessage()));
+        }
+    }
+
+    private void rebuild() {
+        Rail.Place place = desk.place();
+        telling(() -> {
+            Desk next = desk(Optional.of(saved()));
+            scene.ifPresent(shown -> shown.setRoot(next.node()));
+            desk = next;
+            desk.go(place);
+            dress(looks);
+            tick();
+        });
+    }
+
+    private void dress(Looks changed) {
+        looks = changed;
+        scene.ifPresent(shown -> desk.dress(looks));
+        remember();
+    }
+
+    private SavedWindow saved() {
+        return new SavedWindow(
+                looks.theme().name().toLowerCase(Locale.ROOT),
+                looks.textPercent(),
+                units.system(),
+                units.colour(),
+                desk.wish());
+    }
+
+    /** Nothing is lost when the window closes: every change is kept at once. */
+    private void remember() {
+        SavedWindow now = saved();
+        threads.background().execute(() -> {
+            try {
+                workspace.keepWindow(now);
+            } catch (StoreException failed) {
+                threads.ui().execute(() -> desk.tell(String.valueOf(failed.getMessage())));
+            }
+        });
+    }
+
+    /** Shows everything on a stage. */
+    public void showOn(Stage stage) {
+        Scene shown = new Scene(desk.node(), USUAL_WIDTH, USUAL_HEIGHT);
+        scene = Optional.of(shown);
+        desk.dress(looks);
+        KeyCombination undo = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
+        KeyCombination redo =
+                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+        shown.getAccelerators().put(undo, () -> desk.undo());
+        shown.getAccelerators().put(redo, () -> desk.redo());
+        shown.setOnDragOver(this::draggedOver);
+        shown.setOnDragDropped(this::dropped);
+        stage.setTitle(WindowWords.say("title"));
+        stage.setMinWidth(900);
+        stage.setMinHeight(620);
+        stage.setScene(shown);
+        stage.show();
+        desk.focus();
+        tick();
+        Timeline minute = repeating(Duration.minutes(1), this::tick);
+        Timeline watch = repeating(Duration.seconds(1.5), this::look);
+        stage.setOnHiding(event -> {
+            minute.stop();
+            watch.stop();
+        });
+    }
+
+    private static Timeline repeating(Duration every, Runnable action) {
+        Timeline timeline = new Timeline(new KeyFrame(every, event -> action.run()));
+        timeline.setCycleCount(Timeline.INDEFINITE);
+        timeline.play();
+        return timeline;
+    }
+
+    private void tick() {
+        desk.now(setting.clock().instant());
+    }
+
+    /** Shows what the terminal or another program changed in the workspace. */
+    private void look() {
+        threads.background().execute(() -> {
+            long stamp = workspace.stamp();
+            threads.ui().execute(() -> {
+                if (stamp == seen) return;
+                seen = stamp;
+                telling(() -> {
+                    if (desk.outgrown()) rebuild();
+                    else desk.read();
+                });
+            });
+        });
+    }
+
+    private void draggedOver(DragEvent event) {
+        if (event.getDragboard().hasFiles()) event.acceptTransferModes(TransferMode.COPY);
+    }
+
+    private void dropped(DragEvent event) {
+        List<File> files = event.getDragboard().getFiles();
+        for (File file : files) take(file.toPath());
+        event.setDropCompleted(true);
+    }
+
+    /** Reads a lot or house into the workspace, or says why not. */
+    void take(Path file) {
+        telling(() -> workspace.take(file));
+        look();
+    }
+}

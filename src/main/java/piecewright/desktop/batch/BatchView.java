@@ -1,0 +1,215 @@
+package piecewright.desktop.batch;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import piecewright.desktop.act.ActSheet;
+import piecewright.desktop.batch.BatchViewModel.Proposal;
+import piecewright.desktop.batch.BatchViewModel.Reply;
+import piecewright.desktop.batch.BatchViewModel.Shown;
+import piecewright.desktop.paint.Signs;
+import piecewright.desktop.timeline.PlanTimeline;
+import piecewright.text.DisplayUnits;
+import piecewright.text.WindowWords;
+
+/** A piece under way on its timeline; beside it the act, what happened, and what would move. */
+public final class BatchView {
+    private final BatchViewModel model;
+    private final PlanTimeline timeline;
+    private final ActSheet sheet;
+    private final VBox root = new VBox();
+    private final VBox side = new VBox();
+    private final Label title = new Label();
+    private final Label stands = new Label();
+    private final Label calendarNote = new Label();
+    private final VBox said = new VBox(4);
+    private final TextField line = new TextField();
+    private final VBox form = new VBox(8);
+
+    /** Whether the act that is next now is to be shown. */
+    private boolean follow;
+
+    public BatchView(BatchViewModel model, DisplayUnits units) {
+        this.model = model;
+        this.timeline = new PlanTimeline(units);
+        this.sheet = new ActSheet(units);
+        root.getStyleClass().add("middle");
+        root.setId("batch-view");
+        title.getStyleClass().add("title");
+        title.setId("batch-title");
+        stands.setId("batch-stands");
+        stands.getStyleClass().add("card");
+        stands.setWrapText(true);
+        stands.setMaxWidth(Double.MAX_VALUE);
+        stands.setMinHeight(Region.USE_PREF_SIZE);
+        calendarNote.setId("batch-calendar-note");
+        calendarNote.setWrapText(true);
+        calendarNote.getStyleClass().add("caption");
+        calendarNote.managedProperty().bind(calendarNote.textProperty().isNotEmpty());
+        VBox.setVgrow(timeline, Priority.ALWAYS);
+        root.getChildren().addAll(head(), stands, calendarNote, timeline);
+        form();
+        side.getStyleClass().add("side");
+        timeline.selectedActProperty().addListener((act, before, now) -> showAct());
+        model.shownProperty().addListener((shown, before, now) -> show());
+        model.proposalProperty().addListener((proposal, before, now) -> show());
+        model.replyProperty().addListener((reply, before, now) -> reply(now));
+        model.calendarNoteProperty().addListener((note, before, now) -> calendarNote.setText(now));
+        show();
+    }
+
+    public Node node() {
+        return root;
+    }
+
+    /** The sheet: the act and its form, or what would move. */
+    public Node side() {
+        return side;
+    }
+
+    public PlanTimeline timeline() {
+        return timeline;
+    }
+
+    private Node head() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(
+                8,
+                title,
+                gap,
+                button("batch.ran-long", "batch-ran-long", model::planRest),
+                button("batch.calendar", "batch-calendar", model::calendar));
+        head.getStyleClass().add("head");
+        return head;
+    }
+
+    private static Button button(String words, String id, Runnable action) {
+        Button button = new Button(WindowWords.say(words));
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+
+    private void form() {
+        Label name = new Label(WindowWords.say("batch.happened"));
+        name.getStyleClass().add("strong");
+        Label hint = new Label(WindowWords.say("batch.happened.hint"));
+        hint.setWrapText(true);
+        hint.getStyleClass().add("caption");
+        line.setId("batch-line");
+        line.setAccessibleText(WindowWords.say("batch.happened"));
+        line.setPromptText(WindowWords.say("batch.happened.prompt"));
+        line.setOnAction(event -> send());
+        name.setLabelFor(line);
+        Button record = button("batch.record", "batch-record", this::send);
+        record.getStyleClass().add("best");
+        Button back = button("batch.strike", "batch-strike", model::undo);
+        said.setId("batch-said");
+        form.getChildren().addAll(name, line, new HBox(8, record, back), said, hint);
+        form.getStyleClass().add("record-form");
+        form.setId("batch-form");
+    }
+
+    private void send() {
+        if (!line.getText().isBlank()) model.record(line.getText());
+    }
+
+    /** What was typed stays until it was understood and kept. */
+    private void reply(Reply reply) {
+        said.getChildren().clear();
+        if (reply.outcome() == Reply.Outcome.KEPT) line.clear();
+        for (String sentence : reply.sentences()) {
+            said.getChildren().add(new HBox(6, Signs.good(), words("body-2", sentence)));
+        }
+        for (String doubt : reply.doubts()) {
+            said.getChildren().add(new HBox(6, Signs.caution(), words("body-2", doubt)));
+        }
+        if (reply.outcome() == Reply.Outcome.KEPT) follow = true;
+        FlowPane choices = new FlowPane(6, 6);
+        for (String choice : reply.choices()) {
+            Button button = new Button(choice);
+            button.setOnAction(event -> {
+                line.setText(choice);
+                line.requestFocus();
+                line.end();
+            });
+            choices.getChildren().add(button);
+        }
+        if (!reply.choices().isEmpty()) said.getChildren().add(choices);
+    }
+
+    private void show() {
+        Optional<Shown> shown = model.shownProperty().get();
+        Optional<Proposal> proposal = model.proposalProperty().get();
+        shown.ifPresent(batch -> {
+            title.setText(WindowWords.say(
+                    "batch.title",
+                    batch.plan().subject().title(),
+                    batch.plan().subject().lot()));
+            stands.setText(String.join(" ", batch.sentences()));
+            timeline.nowProperty().set(batch.where().now());
+            if (follow
+                    || batch.chart().act(timeline.selectedActProperty().get()).isEmpty()) {
+                follow = false;
+                String next = batch.where().next().act().map(act -> act.id()).orElse("");
+                timeline.selectedActProperty().set(next);
+            }
+        });
+        timeline.ghostProperty().set(proposal.flatMap(Proposal::chart).flatMap(chart -> shown.map(Shown::chart)));
+        timeline.chartProperty().set(proposal.flatMap(Proposal::chart).or(() -> shown.map(Shown::chart)));
+        if (proposal.isPresent()) side.getChildren().setAll(late(proposal.get()));
+        else side.getChildren().setAll(sheet.node(), form);
+        VBox.setVgrow(sheet.node(), Priority.ALWAYS);
+        showAct();
+    }
+
+    private void showAct() {
+        Optional<Shown> shown = model.shownProperty().get();
+        sheet.show(shown.map(Shown::plan), timeline.selectedActProperty().get());
+    }
+
+    private Node late(Proposal proposal) {
+        VBox list = new VBox(8);
+        list.getStyleClass().add("sheet");
+        list.setId("batch-moves");
+        boolean possible = proposal.chart().isPresent();
+        Label head = words("title", WindowWords.say(possible ? "batch.moves" : "batch.no-plan"));
+        list.getChildren().add(head);
+        for (String move : proposal.moves()) {
+            VBox row = new VBox(words("body", move));
+            row.getStyleClass().add("move-row");
+            list.getChildren().add(row);
+        }
+        Button keep = button("batch.keep-old", "batch-keep-old", model::keepOld);
+        if (possible) {
+            Button accept = button("batch.accept", "batch-accept", model::accept);
+            accept.getStyleClass().add("best");
+            list.getChildren().add(new HBox(8, accept, keep));
+        } else {
+            list.getChildren().add(keep);
+        }
+        javafx.scene.control.ScrollPane scroll = new javafx.scene.control.ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("sheet-scroll");
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        return scroll;
+    }
+
+    private static Label words(String style, String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().addAll(List.of(style));
+        return label;
+    }
+}

@@ -1,0 +1,296 @@
+package piecewright.desktop.batch;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import piecewright.app.BatchAtHand;
+import piecewright.app.CalendarManner;
+import piecewright.app.CalendarUpdate;
+import piecewright.app.BatchAtHand.Recording;
+import piecewright.app.NotWrittenException;
+import piecewright.calendar.CalendarChanges;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.timeline.ActMark.Standing;
+import piecewright.desktop.timeline.ChartWriter;
+import piecewright.desktop.timeline.PieceChart;
+import piecewright.plan.Act;
+import piecewright.plan.Plan;
+import piecewright.replan.ReplanResult;
+import piecewright.replan.ReplanResult.Replanned;
+import piecewright.replan.Where;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.EntryWords;
+import piecewright.text.MovePage;
+import piecewright.text.WherePage;
+import piecewright.text.WindowWords;
+import piecewright.text.Wording;
+
+/** One piece under way: where it stands, what is written down, and a new plan of its rest to accept or not. */
+public final class BatchViewModel {
+    private final Opener opener;
+    private final Threads threads;
+    private final Supplier<Instant> clock;
+    private final DisplayUnits units;
+    private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Proposal>> proposal = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Reply> reply = new ReadOnlyObjectWrapper<>(Reply.nothing());
+    private final ReadOnlyStringWrapper calendarNote = new ReadOnlyStringWrapper("");
+    private final AtomicInteger latest = new AtomicInteger();
+    private Optional<Path> file = Optional.empty();
+
+    /** Opens a kept batch. */
+    public interface Opener {
+        BatchAtHand open(Path file) throws StoreException;
+    }
+
+    /** A batch as it stands. */
+    public record Shown(BatchAtHand batch, Where where, PieceChart chart, List<String> sentences) {
+        public Shown {
+            sentences = List.copyOf(sentences);
+        }
+
+        public Plan plan() {
+            return where.plan();
+        }
+    }
+
+    /** A new plan of the rest beside the old one; no chart where there is no plan. */
+    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<String> moves) {
+        public Proposal {
+            moves = List.copyOf(moves);
+        }
+    }
+
+    /**
+     * What came of a typed line.
+     *
+     * @param doubts what is asked about what was kept
+     * @param choices answers to a question asked back
+     */
+    public record Reply(Outcome outcome, List<String> sentences, List<String> doubts, List<String> choices) {
+        /** What became of it. */
+        public enum Outcome {
+            NOTHING,
+            KEPT,
+            ASKED,
+            FAILED
+        }
+
+        public Reply {
+            sentences = List.copyOf(sentences);
+            doubts = List.copyOf(doubts);
+            choices = List.copyOf(choices);
+        }
+
+        static Reply nothing() {
+            return new Reply(Outcome.NOTHING, List.of(), List.of(), List.of());
+        }
+
+        static Reply failed(Exception failure) {
+            return new Reply(Outcome.FAILED, List.of(), List.of(String.valueOf(failure.getMessage())), List.of());
+        }
+    }
+
+    public BatchViewModel(Opener opener, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+        this.opener = opener;
+        this.threads = threads;
+        this.clock = clock;
+        this.units = units;
+    }
+
+    public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Optional<Proposal>> proposalProperty() {
+        return proposal.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Reply> replyProperty() {
+        return reply.getReadOnlyProperty();
+    }
+
+    /** What the calendar was told, or that it is to be told; empty text for nothing. */
+    public ReadOnlyStringProperty calendarNoteProperty() {
+        return calendarNote.getReadOnlyProperty();
+    }
+
+    public void open(Path batch) {
+        if (file.filter(batch::equals).isEmpty()) {
+            proposal.set(Optional.empty());
+            reply.set(Reply.nothing());
+            calendarNote.set("");
+        }
+        file = Optional.of(batch);
+        read();
+    }
+
+    /** Reads the batch again, for its files may have changed. */
+    public void read() {
+        file.ifPresent(batch -> {
+            int ticket = latest.incrementAndGet();
+            Instant now = clock.get();
+            work(() -> {
+                Shown found = shown(opener.open(batch), now);
+                threads.ui().execute(() -> {
+                    if (ticket == latest.get()) shown.set(Optional.of(found));
+                });
+            });
+        });
+    }
+
+    /** Writes down what happened, as it is typed. */
+    public void record(String line) {
+        file.ifPresent(batch -> {
+            Instant now = clock.get();
+            work(() -> {
+                BatchAtHand opened = opener.open(batch);
+                Recording recording = opened.recordLine(line, units, now);
+                Reply answer = answer(recording, opened);
+                Shown found = shown(opener.open(batch), now);
+                threads.ui().execute(() -> {
+                    reply.set(answer);
+                    shown.set(Optional.of(found));
+                });
+            });
+        });
+    }
+
+    /** Takes the last entry back; it stays in the journal, struck out. */
+    public void undo() {
+        shown.get().ifPresent(known -> {
+            var effective = known.batch().journal().effective();
+            effective.stream().mapToInt(entry -> entry.number()).max().ifPresent(number -> record("void " + number));
+        });
+    }
+
+    private Reply answer(Recording recording, BatchAtHand batch) {
+        if (recording instanceof Recording.Asked asked) {
+            return new Reply(
+                    Reply.Outcome.ASKED,
+                    List.of(),
+                    List.of(asked.unclear().question()),
+                    asked.unclear().choices());
+        }
+        Recording.Kept kept = (Recording.Kept) recording;
+        EntryWords entries = new EntryWords(units, batch.zone());
+        WherePage questions = new WherePage(units, batch.zone());
+        return new Reply(
+                Reply.Outcome.KEPT,
+                kept.entries().stream().map(entries::sentence).toList(),
+                kept.questions().stream().map(questions::question).toList(),
+                List.of());
+    }
+
+    /** Plans the rest anew beside the old plan. */
+    public void planRest() {
+        file.ifPresent(batch -> {
+            Instant now = clock.get();
+            work(() -> {
+                BatchAtHand opened = opener.open(batch);
+                Proposal found = proposal(opened, opened.replan(now));
+                threads.ui().execute(() -> proposal.set(Optional.of(found)));
+            });
+        });
+    }
+
+    private Proposal proposal(BatchAtHand opened, ReplanResult result) {
+        MovePage page = new MovePage(units, opened.zone(), opened.journal());
+        if (result instanceof Replanned replanned) {
+            return new Proposal(
+                    result, Optional.of(chart(opened, replanned.plan(), result)), page.moved(replanned.moves()));
+        }
+        Wording wording = new Wording(units, opened.zone());
+        List<String> why = ((ReplanResult.NotPossible) result)
+                .obstacles().stream().map(wording::obstacle).toList();
+        return new Proposal(result, Optional.empty(), why);
+    }
+
+    private PieceChart chart(BatchAtHand opened, Plan plan, ReplanResult result) {
+        return new ChartWriter(opened.request(), plan, units)
+                .chart(act -> result.happened().did(act.id()) ? Standing.DONE : Standing.PLANNED)
+                .withDots(Dots.of(opened.journal(), plan));
+    }
+
+    /** Makes the new plan the plan of this batch. */
+    public void accept() {
+        proposal.get()
+                .ifPresent(offered -> file.ifPresent(batch -> {
+                    if (!(offered.result() instanceof Replanned replanned)) return;
+                    Instant now = clock.get();
+                    work(() -> {
+                        opener.open(batch).accept(replanned, Optional.empty(), CalendarManner.usual(units), now);
+                        Shown found = shown(opener.open(batch), now);
+                        threads.ui().execute(() -> {
+                            shown.set(Optional.of(found));
+                            proposal.set(Optional.empty());
+                            reply.set(Reply.nothing());
+                            calendarNote.set(WindowWords.say("batch.calendar-behind"));
+                        });
+                    });
+                }));
+    }
+
+    public void keepOld() {
+        proposal.set(Optional.empty());
+    }
+
+    /** Writes the calendar file beside the batch. */
+    public void calendar() {
+        file.ifPresent(batch -> {
+            Instant now = clock.get();
+            Path calendar = batch.resolveSibling(batch.getFileName().toString().replaceFirst("\\.json$", ".ics"));
+            work(() -> {
+                Optional<CalendarUpdate> update = opener.open(batch)
+                        .calendar(calendar, CalendarManner.usual(units), now)
+                        .calendar();
+                String told = update.map(each -> told(each.changes(), calendar)).orElse("");
+                threads.ui().execute(() -> calendarNote.set(told));
+            });
+        });
+    }
+
+    private static String told(CalendarChanges changes, Path calendar) {
+        return WindowWords.say(
+                "batch.calendar-told",
+                Integer.toString(changes.moved().size()),
+                Integer.toString(changes.dropped().size()),
+                Integer.toString(changes.added().size()),
+                calendar.toString());
+    }
+
+    private Shown shown(BatchAtHand batch, Instant now) throws StoreException {
+        Where where = batch.where(now)
+                .orElseThrow(() -> new StoreException(
+                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
+        Optional<String> next = where.next().act().map(Act::id);
+        PieceChart chart = new ChartWriter(batch.request(), where.plan(), units)
+                .chart(act -> where.happened().did(act.id())
+                        ? Standing.DONE
+                        : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)
+                .withDots(Dots.of(batch.journal(), where.plan()));
+        return new Shown(batch, where, chart, new WherePage(units, batch.zone()).sentences(where));
+    }
+
+    private interface Task {
+        void run() throws StoreException, NotWrittenException;
+    }
+
+    private void work(Task task) {
+        threads.background().execute(() -> {
+            try {
+                task.run();
+            } catch (StoreException | NotWrittenException failed) {
+                threads.ui().execute(() -> reply.set(Reply.failed(failed)));
+            }
+        });
+    }
+}

@@ -1,0 +1,159 @@
+package piecewright.desktop.batch;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import piecewright.app.BatchAtHand;
+import piecewright.app.Workspace;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.plan.Act;
+import piecewright.replan.Where;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.MomentFormat;
+import piecewright.text.WindowWords;
+import piecewright.text.Wording;
+
+/** Everything that is on the go: a sentence for each piece, and the acts of the next two days in time order. */
+public final class GoingViewModel {
+    private static final Duration SOON = Duration.ofHours(48);
+
+    private final Workspace workspace;
+    private final BatchViewModel.Opener opener;
+    private final Threads threads;
+    private final Supplier<Instant> clock;
+    private final DisplayUnits units;
+    private final ReadOnlyObjectWrapper<Going> going = new ReadOnlyObjectWrapper<>(Going.nothing());
+    private final AtomicInteger latest = new AtomicInteger();
+
+    /** What is on the go. */
+    public record Going(List<Piece> pieces, List<Soon> soon, List<String> refusals) {
+        public Going {
+            pieces = List.copyOf(pieces);
+            soon = List.copyOf(soon);
+            refusals = List.copyOf(refusals);
+        }
+
+        static Going nothing() {
+            return new Going(List.of(), List.of(), List.of());
+        }
+    }
+
+    /**
+     * One piece in a sentence.
+     *
+     * @param moisture its moisture so far and to come, percent, evenly in time, for a small outline
+     */
+    public record Piece(Path file, String title, String sentence, List<Double> moisture, double doneRatio) {
+        public Piece {
+            moisture = List.copyOf(moisture);
+        }
+    }
+
+    /** An act of the next two days. */
+    public record Soon(Path file, String actId, String title, String piece, Instant at, String when) {}
+
+    public GoingViewModel(
+            Workspace workspace,
+            BatchViewModel.Opener opener,
+            Threads threads,
+            Supplier<Instant> clock,
+            DisplayUnits units) {
+        this.workspace = workspace;
+        this.opener = opener;
+        this.threads = threads;
+        this.clock = clock;
+        this.units = units;
+    }
+
+    public ReadOnlyObjectProperty<Going> goingProperty() {
+        return going.getReadOnlyProperty();
+    }
+
+    /** Looks at every batch again. */
+    public void read() {
+        int ticket = latest.incrementAndGet();
+        Instant now = clock.get();
+        threads.background().execute(() -> {
+            if (ticket != latest.get()) return;
+            Going found = found(now);
+            threads.ui().execute(() -> {
+                if (ticket == latest.get()) going.set(found);
+            });
+        });
+    }
+
+    private Going found(Instant now) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Soon> soon = new ArrayList<>();
+        List<String> refusals = new ArrayList<>();
+        List<Path> files = List.of();
+        try {
+            files = workspace.batchFiles();
+        } catch (StoreException unreadable) {
+            refusals.add(String.valueOf(unreadable.getMessage()));
+        }
+        for (Path file : files) {
+            try {
+                BatchAtHand batch = opener.open(file);
+                batch.where(now).ifPresent(where -> {
+                    pieces.add(piece(file, batch, where));
+                    soon.addAll(soon(file, batch, where, now));
+                });
+            } catch (StoreException unreadable) {
+                refusals.add(String.valueOf(unreadable.getMessage()));
+            }
+        }
+        soon.sort(Comparator.comparing(Soon::at));
+        return new Going(pieces, soon, refusals);
+    }
+
+    private Piece piece(Path file, BatchAtHand batch, Where where) {
+        Wording wording = new Wording(units, batch.zone());
+        MomentFormat moments = new MomentFormat(batch.zone(), units.locale());
+        Optional<Act> next = where.next().act();
+        String title = WindowWords.say(
+                "batch.title",
+                where.plan().subject().title(),
+                where.plan().subject().lot());
+        String sentence = next.map(
+                        act -> WindowWords.say("going.next", wording.actTitle(act), moments.moment(act.startsAt())))
+                .orElseGet(() -> WindowWords.say(
+                        "going.resting", moments.moment(where.plan().subject().readyAt())));
+        List<Double> moisture = new ArrayList<>();
+        var course = where.plan().course();
+        for (int i = 0; i < course.size(); i += Math.max(1, course.size() / 60)) {
+            moisture.add(course.get(i).state().mass().moisture().wetBasisPercent());
+        }
+        Instant first = where.plan().startsAt();
+        double whole =
+                Duration.between(first, course.get(course.size() - 1).at()).toMinutes();
+        double done = Duration.between(first, where.now()).toMinutes() / Math.max(1, whole);
+        return new Piece(file, title, sentence, moisture, Math.max(0, Math.min(1, done)));
+    }
+
+    private List<Soon> soon(Path file, BatchAtHand batch, Where where, Instant now) {
+        Wording wording = new Wording(units, batch.zone());
+        MomentFormat moments = new MomentFormat(batch.zone(), units.locale());
+        Instant until = now.plus(SOON);
+        return where.plan().acts().stream()
+                .filter(act -> !where.happened().did(act.id()))
+                .filter(act -> act.startsAt().isBefore(until))
+                .map(act -> new Soon(
+                        file,
+                        act.id(),
+                        wording.actTitle(act),
+                        where.plan().subject().title(),
+                        act.startsAt(),
+                        moments.moment(act.startsAt())))
+                .toList();
+    }
+}

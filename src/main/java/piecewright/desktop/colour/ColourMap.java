@@ -1,0 +1,310 @@
+package piecewright.desktop.colour;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelWriter;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import piecewright.colour.ColourBand;
+import piecewright.desktop.colour.ColourField.Barred;
+import piecewright.desktop.colour.ColourField.Point;
+import piecewright.desktop.colour.ColourViewModel.Shown;
+import piecewright.desktop.paint.Ink;
+import piecewright.desktop.paint.Inked;
+import piecewright.desktop.paint.Inks;
+import piecewright.text.ColourUnit;
+import piecewright.text.WindowWords;
+
+/** The map: hours across, temperature up, every point painted as one centimetre of its wort. */
+final class ColourMap extends Region implements Inked {
+    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
+    private static final Color ON_WORT = Color.rgb(22, 33, 31);
+    private static final int COARSE = 4;
+    private static final double QUARTER_HOURS = 0.25;
+
+    private final ColourViewModel model;
+    private final Canvas canvas = new Canvas();
+    private final Inks inks = new Inks(this, this::requestLayout);
+
+    ColourMap(ColourViewModel model) {
+        this.model = model;
+        setId("colour-map");
+        getStyleClass().addAll("inked", "colour-map");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.SLIDER);
+        getChildren().add(canvas);
+        setMinSize(320, 260);
+        setPrefSize(800, 420);
+        model.shownProperty().addListener((shown, before, now) -> requestLayout());
+        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pointed);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::pointed);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    private void pressed(KeyEvent event) {
+        KeyCode code = event.getCode();
+        boolean along = event.isShiftDown();
+        if (code == KeyCode.LEFT && along) model.slide(-QUARTER_HOURS);
+        else if (code == KeyCode.RIGHT && along) model.slide(QUARTER_HOURS);
+        else if (code == KeyCode.LEFT) model.nudge(-QUARTER_HOURS, 0);
+        else if (code == KeyCode.RIGHT) model.nudge(QUARTER_HOURS, 0);
+        else if (code == KeyCode.UP) model.nudge(0, 1);
+        else if (code == KeyCode.DOWN) model.nudge(0, -1);
+        else return;
+        event.consume();
+    }
+
+    private void pointed(MouseEvent event) {
+        requestFocus();
+        model.shownProperty()
+                .get()
+                .ifPresent(shown -> model.choose(frame(shown.field()).point(event.getX(), event.getY())));
+    }
+
+    private MapFrame frame(ColourField field) {
+        double em = Font.getDefault().getSize();
+        return new MapFrame(field, 5 * em, 1.2 * em, getWidth() - 6 * em, getHeight() - 5.2 * em);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        GraphicsContext pen = canvas.getGraphicsContext2D();
+        pen.clearRect(0, 0, getWidth(), getHeight());
+        setAccessibleText(model.verdict());
+        model.shownProperty().get().ifPresent(shown -> paint(pen, frame(shown.field()), shown));
+    }
+
+    private void paint(GraphicsContext pen, MapFrame frame, Shown shown) {
+        worts(pen, frame, shown.sought().colourEbc());
+        enzymes(pen, frame);
+        contours(pen, frame, shown.sought().colourEbc());
+        bars(pen, frame);
+        usual(pen, frame);
+        axes(pen, frame);
+        chosen(pen, frame, shown);
+        shown.point().ifPresent(at -> handle(pen, frame, at));
+    }
+
+    /** Pixels of wort, paler where the colour sought may come out: a blurred edge around its curve. */
+    private static void worts(GraphicsContext pen, MapFrame frame, double soughtEbc) {
+        int columns = (int) Math.max(2, frame.width() / COARSE);
+        int rows = (int) Math.max(2, frame.height() / COARSE);
+        WritableImage image = new WritableImage(columns, rows);
+        PixelWriter pixels = image.getPixelWriter();
+        WortTable worts = WortTable.of(frame.field());
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                Point at = frame.point(
+                        frame.left() + (column + 0.5) * frame.width() / columns,
+                        frame.top() + (row + 0.5) * frame.height() / rows);
+                double colourEbc = frame.field().colourEbc(at);
+                double away = Math.log(colourEbc / soughtEbc) / Math.log(ColourBand.KILNED_RATIO);
+                double veil = 0.6 * Math.exp(-2 * away * away);
+                pixels.setColor(column, row, worts.of(colourEbc).interpolate(Color.WHITE, veil));
+            }
+        }
+        pen.setImageSmoothing(true);
+        pen.drawImage(image, frame.left(), frame.top(), frame.width(), frame.height());
+    }
+
+    /** Lines slope more densely the fewer enzymes are left. */
+    private static void enzymes(GraphicsContext pen, MapFrame frame) {
+        pen.setStroke(ON_WORT.deriveColor(0, 1, 1, 0.45));
+        pen.setLineWidth(0.8);
+        pen.setLineDashes();
+        double[] below = {0.5, 0.25, 0.1};
+        for (int level = 0; level < below.length; level++) {
+            double pitch = 12;
+            double offset = level * 4;
+            for (double x = frame.left() - frame.height() + offset; x < frame.right(); x += pitch) {
+                hatched(pen, frame, x, below[level]);
+            }
+        }
+    }
+
+    private static void hatched(GraphicsContext pen, MapFrame frame, double from, double belowFraction) {
+        double step = 6;
+        for (double along = 0; along < frame.height(); along += step) {
+            double x = from + along;
+            double y = frame.bottom() - along;
+            if (x < frame.left() || x + step > frame.right() || y - step < frame.top()) continue;
+            if (frame.field().enzymeFraction(frame.point(x, y)) < belowFraction) {
+                pen.strokeLine(x, y, x + step, y - step);
+            }
+        }
+    }
+
+    private void contours(GraphicsContext pen, MapFrame frame, double soughtEbc) {
+        ColourField field = frame.field();
+        ColourUnit unit = model.units().colour();
+        double least = unit.ofEbc(field.colourEbc(new Point(field.leastHours(), field.leastC())));
+        double most = unit.ofEbc(field.colourEbc(new Point(field.mostHours(), field.mostC())));
+        pen.setFont(Font.font("Lato Semibold", Font.getDefault().getSize() * 0.86));
+        int number = 0;
+        for (double level : Contour.levels(least, most)) {
+            double levelEbc = unit.ebcOf(level);
+            if (Math.abs(levelEbc / soughtEbc - 1) < 0.04) continue;
+            Contour contour = Contour.of(field, levelEbc);
+            pen.setStroke(ON_WORT);
+            pen.setLineWidth(1);
+            stroke(pen, frame, contour);
+            double share = 0.3 + 0.13 * (number++ % 4);
+            label(pen, frame, contour, share, String.format(Locale.ROOT, level < 20 ? "%.1f" : "%.0f", level));
+        }
+    }
+
+    private static void stroke(GraphicsContext pen, MapFrame frame, Contour contour) {
+        if (contour.points().size() < 2) return;
+        pen.beginPath();
+        Point first = contour.points().get(0);
+        pen.moveTo(frame.x(first.cureHours()), frame.y(first.cureC()));
+        for (Point each : contour.points()) pen.lineTo(frame.x(each.cureHours()), frame.y(each.cureC()));
+        pen.stroke();
+    }
+
+    private static void label(GraphicsContext pen, MapFrame frame, Contour contour, double share, String words) {
+        if (contour.points().size() < 8) return;
+        Point at = contour.points().get((int) (share * (contour.points().size() - 1)));
+        tag(pen, frame.x(at.cureHours()), frame.y(at.cureC()), words);
+    }
+
+    private static void tag(GraphicsContext pen, double x, double y, String words) {
+        double width = words.length() * pen.getFont().getSize() * 0.56 + 10;
+        double height = pen.getFont().getSize() * 1.5;
+        pen.setFill(Color.WHITE);
+        pen.fillRoundRect(x - width / 2, y - height / 2, width, height, 4, 4);
+        pen.setFill(ON_WORT);
+        pen.setTextAlign(TextAlignment.CENTER);
+        pen.setTextBaseline(VPos.CENTER);
+        pen.fillText(words, x, y);
+    }
+
+    /** The curve of the colour sought, and the edges of its band. */
+    private void chosen(GraphicsContext pen, MapFrame frame, Shown shown) {
+        double soughtEbc = shown.sought().colourEbc();
+        ColourBand band = ColourBand.ofKilned(soughtEbc);
+        pen.setStroke(ON_WORT);
+        pen.setLineWidth(1.4);
+        pen.setLineDashes(2, 4);
+        stroke(pen, frame, Contour.of(frame.field(), band.lowEbc()));
+        stroke(pen, frame, Contour.of(frame.field(), band.highEbc()));
+        pen.setLineDashes();
+        pen.setLineWidth(3);
+        Contour sought = Contour.of(frame.field(), soughtEbc);
+        stroke(pen, frame, sought);
+        pen.setFont(Font.font("Lato Bold", Font.getDefault().getSize()));
+        label(pen, frame, sought, 0.12, model.quantities().colour(soughtEbc));
+    }
+
+    /** The usual cure of the style, outlined and named. */
+    private void usual(GraphicsContext pen, MapFrame frame) {
+        var kiln = frame.field().style().kiln();
+        double left =
+                frame.x(Math.max(frame.field().leastHours(), kiln.cureHours().lowHours()));
+        double right =
+                frame.x(Math.min(frame.field().mostHours(), kiln.cureHours().highHours()));
+        double top = frame.y(kiln.cureC().highC());
+        double bottom = frame.y(kiln.cureC().lowC());
+        pen.setStroke(ON_WORT);
+        pen.setLineWidth(1.2);
+        pen.setLineDashes(7, 4);
+        pen.strokeRoundRect(left, top, Math.max(2, right - left), bottom - top, 8, 8);
+        pen.setLineDashes();
+        pen.setFont(Font.font("Lato", Font.getDefault().getSize() * 0.86));
+        pen.setFill(ON_WORT);
+        pen.setTextAlign(TextAlignment.LEFT);
+        pen.setTextBaseline(VPos.BOTTOM);
+        String words = WindowWords.say("colour.usual", frame.field().style().title());
+        pen.fillText(words, Math.min(left, frame.right() - 150) + 4, bottom - 4);
+    }
+
+    private void bars(GraphicsContext pen, MapFrame frame) {
+        pen.setLineWidth(1);
+        pen.setLineDashes();
+        double step = 8;
+        for (double y = frame.top(); y < frame.bottom(); y += step) {
+            for (double x = frame.left(); x < frame.right(); x += step) {
+                Optional<Barred> barred = frame.field().barred(frame.point(x + step / 2, y + step / 2));
+                if (barred.isEmpty() || barred.get() == Barred.NOT_THE_STYLE) continue;
+                pen.setFill(inks.of(Ink.SUNKEN, 0.82));
+                double width = Math.min(step, frame.right() - x);
+                double height = Math.min(step, frame.bottom() - y);
+                pen.fillRect(x, y, width, height);
+                pen.setStroke(inks.of(Ink.EDGE));
+                pen.strokeLine(x, y, x + width, y + height);
+                pen.strokeLine(x + width, y, x, y + height);
+            }
+        }
+        new BarredLabels(model, inks).paint(pen, frame);
+    }
+
+    private void axes(GraphicsContext pen, MapFrame frame) {
+        pen.setStroke(inks.of(Ink.EDGE));
+        pen.setLineWidth(1);
+        pen.strokeRect(frame.left() + 0.5, frame.top() + 0.5, frame.width(), frame.height());
+        pen.setFont(Font.font("Lato", Font.getDefault().getSize() * 0.86));
+        pen.setFill(inks.of(Ink.INK_2));
+        pen.setTextBaseline(VPos.CENTER);
+        pen.setTextAlign(TextAlignment.RIGHT);
+        double step = frame.height() / (frame.field().mostC() - frame.field().leastC()) > 12 ? 5 : 10;
+        for (double c = Math.ceil(frame.field().leastC() / step) * step;
+                c <= frame.field().mostC();
+                c += step) {
+            pen.fillText(model.quantities().temperature(c), frame.left() - 6, frame.y(c));
+        }
+        pen.setTextAlign(TextAlignment.CENTER);
+        pen.setTextBaseline(VPos.TOP);
+        for (double hours = frame.field().leastHours(); hours <= frame.field().mostHours(); hours++) {
+            pen.fillText(model.hours(hours), frame.x(hours), frame.bottom() + 6);
+        }
+        pen.setFont(Font.font("Lato Bold", Font.getDefault().getSize() * 0.86));
+        pen.setTextAlign(TextAlignment.LEFT);
+        pen.fillText(WindowWords.say("colour.across"), frame.left(), frame.bottom() + 24);
+    }
+
+    private void handle(GraphicsContext pen, MapFrame frame, Point at) {
+        double x = frame.x(at.cureHours());
+        double y = frame.y(at.cureC());
+        pen.setStroke(inks.of(Ink.DAMSON));
+        pen.setLineWidth(1.5);
+        pen.setLineDashes(4, 3);
+        pen.strokeLine(frame.left(), y, x, y);
+        pen.strokeLine(x, y, x, frame.bottom());
+        pen.setLineDashes();
+        Color wort = WortTable.of(frame.field()).of(frame.field().colourEbc(at));
+        pen.setFill(Color.WHITE);
+        pen.fillOval(x - 14, y - 14, 28, 28);
+        pen.setFill(wort);
+        pen.fillOval(x - 9, y - 9, 18, 18);
+        pen.setStroke(ON_WORT);
+        pen.strokeOval(x - 9, y - 9, 18, 18);
+        pen.setStroke(inks.of(Ink.DAMSON));
+        pen.setLineWidth(3);
+        pen.strokeOval(x - 13, y - 13, 26, 26);
+    }
+
+    @Override
+    public Inks inks() {
+        return inks;
+    }
+
+    @Override
+    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return META;
+    }
+}

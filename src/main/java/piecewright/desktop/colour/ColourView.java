@@ -1,0 +1,151 @@
+package piecewright.desktop.colour;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import piecewright.app.Workspace.Kept;
+import piecewright.desktop.paint.Signs;
+import piecewright.house.House;
+import piecewright.style.MaltStyle;
+import piecewright.text.WindowWords;
+
+/** Choosing a colour: a sentence, the map, what the chosen cure gives, and what other styles would do. */
+public final class ColourView {
+    private final ColourViewModel model;
+    private final VBox root = new VBox();
+    private final ScrollPane scroll = new ScrollPane(root);
+    private final MenuButton style = new MenuButton();
+    private final MenuButton house = new MenuButton();
+    private final TextField colour = new TextField();
+    private final HBox verdict = new HBox(10);
+    private final Label note = new Label();
+    private final VBox others = new VBox(6);
+
+    public ColourView(ColourViewModel model) {
+        this.model = model;
+        ColourMap map = new ColourMap(model);
+        VBox.setVgrow(map, Priority.ALWAYS);
+        root.getStyleClass().add("middle");
+        root.setId("colour-view");
+        Label title = new Label(WindowWords.say("colour.title"));
+        title.getStyleClass().add("title");
+        note.getStyleClass().add("field-note");
+        note.setWrapText(true);
+        note.managedProperty().bind(note.visibleProperty());
+        verdict.getStyleClass().add("verdict");
+        Label formula = new Label(WindowWords.say("colour.formula"));
+        formula.getStyleClass().add("caption");
+        formula.setWrapText(true);
+        formula.setMinHeight(Region.USE_PREF_SIZE);
+        root.getChildren().addAll(title, sentence(), note, verdict, map, formula, others);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.getStyleClass().add("middle-scroll");
+        model.soughtProperty().addListener((sought, before, now) -> show());
+        model.shownProperty().addListener((shown, before, now) -> show());
+        model.noteProperty().addListener((typed, before, now) -> show());
+        model.otherWaysProperty().addListener((ways, before, now) -> ways(now));
+        show();
+    }
+
+    public Node node() {
+        return scroll;
+    }
+
+    private Node sentence() {
+        word(style, "colour-style");
+        word(house, "colour-house");
+        word(colour, "colour-sought");
+        colour.setPrefColumnCount(7);
+        colour.setOnAction(event -> typed());
+        colour.focusedProperty().addListener((focused, before, now) -> {
+            if (!now && !colour.getText().equals(shownColour())) typed();
+        });
+        for (MaltStyle each : model.styles()) {
+            MenuItem item = new MenuItem(each.title());
+            item.setOnAction(event -> model.chooseStyle(each));
+            style.getItems().add(item);
+        }
+        FlowPane pane = new FlowPane(10, 8);
+        pane.getStyleClass().add("sentence");
+        pane.getChildren().addAll(led("i-want", style), led("of-about", colour), led("from", house));
+        return pane;
+    }
+
+    private void typed() {
+        model.typeColour(colour.getText());
+        show();
+    }
+
+    private static void word(javafx.scene.control.Control control, String id) {
+        control.setId(id);
+        control.getStyleClass().add("word");
+        control.setAccessibleText(WindowWords.say(id.replaceFirst("-", ".spoken.")));
+    }
+
+    private static HBox led(String key, Node control) {
+        Label label = new Label(WindowWords.say("colour." + key));
+        label.getStyleClass().add("said");
+        HBox pair = new HBox(8, label, control);
+        pair.getStyleClass().add("led");
+        return pair;
+    }
+
+    public void houses(List<Kept<House>> houses) {
+        house.getItems().clear();
+        for (Kept<House> kept : houses) {
+            MenuItem item = new MenuItem(kept.thing().name());
+            item.setMnemonicParsing(false);
+            item.setOnAction(event -> model.chooseHouse(kept.thing()));
+            house.getItems().add(item);
+        }
+    }
+
+    private String shownColour() {
+        return model.quantities().colour(model.soughtProperty().get().colourEbc());
+    }
+
+    private void show() {
+        note.setText(model.noteProperty().get());
+        note.setVisible(!note.getText().isEmpty());
+        ColourViewModel.Sought sought = model.soughtProperty().get();
+        style.setText(sought.style().title());
+        house.setText(sought.house().name());
+        if (!note.isVisible()) colour.setText(shownColour());
+        String warning = model.warning();
+        Label words = new Label(model.verdict());
+        words.setId("colour-verdict");
+        words.setWrapText(true);
+        words.getStyleClass().add("verdict-figure");
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        VBox sentences = new VBox(4, words);
+        HBox.setHgrow(sentences, Priority.ALWAYS);
+        if (!warning.isEmpty()) {
+            Label why = new Label(warning);
+            why.setId("colour-warning");
+            why.setWrapText(true);
+            sentences.getChildren().add(new HBox(8, Signs.caution(), why));
+        }
+        verdict.getChildren().setAll(Signs.corn(sought.colourEbc()), sentences);
+    }
+
+    private void ways(List<String> ways) {
+        others.getChildren().clear();
+        for (String way : ways) {
+            Label sentence = new Label(way);
+            sentence.setWrapText(true);
+            sentence.setMinHeight(Region.USE_PREF_SIZE);
+            sentence.getStyleClass().add("body-2");
+            others.getChildren().add(sentence);
+        }
+    }
+}

@@ -1,0 +1,250 @@
+package piecewright.desktop.colour;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import piecewright.app.ColourChoice;
+import piecewright.colour.ColourBand;
+import piecewright.desktop.colour.ColourField.Barred;
+import piecewright.desktop.colour.ColourField.Point;
+import piecewright.desktop.plan.Undoable;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.house.House;
+import piecewright.style.MaltStyle;
+import piecewright.text.ColourPage;
+import piecewright.text.DisplayUnits;
+import piecewright.text.QuantityFormat;
+import piecewright.text.QuantityParser;
+import piecewright.text.UnreadableException;
+import piecewright.text.WindowWords;
+
+/** A colour sought on the map of a style and a kit. */
+public final class ColourViewModel {
+    private static final double DARKEST_EBC = 1600;
+
+    private final List<MaltStyle> styles;
+    private final DisplayUnits units;
+    private final Threads threads;
+    private final QuantityFormat quantities;
+    private final Undoable<Sought> sought;
+    private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<String>> otherWays = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
+    private final AtomicInteger latest = new AtomicInteger();
+
+    /**
+     * What is asked.
+     *
+     * @param point chosen cure; where there is none yet the one that gives the colour in the style's middle hours
+     */
+    public record Sought(MaltStyle style, House house, double colourEbc, Optional<Point> point) {
+        Sought withPoint(Point changed, double changedEbc) {
+            return new Sought(style, house, changedEbc, Optional.of(changed));
+        }
+    }
+
+    /** The field of what is asked, and where on it the chosen cure lies. */
+    record Shown(Sought sought, ColourField field, Optional<Point> point) {}
+
+    public ColourViewModel(List<MaltStyle> styles, Sought first, Threads threads, DisplayUnits units) {
+        this.styles = List.copyOf(styles);
+        this.units = units;
+        this.threads = threads;
+        this.quantities = new QuantityFormat(units);
+        this.sought = new Undoable<>(first);
+        sought.valueProperty().addListener((property, before, now) -> changed(before, now));
+        ask();
+    }
+
+    public ReadOnlyObjectProperty<Sought> soughtProperty() {
+        return sought.valueProperty();
+    }
+
+    ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
+        return shown.getReadOnlyProperty();
+    }
+
+    /** How each style reaches the colour, a sentence each. */
+    ReadOnlyObjectProperty<List<String>> otherWaysProperty() {
+        return otherWays.getReadOnlyProperty();
+    }
+
+    /** What is wrong with the colour as typed; empty text when nothing is. */
+    ReadOnlyStringProperty noteProperty() {
+        return note.getReadOnlyProperty();
+    }
+
+    List<MaltStyle> styles() {
+        return styles;
+    }
+
+    public void undo() {
+        sought.undo();
+    }
+
+    public void redo() {
+        sought.redo();
+    }
+
+    void chooseStyle(MaltStyle style) {
+        sought.change(new Sought(style, sought.get().house(), sought.get().colourEbc(), Optional.empty()));
+    }
+
+    public void chooseHouse(House house) {
+        sought.change(new Sought(sought.get().style(), house, sought.get().colourEbc(), Optional.empty()));
+    }
+
+    /** A colour as somebody types it, on any scale. */
+    void typeColour(String typed) {
+        try {
+            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
+            if (!(colourEbc > 0 && colourEbc <= DARKEST_EBC)) {
+                note.set(WindowWords.say("colour.range", quantities.colour(DARKEST_EBC)));
+                return;
+            }
+            note.set("");
+            sought.change(new Sought(sought.get().style(), sought.get().house(), colourEbc, Optional.empty()));
+        } catch (UnreadableException unreadable) {
+            note.set(String.valueOf(unreadable.getMessage()));
+        }
+    }
+
+    /** Takes a point of the map; the colour becomes what it gives. */
+    void choose(Point point) {
+        shown.get().ifPresent(known -> {
+            Point on = known.field().onMap(point);
+            sought.change(sought.get().withPoint(on, known.field().colourEbc(on)));
+        });
+    }
+
+    /** Moves the chosen point by a quarter hour or a degree. */
+    void nudge(double byHours, double byC) {
+        shown.get()
+                .flatMap(Shown::point)
+                .ifPresent(at -> choose(new Point(at.cureHours() + byHours, at.cureC() + byC)));
+    }
+
+    /** Moves along the curve of the colour sought. */
+    void slide(double byHours) {
+        shown.get()
+                .ifPresent(known -> known.point().ifPresent(at -> {
+                    double hours = known.field()
+                            .onMap(new Point(at.cureHours() + byHours, at.cureC()))
+                            .cureHours();
+                    OptionalDouble cureC = known.field().cureC(sought.get().colourEbc(), hours);
+                    cureC.ifPresent(c -> sought.change(sought.get()
+                            .withPoint(new Point(hours, c), sought.get().colourEbc())));
+                }));
+    }
+
+    private void changed(Sought before, Sought now) {
+        boolean sameField = before.style().equals(now.style()) && before.house().equals(now.house());
+        if (sameField && shown.get().isPresent()) {
+            shown.set(Optional.of(shown(now, shown.get().get().field())));
+            if (now.colourEbc() != before.colourEbc()) askOthers(latest.incrementAndGet(), now);
+        } else {
+            ask();
+        }
+    }
+
+    private static Shown shown(Sought now, ColourField field) {
+        if (now.point().isPresent()) return new Shown(now, field, now.point());
+        var hours = now.style().kiln().cureHours();
+        double middle = (hours.lowHours() + hours.highHours()) / 2;
+        return new Shown(now, field, nearest(Contour.of(field, now.colourEbc()), middle));
+    }
+
+    /** The point of a curve whose hours are nearest. */
+    private static Optional<Point> nearest(Contour contour, double cureHours) {
+        return contour.points().stream()
+                .min(Comparator.comparingDouble(point -> Math.abs(point.cureHours() - cureHours)));
+    }
+
+    private void ask() {
+        int ticket = latest.incrementAndGet();
+        Sought asked = sought.get();
+        threads.background().execute(() -> {
+            if (ticket != latest.get()) return;
+            ColourField field = ColourField.of(asked.style(), asked.house());
+            threads.ui().execute(() -> {
+                if (ticket == latest.get()) shown.set(Optional.of(shown(asked, field)));
+            });
+        });
+        askOthers(ticket, asked);
+    }
+
+    private void askOthers(int ticket, Sought asked) {
+        threads.background().execute(() -> {
+            if (ticket != latest.get()) return;
+            ColourChoice choice = ColourChoice.of(asked.colourEbc(), styles, Optional.of(asked.house()));
+            ColourPage page = new ColourPage(units);
+            List<String> ways = choice.ways().stream()
+                    .filter(way -> !way.style().equals(asked.style()))
+                    .map(way -> page.way(way.style().title(), way.reach())
+                            .replaceAll("\\s+", " ")
+                            .strip())
+                    .toList();
+            threads.ui().execute(() -> {
+                if (ticket == latest.get()) otherWays.set(ways);
+            });
+        });
+    }
+
+    /** What the chosen cure gives, or why nothing on the map does. */
+    String verdict() {
+        if (shown.get().isEmpty()) return WindowWords.say("working");
+        Shown now = shown.get().get();
+        if (now.point().isEmpty()) {
+            return WindowWords.say(
+                    "colour.out",
+                    quantities.colour(now.sought().colourEbc()),
+                    now.sought().style().title());
+        }
+        Point at = now.point().get();
+        double colourEbc = now.field().colourEbc(at);
+        ColourBand band = ColourBand.ofKilned(colourEbc);
+        return WindowWords.say(
+                "colour.verdict",
+                hours(at.cureHours()),
+                quantities.temperature(at.cureC()),
+                quantities.colour(colourEbc),
+                quantities.colour(band.lowEbc()),
+                quantities.colour(band.highEbc()),
+                quantities.percent(now.field().enzymeFraction(at)));
+    }
+
+    /** Why the chosen cure is out of the question; empty text when it is not. */
+    String warning() {
+        Optional<Barred> barred =
+                shown.get().flatMap(now -> now.point().flatMap(at -> now.field().barred(at)));
+        return barred.map(why -> barredWords(why, shown.get().get().field())).orElse("");
+    }
+
+    String barredWords(Barred why, ColourField field) {
+        return switch (why) {
+            case KIT_TOO_COOL -> WindowWords.say("colour.barred.kit", quantities.temperature(field.hottestC()));
+            case STAYS_MOIST -> WindowWords.say("colour.barred.moist");
+            case NOT_THE_STYLE ->
+                WindowWords.say("colour.barred.style", field.style().title());
+        };
+    }
+
+    String hours(double hours) {
+        return quantities.time(Duration.ofMinutes(Math.round(hours * 60)));
+    }
+
+    DisplayUnits units() {
+        return units;
+    }
+
+    QuantityFormat quantities() {
+        return quantities;
+    }
+}

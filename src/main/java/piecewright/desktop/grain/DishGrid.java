@@ -1,0 +1,104 @@
+package piecewright.desktop.grain;
+
+import java.util.List;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import piecewright.desktop.paint.Ink;
+import piecewright.desktop.paint.Inked;
+import piecewright.desktop.paint.Inks;
+import piecewright.grain.GerminationCount;
+import piecewright.text.WindowWords;
+
+/** A dish as a grid of corns: those that grew are full and have a root, the others are empty. */
+final class DishGrid extends Region implements Inked {
+    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
+    private static final double PITCH = 15;
+    private static final int COLUMNS = 10;
+    private static final int TEN = 10;
+
+    private final Canvas canvas = new Canvas();
+    private final Inks inks = new Inks(this, this::requestLayout);
+    private final GerminationCount dish;
+    private final Counted counted;
+
+    /** Told of a new count. */
+    interface Counted {
+        void germinated(int corns);
+    }
+
+    DishGrid(int number, GerminationCount dish, Counted counted) {
+        this.dish = dish;
+        this.counted = counted;
+        setId("dish-" + number);
+        getStyleClass().addAll("inked", "dish");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.SLIDER);
+        setAccessibleText(WindowWords.say(
+                "grain.dish.spoken",
+                Integer.toString(number),
+                Integer.toString(dish.germinated()),
+                Integer.toString(dish.corns())));
+        int rows = (dish.corns() + COLUMNS - 1) / COLUMNS;
+        setMinSize(COLUMNS * PITCH + 8, rows * PITCH + 8);
+        setMaxSize(COLUMNS * PITCH + 8, rows * PITCH + 8);
+        getChildren().add(canvas);
+        addEventHandler(MouseEvent.MOUSE_CLICKED, event -> {
+            requestFocus();
+            int column = (int) ((event.getX() - 4) / PITCH);
+            int row = (int) ((event.getY() - 4) / PITCH);
+            int corn = row * COLUMNS + Math.max(0, Math.min(COLUMNS - 1, column));
+            counted.germinated(corn + 1 == dish.germinated() ? corn : corn + 1);
+        });
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    private void pressed(KeyEvent event) {
+        KeyCode code = event.getCode();
+        int now = dish.germinated();
+        if (code == KeyCode.RIGHT) counted.germinated(now + 1);
+        else if (code == KeyCode.LEFT) counted.germinated(now - 1);
+        else if (code == KeyCode.UP) counted.germinated(now - TEN);
+        else if (code == KeyCode.DOWN) counted.germinated(now + TEN);
+        else return;
+        event.consume();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        GraphicsContext pen = canvas.getGraphicsContext2D();
+        pen.clearRect(0, 0, getWidth(), getHeight());
+        for (int corn = 0; corn < dish.corns(); corn++) {
+            double x = 4 + corn % COLUMNS * PITCH + PITCH / 2;
+            double y = 4 + corn / COLUMNS * PITCH + PITCH / 2;
+            pen.setLineWidth(1.3);
+            if (corn < dish.germinated()) {
+                pen.setFill(inks.of(Ink.LEAF));
+                pen.fillOval(x - 3.6, y - 5, 7.2, 9);
+                pen.setStroke(inks.of(Ink.LEAF));
+                pen.strokeLine(x, y + 3, x + 2.5, y + 7);
+            } else {
+                pen.setStroke(inks.of(Ink.CAUTION));
+                pen.strokeOval(x - 3.6, y - 5, 7.2, 9);
+            }
+        }
+    }
+
+    @Override
+    public Inks inks() {
+        return inks;
+    }
+
+    @Override
+    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return META;
+    }
+}

@@ -1,0 +1,239 @@
+package piecewright.desktop.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import piecewright.app.Drafting.Answer;
+import piecewright.app.PlanWish;
+import piecewright.plan.Obstacle;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanResult;
+import piecewright.remedy.Change;
+import piecewright.remedy.Remedy;
+import piecewright.text.DisplayUnits;
+import piecewright.text.QuantityFormat;
+import piecewright.text.QuantityParser;
+import piecewright.text.UnreadableException;
+import piecewright.text.WindowWords;
+import piecewright.text.Wording;
+
+/** The sentence and its answer. Every change asks for a new answer; only the latest is shown. */
+public final class WishViewModel {
+    private static final double MOST_KG = 1000;
+
+    private final Answers answers;
+    private final Executor background;
+    private final Executor aside;
+    private final Executor ui;
+    private final LocalDate today;
+    private final DisplayUnits units;
+
+    private final Undoable<Wish> wish;
+    private final ReadOnlyObjectWrapper<Optional<Drafted>> drafted = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObservableList<Problem> problems = FXCollections.observableArrayList();
+    private final ObservableList<Remedy> remedies = FXCollections.observableArrayList();
+    /** Held, because a view of a list is forgotten with its listeners when nobody holds it. */
+    private final ObservableList<Problem> problemsShown = FXCollections.unmodifiableObservableList(problems);
+
+    private final ObservableList<Remedy> remediesShown = FXCollections.unmodifiableObservableList(remedies);
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper seeking = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper current = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper amountNote = new ReadOnlyStringWrapper("");
+    private final AtomicInteger latest = new AtomicInteger();
+
+    /** The use cases asked. */
+    public interface Answers {
+        Answer answer(PlanWish wish);
+
+        List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles);
+    }
+
+    /**
+     * Where the work of a view model is done, and where its answers are shown.
+     *
+     * @param background one task after the other
+     * @param aside what takes long and must not hold up the others
+     */
+    public record Threads(Executor background, Executor aside, Executor ui) {}
+
+    /** Whose day and units count. */
+    public record Person(LocalDate today, DisplayUnits units) {}
+
+    public WishViewModel(Wish first, Answers answers, Threads threads, Person person) {
+        this.answers = answers;
+        this.aside = threads.aside();
+        this.background = threads.background();
+        this.ui = threads.ui();
+        this.today = person.today();
+        this.units = person.units();
+        this.wish = new Undoable<>(first);
+        wish.valueProperty().addListener((property, before, now) -> ask());
+        ask();
+    }
+
+    public ReadOnlyObjectProperty<Wish> wishProperty() {
+        return wish.valueProperty();
+    }
+
+    public ReadOnlyBooleanProperty undoableProperty() {
+        return wish.undoableProperty();
+    }
+
+    public ReadOnlyBooleanProperty redoableProperty() {
+        return wish.redoableProperty();
+    }
+
+    /** The last plan there was; it stays while a new one is worked out. */
+    public ReadOnlyObjectProperty<Optional<Drafted>> draftedProperty() {
+        return drafted.getReadOnlyProperty();
+    }
+
+    /** True when the plan shown answers the sentence as it stands. */
+    public ReadOnlyBooleanProperty currentProperty() {
+        return current.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /** True while changes that might help are tried. */
+    public ReadOnlyBooleanProperty seekingProperty() {
+        return seeking.getReadOnlyProperty();
+    }
+
+    public ObservableList<Problem> problems() {
+        return problemsShown;
+    }
+
+    /** Changes that were planned and found to help; they follow the problems a little later. */
+    public ObservableList<Remedy> remedies() {
+        return remediesShown;
+    }
+
+    /** What is wrong with the amount as typed; empty text when nothing is. */
+    public ReadOnlyStringProperty amountNoteProperty() {
+        return amountNote.getReadOnlyProperty();
+    }
+
+    public void change(Wish changed) {
+        amountNote.set("");
+        wish.change(changed);
+    }
+
+    public void undo() {
+        amountNote.set("");
+        wish.undo();
+    }
+
+    public void redo() {
+        amountNote.set("");
+        wish.redo();
+    }
+
+    /** The amount of malt as somebody types it, in either family of units. */
+    public void typeAmount(String typed) {
+        try {
+            double maltKg = QuantityParser.forPerson(units).massKg(typed);
+            if (maltKg > 0 && maltKg <= MOST_KG) change(wish.get().withMaltKg(maltKg));
+            else amountNote.set(WindowWords.say("wish.amount-range", new QuantityFormat(units).roughMass(MOST_KG)));
+        } catch (UnreadableException unreadable) {
+            amountNote.set(String.valueOf(unreadable.getMessage()));
+        }
+    }
+
+    /** A day before today is refused and nothing changes. */
+    public void chooseReadyBy(LocalDate day) {
+        if (!day.isBefore(today)) change(wish.get().withReadyBy(day));
+    }
+
+    /** True when the sentence itself can take the change; others change the house or the style. */
+    static boolean ofTheSentence(Remedy remedy) {
+        return remedy.change() instanceof Change.LaterDay || remedy.change() instanceof Change.SmallerPiece;
+    }
+
+    public void take(Remedy remedy) {
+        if (remedy.change() instanceof Change.LaterDay later) chooseReadyBy(later.readyBy());
+        if (remedy.change() instanceof Change.SmallerPiece smaller)
+            change(wish.get().withMaltKg(smaller.massKg()));
+    }
+
+    /** Gives up the answer that is being worked out; the last plan stays. */
+    public void stop() {
+        latest.incrementAndGet();
+        working.set(false);
+    }
+
+    /** Asks again, for a file that changed. */
+    public void ask() {
+        int ticket = latest.incrementAndGet();
+        PlanWish asked = wish.get().planWish(today);
+        working.set(true);
+        seeking.set(false);
+        current.set(false);
+        background.execute(() -> {
+            if (ticket != latest.get()) return;
+            Answer answer = answers.answer(asked);
+            Optional<Drafted> found = found(answer);
+            ui.execute(() -> {
+                if (ticket == latest.get()) show(answer, found, ticket);
+            });
+        });
+    }
+
+    private Optional<Drafted> found(Answer answer) {
+        return answer instanceof Answer.Read read && read.result() instanceof PlanResult.Planned planned
+                ? Optional.of(Drafted.of(read.wish(), planned.plan(), units))
+                : Optional.empty();
+    }
+
+    private void show(Answer answer, Optional<Drafted> found, int ticket) {
+        working.set(false);
+        remedies.clear();
+        problems.setAll(problemsOf(answer));
+        if (found.isPresent()) {
+            drafted.set(found);
+            current.set(true);
+        } else if (answer instanceof Answer.Read read && read.result() instanceof PlanResult.NotPossible not) {
+            seekRemedies(read.wish().request(), not.obstacles(), ticket);
+        }
+    }
+
+    private List<Problem> problemsOf(Answer answer) {
+        if (answer instanceof Answer.Unreadable unreadable) {
+            return List.of(new Problem(Problem.Word.LOT, unreadable.sentence()));
+        }
+        Answer.Read read = (Answer.Read) answer;
+        Wording wording = new Wording(units, read.wish().request().house().zone());
+        return read.result()
+                .match(
+                        planned -> List.of(),
+                        not -> not.obstacles().stream()
+                                .map(obstacle -> new Problem(Problem.wordOf(obstacle), wording.obstacle(obstacle)))
+                                .toList());
+    }
+
+    private void seekRemedies(PlanRequest request, List<Obstacle> obstacles, int ticket) {
+        seeking.set(true);
+        aside.execute(() -> {
+            if (ticket != latest.get()) return;
+            List<Remedy> found = answers.remedies(request, obstacles);
+            ui.execute(() -> {
+                if (ticket != latest.get()) return;
+                seeking.set(false);
+                remedies.setAll(found);
+            });
+        });
+    }
+}

@@ -1,0 +1,45 @@
+package piecewright.desktop.timeline;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The figures of all lanes at one instant, at the foot: values never float over data. */
+final class ReadoutStrip {
+    private final FlowPane pane = new FlowPane();
+    private final Map<String, Label> figures = new HashMap<>();
+
+    ReadoutStrip() {
+        pane.getStyleClass().add("readout");
+        pane.setId("readout");
+    }
+
+    Region pane() {
+        return pane;
+    }
+
+    void show(Optional<Readout> readout) {
+        List<Readout.Entry> entries = readout.map(Readout::entries).orElse(List.of());
+        if (entries.isEmpty()) pane.getChildren().clear();
+        if (entries.isEmpty()) figures.clear();
+        for (Readout.Entry entry : entries) {
+            figures.computeIfAbsent(entry.key(), key -> added(entry)).setText(entry.figure());
+        }
+    }
+
+    private Label added(Readout.Entry entry) {
+        Label name = new Label(entry.name());
+        name.getStyleClass().add("caption");
+        Label figure = new Label();
+        figure.setId("readout-" + entry.key());
+        figure.getStyleClass().addAll("readout-figure", "readout-" + entry.key());
+        name.setLabelFor(figure);
+        pane.getChildren().add(new VBox(name, figure));
+        return figure;
+    }
+}

@@ -1,0 +1,70 @@
+package piecewright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A plan that is kept, told what happened, and planned anew, in a real window by keyboard alone. */
+@Tag("window")
+class BatchWindowTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aKeptPlanIsToldOfALateSoakAndItsRestIsPlannedAnew() {
+        try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.until(() -> screen.scene().lookup("#verdict-start") != null);
+            screen.focus("keep");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> !text(screen, "batch-title").isEmpty());
+            screen.tick("2027-03-13T18:00:00Z");
+            tell(screen, "soak 09:20");
+            screen.until(() -> said(screen).contains("Soak"));
+            tell(screen, "drained 7.1 kg 18:40");
+            screen.until(() -> said(screen).contains("7.1"));
+            screen.picture("batch-light");
+            screen.focus("batch-ran-long");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> screen.scene().lookup("#batch-accept") != null);
+            screen.picture("batch-late");
+            screen.focus("batch-accept");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> !text(screen, "batch-calendar-note").isEmpty());
+            screen.focus("batch-calendar");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> text(screen, "batch-calendar-note").contains(".ics"));
+            assertTrue(text(screen, "batch-calendar-note").contains("new"));
+            screen.focus("looks-theme");
+            screen.press(KeyCode.SPACE);
+            screen.picture("batch-dark");
+        }
+    }
+
+    private static void tell(Screen screen, String line) {
+        Screen.run(() -> {
+            TextField field = (TextField) screen.scene().lookup("#batch-line");
+            field.requestFocus();
+            field.setText(line);
+        });
+        screen.press(KeyCode.ENTER);
+    }
+
+    private static String said(Screen screen) {
+        StringBuilder all = new StringBuilder();
+        for (Node node : screen.scene().getRoot().lookupAll("#batch-said .label")) {
+            if (node instanceof Label label) all.append(label.getText());
+        }
+        return all.toString();
+    }
+
+    private static String text(Screen screen, String id) {
+        return screen.scene().lookup("#" + id) instanceof Label label ? label.getText() : "";
+    }
+}

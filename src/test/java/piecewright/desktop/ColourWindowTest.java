@@ -1,0 +1,45 @@
+package piecewright.desktop;
+
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The colour map in a real window, by keyboard alone. */
+@Tag("window")
+class ColourWindowTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aColourIsTypedAndTheCureIsMovedByArrows() {
+        try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.focus("way-colour");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> verdict(screen).contains("Cure"));
+            screen.focus("colour-sought");
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT3, KeyCode.SPACE, KeyCode.E, KeyCode.B, KeyCode.C, KeyCode.ENTER);
+            assertTrue(verdict(screen).contains("about 3 EBC"), verdict(screen));
+            screen.focus("colour-map");
+            screen.picture("colour-light");
+            screen.chord(KeyCode.SHIFT, KeyCode.RIGHT);
+            assertTrue(verdict(screen).contains("about 3 EBC"), verdict(screen));
+            String before = verdict(screen);
+            screen.press(KeyCode.UP, KeyCode.UP);
+            assertNotEquals(before, verdict(screen));
+            screen.focus("looks-theme");
+            screen.press(KeyCode.SPACE);
+            screen.picture("colour-dark");
+        }
+    }
+
+    private static String verdict(Screen screen) {
+        return screen.scene().lookup("#colour-verdict") instanceof Label label ? label.getText() : "";
+    }
+}

@@ -1,0 +1,144 @@
+package piecewright.desktop.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import piecewright.app.Drafting.Answer;
+import piecewright.app.PlanWish;
+import piecewright.app.ReadWish;
+import piecewright.desktop.plan.Problem.Word;
+import piecewright.plan.Obstacle;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.PlanRequest.Amount;
+import piecewright.plan.PlanRequest.When;
+import piecewright.plan.PlanResult;
+import piecewright.remedy.Remedy;
+import piecewright.store.StyleLibrary;
+import piecewright.text.DisplayUnits;
+
+/** The sentence without a toolkit: its answers come when the test lets them. */
+class WishViewModelTest {
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+    private static final Path LOT = Path.of("demo-data/lots/two-row-barley.json");
+    private static final Path HOUSE = Path.of("demo-data/houses/cool-garage.json");
+
+    private final Deque<Runnable> background = new ArrayDeque<>();
+    private final Deque<Runnable> aside = new ArrayDeque<>();
+    private WishViewModel model;
+
+    /** Refuses every wish for a day of its own, so that answers can be told apart. */
+    private static final class Refusing implements WishViewModel.Answers {
+        @Override
+        public Answer answer(PlanWish wish) {
+            try {
+                LocalDate day = ((When.ReadyBy) wish.when()).day();
+                boolean heavy = ((Amount.FinishedMalt) wish.amount()).maltKg() > 50;
+                Instant readyBy = Instant.parse(day + "T00:00:00Z");
+                Obstacle obstacle = heavy
+                        ? new Obstacle.VesselTooSmall(200, 30)
+                        : new Obstacle.TooSoon(readyBy, Duration.ofHours(5));
+                return new Answer.Read(ReadWish.of(wish), new PlanResult.NotPossible(List.of(obstacle)));
+            } catch (piecewright.store.StoreException unreadable) {
+                return new Answer.Unreadable(String.valueOf(unreadable.getMessage()));
+            }
+        }
+
+        @Override
+        public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
+            return List.of();
+        }
+    }
+
+    @BeforeEach
+    void begin() throws Exception {
+        Wish first = new Wish(StyleLibrary.builtIn().style("pale"), 4, TODAY.plusDays(40), LOT, HOUSE);
+        model = new WishViewModel(
+                first,
+                new Refusing(),
+                new WishViewModel.Threads(background::add, aside::add, Runnable::run),
+                new WishViewModel.Person(TODAY, DisplayUnits.metric()));
+    }
+
+    private String problem() {
+        return model.problems().get(0).sentence();
+    }
+
+    @Test
+    void onlyTheLatestAnswerIsShown() {
+        model.chooseReadyBy(LocalDate.of(2027, 3, 20));
+        model.chooseReadyBy(LocalDate.of(2027, 3, 21));
+        background.removeLast().run();
+        background.removeLast().run();
+        background.removeLast().run();
+        assertTrue(problem().contains("21 Mar"), problem());
+        assertFalse(model.workingProperty().get());
+    }
+
+    @Test
+    void aStoppedAnswerIsNeverShown() {
+        model.stop();
+        background.removeLast().run();
+        assertEquals(List.of(), model.problems());
+        assertFalse(model.workingProperty().get());
+    }
+
+    @Test
+    void aProblemStandsUnderTheWordThatCausesIt() {
+        background.removeLast().run();
+        assertEquals(Word.READY_BY, model.problems().get(0).word());
+        model.typeAmount("60 kg");
+        background.removeLast().run();
+        assertEquals(Word.AMOUNT, model.problems().get(0).word());
+    }
+
+    @Test
+    void bothFamiliesOfUnitsAreReadAndNonsenseIsToldWithItsMend() {
+        model.typeAmount("8 lb");
+        assertEquals(3.629, model.wishProperty().get().maltKg(), 0.001);
+        model.typeAmount("much");
+        assertEquals(3.629, model.wishProperty().get().maltKg(), 0.001);
+        assertTrue(
+                model.amountNoteProperty().get().contains("write it like"),
+                model.amountNoteProperty().get());
+        model.typeAmount("4000 kg");
+        assertTrue(model.amountNoteProperty().get().contains("at most"));
+    }
+
+    @Test
+    void everyChangeIsTakenBackAndMadeAgain() {
+        model.typeAmount("5 kg");
+        model.chooseReadyBy(LocalDate.of(2027, 5, 1));
+        model.undo();
+        model.undo();
+        assertEquals(4, model.wishProperty().get().maltKg());
+        assertFalse(model.undoableProperty().get());
+        model.redo();
+        assertEquals(5, model.wishProperty().get().maltKg());
+        assertEquals(TODAY.plusDays(40), model.wishProperty().get().readyBy());
+        assertTrue(model.redoableProperty().get());
+    }
+
+    @Test
+    void aDayThatIsOverIsNotTaken() {
+        model.chooseReadyBy(TODAY.minusDays(1));
+        assertEquals(TODAY.plusDays(40), model.wishProperty().get().readyBy());
+    }
+
+    @Test
+    void aFileThatIsGoneIsToldAndTheSentenceStays() {
+        model.change(model.wishProperty().get().withLot(Path.of("gone.json")));
+        background.removeLast().run();
+        assertTrue(problem().contains("gone.json"), problem());
+        assertEquals(Path.of("gone.json"), model.wishProperty().get().lot());
+    }
+}
