@@ -44,12 +44,13 @@ final class AimedStyle {
             if (wish.containsKey(ROAST_MINUTES)) {
                 int minutes = (int) Math.round(figure(wish, ROAST_MINUTES));
                 OvenSchedule oven = style.oven();
-                aimed = aimed.withOven(new OvenSchedule(
-                        oven.stew(), oven.roast().map(roast -> roast.withLastMinutes(minutes))));
+                aimed = aimed.withOven(
+                        new OvenSchedule(oven.stew(), oven.roast().map(roast -> roast.withLastMinutes(minutes))));
             }
             return aimed;
         } catch (IllegalArgumentException wrong) {
-            throw new StoreException(batchFile, "its wish names a cure or roast that cannot be; take it from a copy", wrong);
+            throw new StoreException(
+                    batchFile, "its wish names a cure or roast that cannot be; take it from a copy", wrong);
         }
     }
 

@@ -70,8 +70,7 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         House house = Taught.house(
                 HouseFile.parse(files.house(), texts.houseText()), LearnedFile.parse(batchFile, learned.house()));
         MaltStyle style = AimedStyle.of(batchFile, library.style(texts.styleKey()), texts.wish());
-        PlanRequest request =
-                new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts));
+        PlanRequest request = new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts));
         return new ReadWish(request, texts.lotText(), texts.houseText(), files, learned);
     }
 

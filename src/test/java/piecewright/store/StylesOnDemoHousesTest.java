@@ -24,6 +24,7 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
 import piecewright.text.DisplayUnits;
 import piecewright.text.Wording;
 
@@ -57,7 +58,9 @@ class StylesOnDemoHousesTest {
     }
 
     static List<MaltStyle> styles() throws StoreException {
-        return StyleLibrary.builtIn().all();
+        return StyleLibrary.builtIn().all().stream()
+                .filter(style -> style.oven().equals(OvenSchedule.none()))
+                .toList();
     }
 
     private static GrainLot lot(GrainKind kind) throws StoreException {

@@ -205,7 +205,8 @@ public final class GrainViewModel {
         boolean poison = read.observed().forPlanning().treatment() == piecewright.grain.Treatment.TREATED;
         if (!suits || poison) return Optional.empty();
         List<Sack> sacks = now.sackKg() > 0 ? List.of(new Sack(now.sackKg(), Optional.<BigDecimal>empty())) : List.of();
-        GrainPurchase.Shop shop = new GrainPurchase.Shop(Map.of(kind, now.ownedKg()), Map.of(kind, sacks), Currency.unsaid());
+        GrainPurchase.Shop shop =
+                new GrainPurchase.Shop(Map.of(kind, now.ownedKg()), Map.of(kind, sacks), Currency.unsaid());
         var wish = new GrainPurchase.Wish(now.style(), new Amount.FinishedMalt(now.maltKg()));
         return Optional.of(GrainPurchase.of(List.of(wish), Optional.of(now.lot()), Optional.empty(), shop));
     }

@@ -110,11 +110,7 @@ public final class Search {
         this.floorLegs =
                 new FloorLegs(space, beds, takenUp.map(TakenUp::turnedAt).orElse(0));
         var legs = new PieceRoute.Legs(
-                steepLegs,
-                floorLegs,
-                couch.map(one -> new CouchLegs(space, one)),
-                new KilnLegs(space, stirs),
-                endCost);
+                steepLegs, floorLegs, couch.map(one -> new CouchLegs(space, one)), new KilnLegs(space, stirs), endCost);
         List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
                 .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
         this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
@@ -240,7 +236,8 @@ public final class Search {
         return new CouchLegs.Couch(rules, new CouchCurves(setup, grid), checks);
     }
 
-    private static TurnChains turnings(Setup setup, Growing spread, Surroundings air, TimeGrid grid, TurnChains.Turning turning) {
+    private static TurnChains turnings(
+            Setup setup, Growing spread, Surroundings air, TimeGrid grid, TurnChains.Turning turning) {
         double depthCm = spread.depthCm();
         var limits = Practice.turning(depthCm);
         IntToDoubleFunction degrees = expectedDegreeMinutes(setup, spread, air, grid);
