@@ -94,7 +94,7 @@ final class Desk {
     }
 
     private static ColourScreen colours(Around around, Choices choices) {
-        MaltStyle style = choices.styles().get(0);
+        MaltStyle style = choices.firstStyle();
         var usual = style.finish().colour();
         double middleEbc = (usual.lowEbc() + usual.highEbc()) / 2;
         ColourViewModel.Sought first =
@@ -104,8 +104,8 @@ final class Desk {
     }
 
     private static GrainScreen grains(Around around, Choices choices) {
-        GrainViewModel.Asked first = new GrainViewModel.Asked(
-                choices.firstLot(), Map.of(), choices.styles().get(0), FIRST_KG, 0, 0);
+        GrainViewModel.Asked first =
+                new GrainViewModel.Asked(choices.firstLot(), Map.of(), choices.firstStyle(), FIRST_KG, 0, 0);
         WishViewModel.Person person =
                 new WishViewModel.Person(LocalDate.now(around.setting().clock()), around.units());
         GrainViewModel model = new GrainViewModel(choices.styles(), first, around.threads(), person);

@@ -131,10 +131,7 @@ final class Planning {
 
     private static Wish firstWish(Choices choices, LocalDate today) {
         LocalDate saturday = today.plusDays(DAYS_AHEAD).with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
-        MaltStyle style = choices.styles().stream()
-                .filter(each -> each.key().equals("pale"))
-                .findFirst()
-                .orElse(choices.styles().get(0));
+        MaltStyle style = choices.firstStyle();
         Path lot = choices.firstLot();
         return new Wish(style, FIRST_KG, saturday, lot, choices.houses().get(0).file());
     }

@@ -18,6 +18,7 @@ import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.house.House;
 import piecewright.style.MaltStyle;
+import piecewright.style.OvenSchedule;
 import piecewright.text.ColourPage;
 import piecewright.text.DisplayUnits;
 import piecewright.text.QuantityFormat;
@@ -81,8 +82,11 @@ public final class ColourViewModel {
         return note.getReadOnlyProperty();
     }
 
+    /** Styles whose cure makes their colour; the others have no map. */
     List<MaltStyle> styles() {
-        return styles;
+        return styles.stream()
+                .filter(style -> style.oven().equals(OvenSchedule.none()))
+                .toList();
     }
 
     public void undo() {

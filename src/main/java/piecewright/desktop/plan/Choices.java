@@ -16,6 +16,14 @@ public record Choices(List<MaltStyle> styles, List<Kept<GrainLot>> lots, List<Ke
         houses = List.copyOf(houses);
     }
 
+    /** The style a new sentence begins with: pale, where there is one. */
+    public MaltStyle firstStyle() {
+        return styles.stream()
+                .filter(style -> style.key().equals("pale"))
+                .findFirst()
+                .orElse(styles.get(0));
+    }
+
     /** The lot to begin with: of one's own if there is one, else the plainest of the demo. */
     public Path firstLot() {
         return lots.stream()
