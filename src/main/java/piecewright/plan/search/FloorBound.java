@@ -46,7 +46,7 @@ final class FloorBound {
     private final double wettestEndFraction;
     private final boolean greenPacks;
     private final double coldestC;
-    /** By class (the last two are the wither's), candidate and step of growth: what was worked out already; else NaN. */
+    /** By class (the last two are the wither's), coarse candidate and step of growth: what was worked out already; else NaN. */
     private final double[][] knownMinutes;
 
     private final Outlook[] outlooks;
@@ -91,7 +91,7 @@ final class FloorBound {
         this.greenPacks = greenFraction <= wettestEndFraction;
         this.coldestC = coldestC();
         this.knownMinutes =
-                new double[moistureClasses.length + 2][STEPS * space.grid().size()];
+                new double[moistureClasses.length + 2][STEPS * space.grid().coarseSize()];
         for (double[] row : knownMinutes) Arrays.fill(row, Double.NaN);
     }
 
@@ -132,10 +132,12 @@ final class FloorBound {
      */
     double fromFloor(int at, int row, double growthRatio) {
         int step = stepOf(growthRatio);
-        double known = knownMinutes[row][at * STEPS + step];
+        if (!space.grid().coarse(at)) return Double.POSITIVE_INFINITY;
+        int place = space.grid().coarseRank(at) * STEPS + step;
+        double known = knownMinutes[row][place];
         if (!Double.isNaN(known)) return known;
         double worked = leastFromFloor(at, row, step * GROWTH_STEP_RATIO);
-        knownMinutes[row][at * STEPS + step] = worked;
+        knownMinutes[row][place] = worked;
         return worked;
     }
 
@@ -194,10 +196,12 @@ final class FloorBound {
         int wetness = moistureFraction <= growth.keepMoistureFraction() + CLASS_FRACTION ? 0 : 1;
         int step = stepOf(growthRatio);
         double[] wither = knownMinutes[moistureClasses.length + wetness];
-        double known = wither[at * STEPS + step];
+        if (!space.grid().coarse(at)) return Double.POSITIVE_INFINITY;
+        int place = space.grid().coarseRank(at) * STEPS + step;
+        double known = wither[place];
         if (!Double.isNaN(known)) return known;
         double worked = leastFromWither(at, step * GROWTH_STEP_RATIO, wetness);
-        wither[at * STEPS + step] = worked;
+        wither[place] = worked;
         return worked;
     }
 
