@@ -112,7 +112,7 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         String text = TextFile.read(file, TextFile.SMALL_BYTES);
         String taught = LearnedFile.textBeside(file);
         House house = Taught.house(HouseFile.parse(file, text), LearnedFile.parse(LearnedFile.beside(file), taught));
-        PlanRequest changed = new PlanRequest(request.style(), request.lot(), house, request.amount(), request.when());
+        PlanRequest changed = request.withHouse(house);
         return new ReadWish(
                 changed, lotText, text, new Files(files.lot(), file), new LearnedTexts(learned.lot(), taught));
     }

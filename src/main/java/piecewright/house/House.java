@@ -34,6 +34,21 @@ public record House(
         return new House(name, zone, places, steepWaterC, people, nights, changed);
     }
 
+    /** The same house with other water. */
+    public House withSteepWaterC(double changedC) {
+        return new House(name, zone, places, changedC, people, nights, kit);
+    }
+
+    /** The same house with other people in it. */
+    public House withPeople(List<Person> changed) {
+        return new House(name, zone, places, steepWaterC, changed, nights, kit);
+    }
+
+    /** The same house with other nights. */
+    public House withNights(NightActs changed) {
+        return new House(name, zone, places, steepWaterC, people, changed, kit);
+    }
+
     /** The place of that name; throws IllegalArgumentException when the house has none such. */
     public Place place(String placeName) {
         return places.stream()

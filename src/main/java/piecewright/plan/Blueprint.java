@@ -2,11 +2,7 @@ package piecewright.plan;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
-import piecewright.plan.Timetable.Visit;
-import piecewright.plan.search.Stops;
 import piecewright.process.PieceState;
 
 /**
@@ -43,7 +39,7 @@ public record Blueprint(
                 request,
                 plan,
                 setup,
-                timetable(plan, setup),
+                Timetable.of(plan),
                 Availability.of(request.house(), origin, last.plus(LATEST)),
                 origin,
                 rawC);
@@ -57,22 +53,5 @@ public record Blueprint(
     /** Hours after the origin. */
     public double hours(Instant at) {
         return Duration.between(origin, at).toMillis() / 3_600_000.0;
-    }
-
-    private static Timetable timetable(Plan plan, Setup setup) {
-        Stops stops = Stops.of(setup);
-        List<Visit> visits = new ArrayList<>();
-        for (Act act : plan.acts()) {
-            ActKind kind = act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind();
-            visits.add(new Visit(act.id(), kind, number(stops, act.id()), act.startsAt()));
-        }
-        return new Timetable(visits);
-    }
-
-    private static int number(Stops stops, String id) {
-        for (int stop = 0; stop <= stops.last(); stop++) {
-            if (stops.id(stop).equals(id)) return stops.number(stop);
-        }
-        return 0;
     }
 }

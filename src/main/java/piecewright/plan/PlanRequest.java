@@ -26,6 +26,16 @@ public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amo
         return new PlanRequest(style, lot, house, amount, changed);
     }
 
+    /** The same wish in another house. */
+    public PlanRequest withHouse(House changed) {
+        return new PlanRequest(style, lot, changed, amount, when);
+    }
+
+    /** The same wish for another amount. */
+    public PlanRequest withAmount(Amount changed) {
+        return new PlanRequest(style, lot, house, changed, when);
+    }
+
     /** How much. */
     public sealed interface Amount {
         /** Malt from germinated corns wanted at the end, kg, (0, 1000]. */

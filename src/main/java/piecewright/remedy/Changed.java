@@ -33,7 +33,7 @@ public final class Changed {
     }
 
     public PlanRequest by(Change change) {
-        if (change instanceof Change.ChilledWater c) return in(watered(c.fillC()));
+        if (change instanceof Change.ChilledWater c) return in(house.withSteepWaterC(c.fillC()));
         if (change instanceof Change.ColderPlace c) return in(equipped(movedTo(c.place())));
         if (change instanceof Change.NightActs c) return in(nights(c.most()));
         if (change instanceof Change.LongerHours c) return in(peopled(c.minutes()));
@@ -47,18 +47,21 @@ public final class Changed {
     }
 
     private PlanRequest in(House changed) {
-        return new PlanRequest(request.style(), request.lot(), changed, request.amount(), request.when());
+        return request.withHouse(changed);
     }
 
     private PlanRequest wish(Amount amount, When when) {
-        return new PlanRequest(request.style(), request.lot(), house, amount, when);
+        return request.withAmount(amount).withWhen(when);
     }
 
     private PlanRequest resting(double restDays) {
         MaltStyle style = request.style();
         var finish = new MaltStyle.FinishSchedule(
-                restDays, style.finish().preferredRestDays(), style.finish().colour());
-        return new PlanRequest(style.finishedBy(finish), request.lot(), house, request.amount(), request.when());
+                restDays,
+                style.finish().preferredRestDays(),
+                style.finish().colour(),
+                style.finish().lever());
+        return request.withStyle(style.finishedBy(finish));
     }
 
     private Amount smaller(double massKg) {
@@ -67,25 +70,18 @@ public final class Changed {
                 : new Amount.FinishedMalt(massKg);
     }
 
-    private House watered(double fillC) {
-        return new House(
-                house.name(), house.zone(), house.places(), fillC, house.people(), house.nights(), house.kit());
-    }
-
     private House nights(int most) {
         NightActs like = house.nights();
         NightActs nights = like.most() > 0
                 ? new NightActs(most, like.from(), like.until())
                 : new NightActs(most, NIGHT_FROM, NIGHT_UNTIL);
-        return new House(
-                house.name(), house.zone(), house.places(), house.steepWaterC(), house.people(), nights, house.kit());
+        return house.withNights(nights);
     }
 
     private House peopled(int minutes) {
         List<Person> people =
                 house.people().stream().map(person -> longer(person, minutes)).toList();
-        return new House(
-                house.name(), house.zone(), house.places(), house.steepWaterC(), people, house.nights(), house.kit());
+        return house.withPeople(people);
     }
 
     /** Mornings end later and evenings begin sooner; dated absences stay. */
@@ -110,15 +106,7 @@ public final class Changed {
 
     private House equipped(List<Trays> trays) {
         Kit kit = house.kit();
-        Kit changed = new Kit(kit.vessels(), trays, kit.boxes(), kit.heaters(), kit.scale());
-        return new House(
-                house.name(),
-                house.zone(),
-                house.places(),
-                house.steepWaterC(),
-                house.people(),
-                house.nights(),
-                changed);
+        return house.withKit(new Kit(kit.vessels(), trays, kit.boxes(), kit.heaters(), kit.scale()));
     }
 
     private List<Trays> movedTo(String place) {

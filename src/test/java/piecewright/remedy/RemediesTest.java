@@ -17,6 +17,9 @@ import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
 import piecewright.plan.Seeded;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.style.MaltStyle;
 
 /** Every remedy offered was planned; no smaller step of its kind would have done. */
 class RemediesTest {
@@ -106,6 +109,16 @@ class RemediesTest {
         List<Change> changes = new ArrayList<>();
         remedies.forEach(remedy -> changes.add(remedy.change()));
         return changes;
+    }
+
+    @Test
+    void aShorterRestChangesNothingElseOfTheStyle() throws StoreException {
+        MaltStyle amber = StyleLibrary.builtIn().style("amber");
+        PlanRequest request = Seeded.request(1).withStyle(amber);
+        MaltStyle rested = new Changed(request).by(new Change.ShorterRest(2)).style();
+        assertEquals(2, rested.finish().restDays());
+        assertEquals(amber, rested.finishedBy(amber.finish()));
+        assertEquals(amber.finish().lever(), rested.finish().lever());
     }
 
     @Test

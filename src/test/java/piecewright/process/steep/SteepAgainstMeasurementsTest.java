@@ -7,7 +7,6 @@ import static piecewright.process.steep.SteepFixture.drainedPercent;
 import static piecewright.process.steep.SteepFixture.model;
 import static piecewright.process.steep.SteepFixture.steeped;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
@@ -89,41 +88,5 @@ class SteepAgainstMeasurementsTest {
         SteepModel model = model(1, 0);
         double drained = model.coreAfterSoak(X12, model.theta(18) / 12) + model.filledOuterRatio();
         assertEquals(23.2, Moisture.ofDryBasisRatio(drained).wetBasisPercent(), 1.2);
-    }
-
-    /** Worked with the stages: prior ln m ~ N(ln 1.2, .3²), weighings good to .5 pp; 42.0 % at 28 h, 46.75 at 46. */
-    @Test
-    void weighingsTellTheLotsRate() {
-        double[] one = fitted(new double[] {42.0});
-        assertEquals(1.350, one[0], 0.005);
-        assertEquals(0.073, one[1], 0.003);
-        double[] two = fitted(new double[] {42.0, 46.75});
-        assertEquals(1.418, two[0], 0.005);
-        assertEquals(0.058, two[1], 0.003);
-    }
-
-    private static double[] fitted(double[] percents) {
-        double prior = Math.log(1.2);
-        double mu = prior;
-        double precision = 0;
-        for (int round = 0; round < 6; round++) {
-            double[] at = drained(mu);
-            double[] above = drained(mu + 0.02);
-            double[] below = drained(mu - 0.02);
-            precision = 1 / 0.09;
-            double pull = -(mu - prior) / 0.09;
-            for (int i = 0; i < percents.length; i++) {
-                double slope = (above[i] - below[i]) / 0.04;
-                precision += slope * slope / 0.25;
-                pull += slope * (percents[i] - at[i]) / 0.25;
-            }
-            mu += pull / precision;
-        }
-        return new double[] {Math.exp(mu), 1 / Math.sqrt(precision)};
-    }
-
-    private static double[] drained(double mu) {
-        List<PieceState> states = steeped(model(Math.exp(mu), 0.5), chittedAfter(30), 15, 8, 12, 8, 12, 6);
-        return new double[] {drainedPercent(states.get(2)), drainedPercent(states.get(4))};
     }
 }
