@@ -18,7 +18,9 @@ import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Begun;
 import piecewright.plan.Continuation;
+import piecewright.plan.Found;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
@@ -174,6 +176,17 @@ public final class BatchAtHand {
         return new Position(continuation).of(batch, vessels(), now);
     }
 
+    /** The acts where they stand in the plan, as forecast before anything was found; empty as {@link #where}. */
+    public Optional<Plan> asPlanned(Instant now) {
+        Begun nothing = new Begun(batch.grainKg(), List.of(), Found.nothing(), batch.planned(), now);
+        return continuation.told(batch.request(), nothing, batch.planned());
+    }
+
+    /** Why there is nothing to be said of the batch, where {@link #where} is empty. */
+    public StoreException noKit() {
+        return new StoreException(file, "its house has no kit that holds this batch any more; mend the house");
+    }
+
     /** The rest planned anew. */
     public ReplanResult replan(Instant now) {
         return new Replanner(continuation).replan(batch, vessels(), now);
@@ -183,10 +196,7 @@ public final class BatchAtHand {
     public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
         Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, () -> id);
-        Plan plan = where(now)
-                .orElseThrow(() ->
-                        new StoreException(file, "its house has no kit that holds this batch any more; mend the house"))
-                .plan();
+        Plan plan = where(now).orElseThrow(this::noKit).plan();
         return keeping.keep(wish, plan, batch.known(), manner, now);
     }
 

@@ -25,6 +25,7 @@ public final class Piecewright {
                 .addSubcommand(new CalendarCommand(surroundings))
                 .addSubcommand(new RecordCommand(surroundings))
                 .addSubcommand(new WhereCommand(surroundings))
+                .addSubcommand(new PapersCommand(surroundings))
                 .addSubcommand(new ReplanCommand(surroundings))
                 .addSubcommand(new StylesCommand(surroundings))
                 .addSubcommand(new JudgeCommand(surroundings))

@@ -16,6 +16,7 @@ import piecewright.app.HowSure;
 import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
+import piecewright.app.Papers;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.Printing;
@@ -86,6 +87,7 @@ final class PlanCommand implements Callable<Integer> {
         Keeping.Targets targets = fileOptions.targets(wish);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish asked = ReadWish.of(wish);
+        paperOptions.mustSuit(asked.request().style());
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         Printing printing = Printing.open(paperTargets);
         PlanPapers papers = new PlanPapers(units);
@@ -102,9 +104,10 @@ final class PlanCommand implements Callable<Integer> {
                         targets,
                         keeping.keep(read, plan, manner, surroundings.clock().instant()),
                         page);
-        if (!preview) {
-            printing.print(papers, read.request(), plan);
-            files += papersWritten(paperTargets);
+        if (!preview && paperOptions.isAsked()) {
+            printing.print(
+                    papers, Papers.of(read.request(), plan, surroundings.clock().instant()));
+            files += PaperOptions.written(paperTargets);
         }
         PrintWriter out = surroundings.streams().out();
         out.print(paper(papers, read.request(), plan, members));
@@ -143,16 +146,6 @@ final class PlanCommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         kept.calendar().ifPresent(update -> lines.append('\n').append(page.preview(update)));
         kept.live().ifPresent(update -> lines.append('\n').append(page.preview(update)));
-        return lines.toString();
-    }
-
-    private static String papersWritten(Printing.Targets targets) {
-        StringBuilder lines = new StringBuilder();
-        targets.sheet()
-                .ifPresent(
-                        file -> lines.append("\nBench sheet in ").append(file).append('\n'));
-        targets.chart()
-                .ifPresent(file -> lines.append("\nPicture in ").append(file).append('\n'));
         return lines.toString();
     }
 }
