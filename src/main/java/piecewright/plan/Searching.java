@@ -15,7 +15,7 @@ import piecewright.quantity.Moisture;
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
     /** Judgement: wide enough to be quick; the polish finds the minute. */
-    private static final int COARSE_MINUTES = 120;
+    private static final int COARSE_MINUTES = 80;
     /** Judgement: or on the quarter, at the kiln. */
     private static final int FINE_MINUTES = 15;
     /** Judgement: polishing moves acts by so many minutes at most, in such steps: first coarsely, then by fives. */
