@@ -15,6 +15,7 @@ import piecewright.app.BatchAtHand;
 import piecewright.store.JournalFile;
 import piecewright.store.JournalFile.DamagedLine;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.Quoted;
 
 /** Which batch, and as if at which moment. */
@@ -42,6 +43,10 @@ final class BatchOptions {
                             + "); it stays in the file, write down again what it said");
         }
         return opened;
+    }
+
+    StyleLibrary library() throws StoreException {
+        return styleOption.library();
     }
 
     Path file() {

@@ -54,6 +54,9 @@ final class PlanCommand implements Callable<Integer> {
     private final FileOptions fileOptions = new FileOptions();
 
     @Mixin
+    private final BesideOption besideOption = new BesideOption();
+
+    @Mixin
     private final EntryOptions entryOptions = new EntryOptions();
 
     @Option(names = "--preview", description = "Write nothing; only say what would change in the calendar.")
@@ -85,7 +88,9 @@ final class PlanCommand implements Callable<Integer> {
         int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
-        ReadWish asked = ReadWish.of(wish);
+        ReadWish alone = ReadWish.of(wish);
+        PlanRequest request = alone.request();
+        ReadWish asked = alone.withRequest(request.beside(besideOption.taken(library, request.house())));
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         Printing printing = Printing.open(paperTargets);
         PlanPapers papers = new PlanPapers(units);

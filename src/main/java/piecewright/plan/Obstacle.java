@@ -16,6 +16,13 @@ public sealed interface Obstacle {
     /** No run of acts fits; the furthest any got was this act. */
     record NothingFits(String actId, Instant reached) implements Obstacle {}
 
+    /** It would fit if these batches did not need the hands or the kit. */
+    record HeldByOthers(List<String> batches) implements Obstacle {
+        public HeldByOthers {
+            batches = List.copyOf(batches);
+        }
+    }
+
     /** Treated seed is poison: no plan, no override. */
     record TreatedSeed(String lot) implements Obstacle {}
 

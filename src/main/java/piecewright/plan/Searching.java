@@ -44,7 +44,8 @@ final class Searching {
         this.span = span;
         this.setup = setup;
         this.rawC = rawC;
-        this.availability = Availability.of(request.house(), span.origin(), span.until());
+        this.availability =
+                Availability.of(request.house(), span.origin(), span.until()).beside(request.besides());
     }
 
     /** The best draft that holds; empty when there is none. */
@@ -98,7 +99,8 @@ final class Searching {
     /** Why there is no draft. */
     List<Obstacle> refusal() {
         Span later = span.unbound();
-        Availability longer = Availability.of(request.house(), later.origin(), later.until());
+        Availability longer =
+                Availability.of(request.house(), later.origin(), later.until()).beside(request.besides());
         Refusal refusal = new Refusal(setup, span);
         List<Obstacle> tooLong = refusal.tooLong(longer);
         if (!tooLong.isEmpty()) return tooLong;

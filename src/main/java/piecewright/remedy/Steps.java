@@ -74,6 +74,7 @@ public final class Steps {
 
     private static boolean ofTime(Obstacle obstacle) {
         return obstacle instanceof Obstacle.NobodyThere
+                || obstacle instanceof Obstacle.HeldByOthers
                 || obstacle instanceof Obstacle.NothingFits
                 || obstacle instanceof Obstacle.TooSoon;
     }
