@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.UUID;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.journal.Report.Corrected;
@@ -46,15 +45,16 @@ import piecewright.text.LineReading.Understood;
 /** A kept batch with its journal: what its faces record in it, where it stands, how its rest is planned anew. */
 public final class BatchAtHand {
     private final Path file;
-    private final UUID id;
+    private final SavedBatch saved;
     private final ReadWish wish;
     private final Batch batch;
     private final List<DamagedLine> damaged;
     private final Continuation continuation;
 
-    private BatchAtHand(Path file, UUID id, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
+    private BatchAtHand(
+            Path file, SavedBatch saved, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
         this.file = file;
-        this.id = id;
+        this.saved = saved;
         this.wish = wish;
         this.batch = batch;
         this.damaged = List.copyOf(damaged);
@@ -68,14 +68,14 @@ public final class BatchAtHand {
         PlanTimes times = PlanTimes.of(file, saved);
         Content content = JournalFile.read(JournalFile.beside(file), saved.id());
         Batch batch = new Batch(wish.request(), times.grainKg(), times.visits(), saved.knownEntry(), content.journal());
-        return new BatchAtHand(file, saved.id(), wish, batch, content.damaged(), continuation);
+        return new BatchAtHand(file, saved, wish, batch, content.damaged(), continuation);
     }
 
     /** The same batch in another house: other hours, other kit. */
     public BatchAtHand inHouse(Path houseFile) throws StoreException {
         ReadWish moved = wish.withHouse(houseFile);
         Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
-        return new BatchAtHand(file, id, moved, elsewhere, damaged, continuation);
+        return new BatchAtHand(file, saved, moved, elsewhere, damaged, continuation);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
@@ -85,7 +85,7 @@ public final class BatchAtHand {
 
     /** The batch as lessons are drawn from it. */
     public Lessons.Batch told() {
-        return new Lessons.Batch(id, wish.request(), batch.grainKg(), batch.journal());
+        return new Lessons.Batch(saved.id(), wish.request(), batch.grainKg(), batch.journal());
     }
 
     public ZoneId zone() {
@@ -145,7 +145,7 @@ public final class BatchAtHand {
     private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
         Content after;
         try {
-            after = JournalFile.append(JournalFile.beside(file), id, journal -> drafts);
+            after = JournalFile.append(JournalFile.beside(file), saved.id(), journal -> drafts);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }
@@ -156,7 +156,8 @@ public final class BatchAtHand {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        BatchAtHand later = new BatchAtHand(file, id, wish, batch.withJournal(after.journal()), damaged, continuation);
+        BatchAtHand later =
+                new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, continuation);
         List<Question> raised = new ArrayList<>();
         later.where(now)
                 .ifPresent(where -> where.happened().questions().stream()
@@ -182,7 +183,7 @@ public final class BatchAtHand {
     /** Writes the plan as it stands into a calendar; what changed there since the last time. */
     public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, () -> id);
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, saved::id);
         Plan plan = where(now)
                 .orElseThrow(() ->
                         new StoreException(file, "its house has no kit that holds this batch any more; mend the house"))
@@ -190,10 +191,14 @@ public final class BatchAtHand {
         return keeping.keep(wish, plan, batch.known(), manner, now);
     }
 
-    /** Keeps a new plan in place of the old one, and in a calendar where asked. */
+    /**
+     * Keeps a new plan in place of the old one, and in a calendar where asked; refused when the batch was changed by
+     * anybody since it was opened.
+     */
     public Keeping.Kept accept(Replanned replanned, Optional<Path> calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, () -> id);
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, saved::id)
+                .madeFrom(saved);
         Plan plan = replanned.plan();
         return keeping.keep(wish, plan, batch.journal().nextNumber() - 1, manner, now);
     }

@@ -70,7 +70,8 @@ final class ReplanCommand implements Callable<Integer> {
         CalendarManner manner = entryOptions.manner(units);
         if (calendar != null && !accept) throw new OptionException("--calendar", "needs --accept beside it");
         BatchAtHand kept = batchOptions.open(surroundings);
-        BatchAtHand batch = house == null ? kept : kept.inHouse(house);
+        BatchAtHand batch =
+                house == null ? kept : kept.inHouse(batchOptions.workspace().house(house, surroundings));
         Instant now = batchOptions.now(surroundings, batch.zone());
         ReplanResult result = batch.replan(now);
         said(batch, result, units, now);
@@ -87,7 +88,7 @@ final class ReplanCommand implements Callable<Integer> {
     private void said(BatchAtHand batch, ReplanResult result, DisplayUnits units, Instant now) throws StoreException {
         Where before = batch.where(now)
                 .orElseThrow(() -> new StoreException(
-                        batchOptions.file(), "its house has no kit that holds this batch any more; mend the house"));
+                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
         PrintWriter out = surroundings.streams().out();
         out.print(
                 json
