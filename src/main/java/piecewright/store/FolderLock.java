@@ -46,10 +46,21 @@ public final class FolderLock implements AutoCloseable {
         FolderLock lock = new FolderLock();
         try {
             for (Path folder : folders) lock.take(folder, patience.toMillis() / PAUSE_MILLIS);
+            for (Path file : files) removeUnfinished(file);
             return lock;
         } catch (StoreException failed) {
             lock.close();
             throw failed;
+        }
+    }
+
+    /** What earlier writers of these files left when they were killed; nobody else writes them now. */
+    private static void removeUnfinished(Path file) {
+        try {
+            AtomicFile.removeUnfinished(file);
+            AtomicFile.removeUnfinished(GoodCopy.of(file));
+        } catch (IOException leftLying) {
+            // it takes some room and harms nothing
         }
     }
 
