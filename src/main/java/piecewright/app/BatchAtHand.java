@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
+import piecewright.journal.Report;
 import piecewright.journal.Report.Corrected;
 import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
@@ -21,6 +22,7 @@ import piecewright.plan.Continuation;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
+import piecewright.replan.Finished;
 import piecewright.replan.Position;
 import piecewright.replan.Question;
 import piecewright.replan.ReplanResult;
@@ -28,6 +30,7 @@ import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
 import piecewright.replan.Where;
 import piecewright.store.BatchFile;
+import piecewright.store.FolderLock;
 import piecewright.store.JournalFile;
 import piecewright.store.JournalFile.Content;
 import piecewright.store.JournalFile.DamagedLine;
@@ -88,6 +91,31 @@ public final class BatchAtHand {
         return new Lessons.Batch(saved.id(), wish.request(), batch.grainKg(), batch.journal());
     }
 
+    /** When the batch was closed; empty while it is under way. */
+    public Optional<Instant> finishedAt() {
+        return saved.finishedAt();
+    }
+
+    /** What its plan expected of it in the end. */
+    public PlanTimes.Expected expected() throws StoreException {
+        return PlanTimes.expected(file, saved);
+    }
+
+    /** What went in and what came out; empty before its malt was weighed. */
+    public Optional<Finished> finished(Instant now) {
+        return where(batch, now).flatMap(where -> Finished.of(batch, where.happened()));
+    }
+
+    /** Closes the batch; refused when it was changed by anybody since it was opened. */
+    void close(Instant now) throws NotWrittenException {
+        try (FolderLock lock = Locking.of(List.of(file))) {
+            Keeping.mustBeAsSeen(file, Optional.of(saved));
+            if (lock.holds()) BatchFile.write(file, saved.finished(now));
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
+    }
+
     public ZoneId zone() {
         return wish.request().house().zone();
     }
@@ -128,7 +156,7 @@ public final class BatchAtHand {
     /** Reads a typed line and adds what it means to the journal. */
     public Recording recordLine(String line, DisplayUnits units, Instant now)
             throws StoreException, NotWrittenException {
-        Optional<Act> next = where(now).flatMap(where -> where.next().act());
+        Optional<Act> next = where(batch, now).flatMap(where -> where.next().act());
         LineReader.Expecting expecting = new LineReader.Expecting(
                 now,
                 next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
@@ -142,13 +170,25 @@ public final class BatchAtHand {
         return kept(drafts, now);
     }
 
-    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
-        Content after;
+    /** The same batch with these written down as of now. */
+    BatchAtHand noting(List<Report> reports, Instant now) throws NotWrittenException {
+        if (reports.isEmpty()) return this;
+        Content after = appended(reports.stream()
+                .map(report -> new Draft(now, now, Optional.empty(), report))
+                .toList());
+        return new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, continuation);
+    }
+
+    private Content appended(List<Draft> drafts) throws NotWrittenException {
         try {
-            after = JournalFile.append(JournalFile.beside(file), saved.id(), journal -> drafts);
+            return JournalFile.append(JournalFile.beside(file), saved.id(), journal -> drafts);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }
+    }
+
+    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
+        Content after = appended(drafts);
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
         Set<Integer> numbers = new HashSet<>();
@@ -156,10 +196,9 @@ public final class BatchAtHand {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        BatchAtHand later =
-                new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, continuation);
+        Batch later = batch.withJournal(after.journal());
         List<Question> raised = new ArrayList<>();
-        later.where(now)
+        where(later, now)
                 .ifPresent(where -> where.happened().questions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
@@ -170,14 +209,25 @@ public final class BatchAtHand {
         return batch.journal().vessels();
     }
 
-    /** Where the piece stands; empty when the house has no kit for it any more. */
-    public Optional<Where> where(Instant now) {
-        return new Position(continuation).of(batch, vessels(), now);
+    /**
+     * Where the piece stands, its lot and kit taken as this batch has taught them so far; empty when the house has no
+     * kit for it any more.
+     */
+    public Optional<Where> where(Instant now) throws StoreException {
+        return where(learned(), now);
     }
 
-    /** The rest planned anew. */
-    public ReplanResult replan(Instant now) {
-        return new Replanner(continuation).replan(batch, vessels(), now);
+    private Optional<Where> where(Batch believed, Instant now) {
+        return new Position(continuation).of(believed, believed.journal().vessels(), now);
+    }
+
+    /** The rest planned anew, by a lot and a kit as this batch has taught them so far. */
+    public ReplanResult replan(Instant now) throws StoreException {
+        return new Replanner(continuation).replan(learned(), vessels(), now);
+    }
+
+    private Batch learned() throws StoreException {
+        return batch.withRequest(LearnedSoFar.of(told(), lessons()));
     }
 
     /** Writes the plan as it stands into a calendar; what changed there since the last time. */

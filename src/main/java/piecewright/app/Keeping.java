@@ -154,7 +154,7 @@ public final class Keeping {
             throws StoreException, NotWrittenException {
         if (targets.batch().isPresent()) {
             Path file = targets.batch().get();
-            mustBeAsSeen(file);
+            mustBeAsSeen(file, seen);
             BatchFile.write(file, saved);
         }
         if (targets.calendar().isEmpty()) return Optional.empty();
@@ -162,7 +162,7 @@ public final class Keeping {
                 .write(manner, now, lock));
     }
 
-    private void mustBeAsSeen(Path file) throws StoreException {
+    static void mustBeAsSeen(Path file, Optional<SavedBatch> seen) throws StoreException {
         Optional<SavedBatch> there = Files.exists(file) ? Optional.of(BatchFile.read(file)) : Optional.empty();
         if (!there.equals(seen)) {
             throw new StoreException(

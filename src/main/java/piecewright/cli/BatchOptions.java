@@ -38,7 +38,12 @@ final class BatchOptions {
     private @Nullable String now;
 
     BatchAtHand open(Surroundings surroundings) throws StoreException {
-        Path file = workspaceOptions.batch(typed(), surroundings);
+        return open(typed(), surroundings);
+    }
+
+    /** Another batch, named the same way. */
+    BatchAtHand open(Path named, Surroundings surroundings) throws StoreException {
+        Path file = workspaceOptions.batch(named, surroundings);
         BatchAtHand opened = BatchAtHand.open(file, styleOption.library(), surroundings.continuation());
         for (DamagedLine line : opened.damaged()) {
             surroundings
