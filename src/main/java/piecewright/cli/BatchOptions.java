@@ -20,8 +20,14 @@ import piecewright.text.Quoted;
 
 /** Which batch, and as if at which moment. */
 final class BatchOptions {
-    @Parameters(index = "0", paramLabel = "BATCH", description = "The file a batch is kept in (plan --into).")
+    @Parameters(
+            index = "0",
+            paramLabel = "BATCH",
+            description = "A batch kept with plan --into: its name in the workspace, or a file.")
     private @Nullable Path batch;
+
+    @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
     private final StyleOption styleOption = new StyleOption();
@@ -33,12 +39,18 @@ final class BatchOptions {
     private @Nullable String now;
 
     BatchAtHand open(Surroundings surroundings) throws StoreException {
-        BatchAtHand opened = BatchAtHand.open(file(), styleOption.library(), surroundings.continuation());
+        return open(typed(), surroundings);
+    }
+
+    /** Another batch, named the same way. */
+    BatchAtHand open(Path named, Surroundings surroundings) throws StoreException {
+        Path file = workspaceOptions.batch(named, surroundings);
+        BatchAtHand opened = BatchAtHand.open(file, styleOption.library(), surroundings.continuation());
         for (DamagedLine line : opened.damaged()) {
             surroundings
                     .streams()
                     .err()
-                    .println("piecewright: " + JournalFile.beside(file()) + ": line " + line.line()
+                    .println("piecewright: " + JournalFile.beside(file) + ": line " + line.line()
                             + " cannot be read and was passed over (" + Quoted.shortly(line.why())
                             + "); it stays in the file, write down again what it said");
         }
@@ -49,7 +61,11 @@ final class BatchOptions {
         return styleOption.library();
     }
 
-    Path file() {
+    WorkspaceOptions workspace() {
+        return workspaceOptions;
+    }
+
+    private Path typed() {
         return java.util.Objects.requireNonNull(batch);
     }
 

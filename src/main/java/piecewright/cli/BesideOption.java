@@ -16,8 +16,8 @@ final class BesideOption {
             names = "--beside",
             paramLabel = "BATCH",
             description = {
-                "A batch in progress (plan --into) that shares people and kit: its acts and its vessels, trays, box",
-                "and heaters are not free while it needs them. Give it once for each batch."
+                "A batch in progress, by its name in the workspace or its file, that shares people and kit: its acts and",
+                "its vessels, trays, box and heaters are not free while it needs them. Give it once for each batch."
             })
     private List<Path> batches = new ArrayList<>();
 
@@ -25,8 +25,13 @@ final class BesideOption {
         return !batches.isEmpty();
     }
 
+    /** Where names of batches belong. */
+    record Where(WorkspaceOptions workspace, Surroundings surroundings) {}
+
     /** What they take of this house. */
-    List<Booking> taken(StyleLibrary library, House house) throws StoreException {
-        return new OtherBatches(library).taken(house, batches);
+    List<Booking> taken(Where where, StyleLibrary library, House house) throws StoreException {
+        List<Path> files = new ArrayList<>();
+        for (Path named : batches) files.add(where.workspace().batch(named, where.surroundings()));
+        return new OtherBatches(library).taken(house, files);
     }
 }

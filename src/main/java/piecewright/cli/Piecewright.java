@@ -26,6 +26,8 @@ public final class Piecewright {
                 .addSubcommand(new RecordCommand(surroundings))
                 .addSubcommand(new WhereCommand(surroundings))
                 .addSubcommand(new ReplanCommand(surroundings))
+                .addSubcommand(new FinishCommand(surroundings))
+                .addSubcommand(new CompareCommand(surroundings))
                 .addSubcommand(new StylesCommand(surroundings))
                 .addSubcommand(new JudgeCommand(surroundings))
                 .addSubcommand(new BuyCommand(surroundings))

@@ -51,6 +51,9 @@ final class PlanCommand implements Callable<Integer> {
     private final StyleOption styleOption = new StyleOption();
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final FileOptions fileOptions = new FileOptions();
 
     @Mixin
@@ -82,15 +85,19 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         StyleLibrary library = styleOption.library();
-        PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        PlanWish typed = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        PlanWish wish = typed.withFiles(
+                workspaceOptions.lot(typed.lotFile(), surroundings),
+                workspaceOptions.house(typed.houseFile(), surroundings));
         MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
         int members = sureOptions.members();
-        Keeping.Targets targets = fileOptions.targets(wish);
+        Keeping.Targets targets = fileOptions.targets(wish, workspaceOptions, surroundings);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish alone = ReadWish.of(wish);
         PlanRequest request = alone.request();
-        ReadWish asked = alone.withRequest(request.beside(besideOption.taken(library, request.house())));
+        ReadWish asked = alone.withRequest(request.beside(besideOption.taken(
+                new BesideOption.Where(workspaceOptions, surroundings), library, request.house())));
         Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
         Printing printing = Printing.open(paperTargets);
         PlanPapers papers = new PlanPapers(units);

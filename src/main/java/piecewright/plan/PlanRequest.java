@@ -47,6 +47,11 @@ public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amo
         return new PlanRequest(style, lot, changed, amount, when, besides);
     }
 
+    /** The same wish from another lot. */
+    public PlanRequest withLot(GrainLot changed) {
+        return new PlanRequest(style, changed, house, amount, when);
+    }
+
     /** The same wish for another amount. */
     public PlanRequest withAmount(Amount changed) {
         return new PlanRequest(style, lot, house, changed, when, besides);
