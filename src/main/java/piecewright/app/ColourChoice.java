@@ -37,7 +37,7 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     public static ColourAim aim(Optional<House> house) {
         KilnParameters parameters = KilnParameters.defaults();
         return house.map(there -> HottestHeat.aim(there, parameters))
-                .orElse(new ColourAim(parameters, Double.POSITIVE_INFINITY, OvenLimit.CEILING_C));
+                .orElse(new ColourAim(parameters, new ColourAim.Kit(Double.POSITIVE_INFINITY, OvenLimit.CEILING_C, 1)));
     }
 
     /** The cure of a style over temperature and hours, for a picture. */

@@ -130,7 +130,8 @@ public final class PlanJson {
         var steps = node.putArray("steps");
         for (InnerSchedule.InnerStep step : inner.steps()) {
             ObjectNode one = steps.addObject();
-            one.put("minute", step.minute());
+            one.put("minute", step.at().toMinutes());
+            if (step.at().toSecondsPart() > 0) one.put("second", step.at().toSecondsPart());
             one.put("kind", step.kind().key());
             step.ovenC().ifPresent(ovenC -> one.put("ovenC", rounded(ovenC, 1)));
             step.dialC().ifPresent(dialC -> one.put("dialC", rounded(dialC, 1)));

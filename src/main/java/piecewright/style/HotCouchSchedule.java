@@ -38,4 +38,10 @@ public record HotCouchSchedule(
                     "longestHours and checks must be above 0: " + longestHours + ", " + checks.lowHours());
         }
     }
+
+    /** The same, better broken at another index; what is still the style stays. */
+    public HotCouchSchedule withIndexHours(double changedHours) {
+        return new HotCouchSchedule(
+                packingFraction, packing, changedHours, acceptableIndex, longestHours, checks, spreadAboveC);
+    }
 }

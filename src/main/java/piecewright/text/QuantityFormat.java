@@ -101,6 +101,14 @@ public final class QuantityFormat {
         return words.toString().strip();
     }
 
+    /** A length of time to the second where the last minute is not whole: "8 min 30 s", "48 min". */
+    public String timer(Duration time) {
+        long seconds = time.toSeconds() % 60;
+        if (seconds == 0) return time(time);
+        Duration whole = time.minusSeconds(seconds);
+        return (whole.isZero() ? "" : time(whole) + " ") + figure(seconds, 0) + " s";
+    }
+
     private boolean metric() {
         return units.system() == UnitSystem.METRIC;
     }

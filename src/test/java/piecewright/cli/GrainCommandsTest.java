@@ -101,7 +101,7 @@ class GrainCommandsTest {
         assertEquals(0, reached.code(), reached.err());
         assertTrue(reached.out().contains("#FCF3D7") && reached.out().contains("Pale ale malt: cure "), reached.out());
         Run couched = run("colour", "--target", "25 EBC");
-        assertTrue(couched.out().contains("Dark malt by full hot couch: cure "), couched.out());
+        assertTrue(couched.out().contains("Dark malt by full hot couch: hot couch of about "), couched.out());
         Run dark = run("colour", "--target", "700 EBC", "--json");
         assertEquals(0, dark.code(), "chocolate malt comes to it");
         assertTrue(dark.out().contains("\"needs\" : \"a-darker-style\""), dark.out());
