@@ -86,7 +86,7 @@ public final class BatchAtHand {
     public BatchAtHand beside(List<Booking> others) {
         ReadWish among = wish.withRequest(wish.request().beside(others));
         Batch busy = new Batch(among.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
-        return new BatchAtHand(file, id, among, busy, damaged, continuation);
+        return new BatchAtHand(file, saved, among, busy, damaged, continuation);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */

@@ -25,15 +25,20 @@ public final class OtherBatches {
         this.library = library;
     }
 
-    /** What these batches take of this house, by their plans as they are kept; a batch of another house is refused. */
+    /**
+     * What these batches take of this house, by their plans as they are kept; a finished one takes nothing, one of another
+     * house is refused.
+     */
     public List<Booking> taken(House house, List<Path> files) throws StoreException {
         List<Booking> bookings = new ArrayList<>();
-        for (Path file : files) bookings.add(taken(house, file));
+        for (Path file : files) {
+            SavedBatch saved = BatchFile.read(file);
+            if (saved.finishedAt().isEmpty()) bookings.add(taken(house, file, saved));
+        }
         return bookings;
     }
 
-    private Booking taken(House house, Path file) throws StoreException {
-        SavedBatch saved = BatchFile.read(file);
+    private Booking taken(House house, Path file, SavedBatch saved) throws StoreException {
         ReadWish wish = ReadWish.of(file, saved, library);
         String itsHouse = wish.request().house().name();
         if (!itsHouse.equals(house.name())) {

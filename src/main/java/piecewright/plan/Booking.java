@@ -33,14 +33,34 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
      * Kit in use.
      *
      * @param name of the box or heater; of the place where vessels or trays stand
-     * @param amount vessels, counted from the largest; area of trays, m²; 1 for the others
+     * @param pieces vessels, counted from the largest; 1 for the others
+     * @param areaM2 area of trays, m²; 0 for the others
      */
-    public record Taken(KitKind kind, String name, double amount, Stretch stretch) {
+    public record Taken(KitKind kind, String name, int pieces, double areaM2, Stretch stretch) {
         public Taken {
             Objects.requireNonNull(kind);
             Objects.requireNonNull(name);
             Objects.requireNonNull(stretch);
-            if (!(amount > 0)) throw new IllegalArgumentException("amount must be above 0: " + amount);
+            if (pieces < 1) throw new IllegalArgumentException("pieces must be 1 or more: " + pieces);
+            if (!(areaM2 >= 0)) throw new IllegalArgumentException("areaM2 must be 0 or more: " + areaM2);
+        }
+
+        /** So many of the largest vessels of a place. */
+        public static Taken vessels(String place, int pieces, Stretch stretch) {
+            return new Taken(KitKind.VESSELS, place, pieces, 0, stretch);
+        }
+
+        /** So much of the trays of a place, m². */
+        public static Taken trays(String place, double areaM2, Stretch stretch) {
+            return new Taken(KitKind.TRAYS, place, 1, areaM2, stretch);
+        }
+
+        public static Taken box(String name, Stretch stretch) {
+            return new Taken(KitKind.BOX, name, 1, 0, stretch);
+        }
+
+        public static Taken heater(String name, Stretch stretch) {
+            return new Taken(KitKind.HEATER, name, 1, 0, stretch);
         }
     }
 
@@ -48,8 +68,7 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
     static Booking of(String batch, Setup setup, List<Act> acts) {
         Outfit outfit = setup.outfit();
         List<Taken> kit = new ArrayList<>();
-        kit.add(new Taken(
-                KitKind.VESSELS,
+        kit.add(Taken.vessels(
                 outfit.soaking().place(),
                 outfit.soaking().vessels(),
                 between(acts, List.of(ActKind.SOAK), List.of(ActKind.FLOOR))));
@@ -61,11 +80,8 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
                     between(acts, List.of(ActKind.WITHER, ActKind.BREAK), List.of(ActKind.STEW, ActKind.LOAD))));
         }
         setup.couching()
-                .ifPresent(couching -> kit.add(new Taken(
-                        KitKind.BOX,
-                        couching.box().name(),
-                        1,
-                        between(acts, List.of(ActKind.PACK), List.of(ActKind.BREAK)))));
+                .ifPresent(couching -> kit.add(Taken.box(
+                        couching.box().name(), between(acts, List.of(ActKind.PACK), List.of(ActKind.BREAK)))));
         heaters(acts, outfit, kit);
         List<Stretch> hands = acts.stream()
                 .map(act -> new Stretch(act.startsAt(), act.endsAt()))
@@ -76,26 +92,24 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
     private static void heaters(List<Act> acts, Outfit outfit, List<Taken> kit) {
         Outfit.Drying drying = outfit.drying();
         List<ActKind> until = drying.sameHeater() ? List.of(ActKind.OFF) : List.of(ActKind.CURE);
-        kit.add(heater(drying.dryer().name(), between(acts, List.of(ActKind.LOAD), until)));
+        kit.add(Taken.heater(drying.dryer().name(), between(acts, List.of(ActKind.LOAD), until)));
         if (!drying.sameHeater()) {
-            kit.add(heater(drying.curer().name(), between(acts, List.of(ActKind.CURE), List.of(ActKind.OFF))));
+            kit.add(Taken.heater(drying.curer().name(), between(acts, List.of(ActKind.CURE), List.of(ActKind.OFF))));
         }
         for (Act act : acts) {
             Stretch block = new Stretch(act.startsAt(), act.endsAt());
             if (act.kind() == ActKind.STEW) {
-                kit.add(heater(outfit.ovens().stewing().orElseThrow().oven().name(), block));
+                kit.add(Taken.heater(
+                        outfit.ovens().stewing().orElseThrow().oven().name(), block));
             } else if (act.kind() == ActKind.ROAST) {
-                kit.add(heater(outfit.ovens().roasting().orElseThrow().oven().name(), block));
+                kit.add(Taken.heater(
+                        outfit.ovens().roasting().orElseThrow().oven().name(), block));
             }
         }
     }
 
-    private static Taken heater(String name, Stretch stretch) {
-        return new Taken(KitKind.HEATER, name, 1, stretch);
-    }
-
     private static Taken trays(Outfit.Growing growing, Stretch stretch) {
-        return new Taken(KitKind.TRAYS, growing.place(), growing.areaM2(), stretch);
+        return Taken.trays(growing.place(), growing.areaM2(), stretch);
     }
 
     private static boolean has(List<Act> acts, ActKind kind) {

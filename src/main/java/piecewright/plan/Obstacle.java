@@ -7,6 +7,17 @@ import piecewright.grain.GrainKind;
 
 /** Why there is no plan: figures only; the sentences are made in {@code text}. */
 public sealed interface Obstacle {
+    /** Whether a smaller piece would pass it. */
+    default boolean ofSize() {
+        return this instanceof VesselTooSmall
+                || this instanceof BedTooDeep
+                || this instanceof HeaterTooSmall
+                || this instanceof NeverDry
+                || this instanceof BoxTooSmall
+                || this instanceof StewTooDeep
+                || this instanceof TooManyLoads;
+    }
+
     /** Nobody is there for this act between these instants, whatever is done before it. */
     record NobodyThere(String actId, Instant earliest, Instant latest) implements Obstacle {}
 

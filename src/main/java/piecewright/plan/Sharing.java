@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import piecewright.house.Heater;
 import piecewright.house.House;
 import piecewright.house.InsulatedBox;
@@ -87,11 +89,8 @@ final class Sharing {
                 kit.learned()));
     }
 
-    private double amount(KitKind kind, String name) {
-        return taken.stream()
-                .filter(one -> one.kind() == kind && one.name().equals(name))
-                .mapToDouble(Taken::amount)
-                .sum();
+    private Stream<Taken> taken(KitKind kind, String name) {
+        return taken.stream().filter(one -> one.kind() == kind && one.name().equals(name));
     }
 
     private List<Vessel> spareVessels(List<Vessel> vessels) {
@@ -100,7 +99,7 @@ final class Sharing {
             vessels.stream()
                     .filter(vessel -> vessel.place().equals(place))
                     .sorted(Comparator.comparingDouble(Vessel::volumeL).reversed())
-                    .limit(Math.round(amount(KitKind.VESSELS, place)))
+                    .limit(taken(KitKind.VESSELS, place).mapToInt(Taken::pieces).sum())
                     .forEach(spare::remove);
         }
         return spare;
@@ -109,7 +108,8 @@ final class Sharing {
     private List<Trays> spareTrays(List<Trays> trays) {
         List<Trays> spare = new ArrayList<>();
         for (String place : trays.stream().map(Trays::place).distinct().toList()) {
-            double goneM2 = amount(KitKind.TRAYS, place);
+            double goneM2 =
+                    taken(KitKind.TRAYS, place).mapToDouble(Taken::areaM2).sum();
             for (Trays set : trays) {
                 if (!set.place().equals(place)) continue;
                 double usedM2 = Math.min(goneM2, set.totalAreaM2());
@@ -122,8 +122,10 @@ final class Sharing {
         return spare;
     }
 
-    private <T> List<T> spare(List<T> kit, KitKind kind, java.util.function.Function<T, String> name) {
-        return kit.stream().filter(one -> amount(kind, name.apply(one)) == 0).toList();
+    private <T> List<T> spare(List<T> kit, KitKind kind, Function<T, String> name) {
+        return kit.stream()
+                .filter(one -> taken(kind, name.apply(one)).findAny().isEmpty())
+                .toList();
     }
 
     /** When the kit of this setup is in the use of others. */

@@ -13,7 +13,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What other batches had taken when a plan was made, as text and back. */
 public final class BookingsJson {
-    private static final double MOST_AMOUNT = 1000;
+    private static final int MOST_PIECES = 1000;
+    private static final double MOST_M2 = 10_000;
 
     private BookingsJson() {}
 
@@ -31,7 +32,8 @@ public final class BookingsJson {
                 ObjectNode one = kit.addObject();
                 one.put("kind", key(taken.kind()));
                 one.put("name", taken.name());
-                one.put("amount", taken.amount());
+                one.put("pieces", taken.pieces());
+                one.put("areaM2", taken.areaM2());
                 put(one, taken.stretch());
             }
         }
@@ -62,14 +64,15 @@ public final class BookingsJson {
     }
 
     private static Taken taken(JsonBlock block) throws StoreException {
-        block.onlyKeys("kind", "name", "amount", "from", "until");
+        block.onlyKeys("kind", "name", "pieces", "areaM2", "from", "until");
         String word = block.text("kind");
         for (KitKind kind : KitKind.values()) {
             if (!key(kind).equals(word)) continue;
             String name = block.text("name");
-            double amount = block.number("amount", 0, MOST_AMOUNT);
+            int pieces = block.whole("pieces", 1, MOST_PIECES);
+            double areaM2 = block.number("areaM2", 0, MOST_M2);
             Stretch stretch = stretch(block);
-            return block.make(() -> new Taken(kind, name, amount, stretch));
+            return block.make(() -> new Taken(kind, name, pieces, areaM2, stretch));
         }
         throw block.refused("kind", "is no kind of kit known here; take the file from a copy");
     }

@@ -94,21 +94,23 @@ class BesideOthersTest {
             for (Taken theirs : two.other().kit()) {
                 boolean same = mine.kind() == theirs.kind() && mine.name().equals(theirs.name());
                 if (!same || !meet(mine.stretch(), theirs.stretch())) continue;
-                double sum = mine.amount() + theirs.amount();
-                assertTrue(
-                        sum <= amount(two.first().house(), mine) + 1e-9,
-                        "seed " + two.seed() + ": " + mine + " and " + theirs);
+                String told = "seed " + two.seed() + ": " + mine + " and " + theirs;
+                assertTrue(mine.pieces() + theirs.pieces() <= pieces(two.first().house(), mine), told);
+                assertTrue(mine.areaM2() + theirs.areaM2() <= areaM2(two.first().house(), mine) + 1e-9, told);
             }
         }
     }
 
-    private static double amount(House house, Taken taken) {
-        if (taken.kind() == KitKind.VESSELS) {
-            return house.kit().vessels().stream()
-                    .filter(vessel -> vessel.place().equals(taken.name()))
-                    .count();
-        }
-        if (taken.kind() != KitKind.TRAYS) return 1;
+    private static long pieces(House house, Taken taken) {
+        if (taken.kind() == KitKind.TRAYS) return 2;
+        if (taken.kind() != KitKind.VESSELS) return 1;
+        return house.kit().vessels().stream()
+                .filter(vessel -> vessel.place().equals(taken.name()))
+                .count();
+    }
+
+    private static double areaM2(House house, Taken taken) {
+        if (taken.kind() != KitKind.TRAYS) return 0;
         return house.kit().trays().stream()
                 .filter(trays -> trays.place().equals(taken.name()))
                 .mapToDouble(trays -> trays.totalAreaM2())
@@ -120,8 +122,7 @@ class BesideOthersTest {
         PlanRequest demo = DemoPlan.request();
         Instant from = DemoPlan.plan().startsAt().minusSeconds(40 * 86_400L);
         Stretch always = new Stretch(from, from.plusSeconds(80 * 86_400L));
-        Booking hog = new Booking(
-                "the big one", List.of(), List.of(new Taken(KitKind.HEATER, "plywood box kiln", 1, always)));
+        Booking hog = new Booking("the big one", List.of(), List.of(Taken.heater("plywood box kiln", always)));
         PlanResult result = PLANNER.plan(demo.beside(List.of(hog)));
         List<Obstacle> why = ((PlanResult.NotPossible) result).obstacles();
         assertEquals(new Obstacle.HeldByOthers(List.of("the big one")), why.get(0));
