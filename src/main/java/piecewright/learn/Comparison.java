@@ -111,10 +111,7 @@ public record Comparison(List<InputDifference> inputs, List<OutcomeDifference> o
                 ? new Interval(Math.exp(change - reach), Math.exp(change), Math.exp(change + reach))
                 : new Interval(change - reach, change, change + reach);
         return new OutcomeDifference(
-                first.name(),
-                first.found().figure(),
-                interval,
-                2 * LogNormal.normalShareBelow(-Math.abs(change) / sd));
+                first.name(), first.found().figure(), interval, 2 * LogNormal.normalShareBelow(-Math.abs(change) / sd));
     }
 
     private static double onAxis(Outcome outcome, boolean ratio) {

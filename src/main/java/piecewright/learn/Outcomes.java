@@ -45,10 +45,7 @@ public final class Outcomes {
         if (castKg.isEmpty() || castKg.getAsDouble() <= dryKg) return this;
         double fraction = 1 - dryKg * (1 - LEACHED_FRACTION) / castKg.getAsDouble();
         return with(
-                STEEP_OUT,
-                Figure.MOISTURE,
-                new Moisture(fraction).wetBasisFraction(),
-                ReadingErrors.DRAINED_FRACTION);
+                STEEP_OUT, Figure.MOISTURE, new Moisture(fraction).wetBasisFraction(), ReadingErrors.DRAINED_FRACTION);
     }
 
     public Outcomes acrospire(AcrospireCount count) {

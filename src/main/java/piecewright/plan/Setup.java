@@ -40,7 +40,9 @@ public record Setup(
     }
 
     public Setup withStyle(MaltStyle changed) {
-        return new Setup(changed, lot, models, outfit, air, couching, dryMatterKg);
+        Optional<Couching> couched = couching.map(
+                old -> changed.couches().hot().map(old::withSchedule).orElse(old));
+        return new Setup(changed, lot, models, outfit, air, couched, dryMatterKg);
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */

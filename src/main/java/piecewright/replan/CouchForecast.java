@@ -66,8 +66,7 @@ public record CouchForecast(Optional<Band> caught, Band peak, Warmth peakC, Opti
         }
         double peakC = points.get(hottest).pileC();
         Optional<Band> caught = crossing(points.subList(0, hottest + 1)).map(at -> band(now, at, doubtFraction));
-        Optional<Band> drops =
-                crossing(points.subList(hottest, points.size())).map(at -> band(now, at, doubtFraction));
+        Optional<Band> drops = crossing(points.subList(hottest, points.size())).map(at -> band(now, at, doubtFraction));
         return new CouchForecast(
                 caught,
                 band(now, points.get(hottest).at(), doubtFraction),
@@ -79,7 +78,8 @@ public record CouchForecast(Optional<Band> caught, Band peak, Warmth peakC, Opti
     static double doubtFraction(double packedFraction, int readings) {
         if (readings > 0) return READ_FRACTION;
         return Math.min(
-                0.9, EIGHT_IN_TEN_RATIO * (packedFraction < WILTED_FRACTION ? UNREAD_WILTED_FRACTION : UNREAD_FRACTION));
+                0.9,
+                EIGHT_IN_TEN_RATIO * (packedFraction < WILTED_FRACTION ? UNREAD_WILTED_FRACTION : UNREAD_FRACTION));
     }
 
     private static Optional<Instant> crossing(List<Point> points) {
@@ -87,7 +87,8 @@ public record CouchForecast(Optional<Band> caught, Band peak, Warmth peakC, Opti
             double before = points.get(i - 1).pileC() - Ignition.CAUGHT_C;
             double after = points.get(i).pileC() - Ignition.CAUGHT_C;
             if (before == 0 || before > 0 == after > 0) continue;
-            Duration step = Duration.between(points.get(i - 1).at(), points.get(i).at());
+            Duration step =
+                    Duration.between(points.get(i - 1).at(), points.get(i).at());
             long seconds = Math.round(step.toSeconds() * before / (before - after));
             return Optional.of(points.get(i - 1).at().plusSeconds(seconds));
         }

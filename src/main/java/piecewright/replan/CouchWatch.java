@@ -31,19 +31,22 @@ final class CouchWatch {
         if (begun.visits().isEmpty()) return Optional.empty();
         Visit began = UnderWay.began(begun.visits());
         if (began.kind() != ActKind.PACK) return Optional.empty();
-        return continuation.course(batch.request(), watching(begun), begun.visits()).map(course -> {
-            List<Point> points = new ArrayList<>();
-            int readings = 0;
-            for (Read read : course.reads()) {
-                Reading reading = read.reading();
-                boolean since = reading.at().isAfter(began.at()) && reading.grainC().isPresent();
-                if (since && !reading.at().isAfter(begun.now())) readings++;
-                if (!reading.at().isBefore(begun.now())) {
-                    points.add(new Point(reading.at(), read.held().grainC()));
-                }
-            }
-            return CouchForecast.of(points, CouchForecast.doubtFraction(packed(course), readings));
-        });
+        return continuation
+                .course(batch.request(), watching(begun), begun.visits())
+                .map(course -> {
+                    List<Point> points = new ArrayList<>();
+                    int readings = 0;
+                    for (Read read : course.reads()) {
+                        Reading reading = read.reading();
+                        boolean since = reading.at().isAfter(began.at())
+                                && reading.grainC().isPresent();
+                        if (since && !reading.at().isAfter(begun.now())) readings++;
+                        if (!reading.at().isBefore(begun.now())) {
+                            points.add(new Point(reading.at(), read.held().grainC()));
+                        }
+                    }
+                    return CouchForecast.of(points, CouchForecast.doubtFraction(packed(course), readings));
+                });
     }
 
     private static double packed(Course course) {

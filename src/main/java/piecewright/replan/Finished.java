@@ -92,11 +92,13 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
                 .toList();
         Optional<Instant> maltSince = at(happened, IS_MALT);
         if (maltSince.isEmpty()) return Optional.empty();
-        Optional<Entry> weighed = last(entries, Report.Weighed.class)
-                .filter(entry -> !entry.at().isBefore(maltSince.get()));
-        return weighed.map(entry ->
-                new Finished(stretches(happened), outcome(batch, happened, entries, entry), notes(entries), notDone(
-                        batch, happened)));
+        Optional<Entry> weighed =
+                last(entries, Report.Weighed.class).filter(entry -> !entry.at().isBefore(maltSince.get()));
+        return weighed.map(entry -> new Finished(
+                stretches(happened),
+                outcome(batch, happened, entries, entry),
+                notes(entries),
+                notDone(batch, happened)));
     }
 
     private static Outcome outcome(Batch batch, Happened happened, List<Entry> entries, Entry weighed) {
@@ -146,7 +148,8 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
         for (Visit visit : happened.visits()) {
             if (visit.kind() == ActKind.SOAK) soaks = Optional.of(visit);
             if (visit.kind() == ActKind.DRAIN && soaks.isPresent()) {
-                stretches.add(new Stretch(Part.SOAK, Duration.between(soaks.get().at(), visit.at())));
+                stretches.add(
+                        new Stretch(Part.SOAK, Duration.between(soaks.get().at(), visit.at())));
                 soaks = Optional.empty();
             }
         }

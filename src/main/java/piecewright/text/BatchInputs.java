@@ -37,8 +37,7 @@ public final class BatchInputs {
         inputs.add(new Input(name("style"), request.style().title()));
         inputs.add(new Input(name("lot"), request.lot().name()));
         inputs.add(new Input(name("house"), request.house().name()));
-        double grainKg =
-                ALIKE_KG * Math.max(1, Math.round(finished.outcome().grainKg() / ALIKE_KG));
+        double grainKg = ALIKE_KG * Math.max(1, Math.round(finished.outcome().grainKg() / ALIKE_KG));
         inputs.add(new Input(name("grain"), quantities.roughMass(grainKg)));
         for (Part part : Part.values()) {
             String lasted = finished.stretches().stream()

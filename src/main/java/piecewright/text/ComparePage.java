@@ -41,7 +41,10 @@ public final class ComparePage {
     private static String input(InputDifference input) {
         String none = Phrases.say("compare.none");
         return Phrases.say(
-                "compare.input", input.name(), input.first().orElse(none), input.second().orElse(none));
+                "compare.input",
+                input.name(),
+                input.first().orElse(none),
+                input.second().orElse(none));
     }
 
     /** How far apart, and whether chance does as much. */

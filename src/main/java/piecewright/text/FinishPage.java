@@ -47,8 +47,7 @@ public final class FinishPage {
         if (!parts.isEmpty()) sentences.add(Phrases.say("finish.took", String.join(", ", parts)));
         finished.notes().forEach(note -> sentences.add(Phrases.say("finish.note", Quoted.shortly(note))));
         if (!finished.notDone().isEmpty()) {
-            List<String> names =
-                    finished.notDone().stream().map(ActNames::byId).toList();
+            List<String> names = finished.notDone().stream().map(ActNames::byId).toList();
             sentences.add(Phrases.say("finish.not-done", String.join(", ", names)));
         }
         return sentences;

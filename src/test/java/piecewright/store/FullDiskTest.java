@@ -71,8 +71,8 @@ class FullDiskTest {
         }
         assertTrue(said.contains("cannot be added to: the disk is full. Nothing kept before is lost; make room"), said);
         mustHold(file, batch, kept);
-        StoreException full = assertThrows(
-                StoreException.class, () -> BatchFile.write(file, SavingForever.known(batch, 1)));
+        StoreException full =
+                assertThrows(StoreException.class, () -> BatchFile.write(file, SavingForever.known(batch, 1)));
         assertTrue(String.valueOf(full.getMessage()).contains("cannot be written: the disk is full."));
         mustHold(file, batch, kept);
         Files.delete(GoodCopy.of(file)); // room is made
