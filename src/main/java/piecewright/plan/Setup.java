@@ -59,7 +59,9 @@ public record Setup(
     }
 
     public Setup withStyle(MaltStyle changed) {
-        return new Setup(changed, lot, models, outfit, air, couching, dryMatterKg, closures);
+        Optional<Couching> couched = couching.map(
+                old -> changed.couches().hot().map(old::withSchedule).orElse(old));
+        return new Setup(changed, lot, models, outfit, air, couched, dryMatterKg, closures);
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */

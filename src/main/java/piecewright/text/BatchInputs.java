@@ -2,9 +2,7 @@ package piecewright.text;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import piecewright.learn.Comparison.Input;
 import piecewright.plan.PlanRequest;
@@ -17,13 +15,6 @@ import piecewright.replan.Finished.Stretch;
  * days of growth to the half day, grain to the half kilogram.
  */
 public final class BatchInputs {
-    private static final Map<Part, Duration> ALIKE = new EnumMap<>(Map.of(
-            Part.SOAK, Duration.ofHours(1),
-            Part.GROWTH, Duration.ofHours(12),
-            Part.WITHER, Duration.ofHours(6),
-            Part.COUCH, Duration.ofHours(6),
-            Part.DRYING, Duration.ofHours(6),
-            Part.CURE, Duration.ofHours(1)));
     private static final double ALIKE_KG = 0.5;
 
     private final QuantityFormat quantities;
@@ -54,8 +45,17 @@ public final class BatchInputs {
     }
 
     private String lasted(Stretch stretch) {
-        long step = ALIKE.get(stretch.part()).toMinutes();
+        long step = Duration.ofHours(alikeHours(stretch.part())).toMinutes();
         long steps = Math.max(1, Math.round((double) stretch.lasted().toMinutes() / step));
         return quantities.time(Duration.ofMinutes(steps * step));
+    }
+
+    /** So many hours more or less nobody means by it. */
+    private static int alikeHours(Part part) {
+        return switch (part) {
+            case SOAK, CURE -> 1;
+            case GROWTH -> 12;
+            case WITHER, COUCH, DRYING -> 6;
+        };
     }
 }
