@@ -96,7 +96,7 @@ public record GrainPurchase(ShoppingList list, Currency currency, List<Unplanned
 
     private static GrainLot sound(Path lotFile) throws StoreException {
         GrainLot read = LotFile.read(lotFile);
-        if (read.treatment() != Treatment.TREATED) return read;
+        if (read.safeTreatment() != Treatment.TREATED) return read;
         throw new StoreException(lotFile, "holds treated seed, which is never malted; buy other grain");
     }
 

@@ -64,7 +64,7 @@ public record GrainNeed(
     }
 
     static double growing(GrainLot lot) {
-        return lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+        return Metabolism.germinatingFraction(lot);
     }
 
     /** True when malt that is malt and weight on the scale part company. */

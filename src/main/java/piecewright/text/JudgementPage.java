@@ -11,7 +11,11 @@ public final class JudgementPage {
     private final QuantityFormat quantities;
 
     public JudgementPage(DisplayUnits units) {
-        this.quantities = new QuantityFormat(units);
+        this(new QuantityFormat(units));
+    }
+
+    JudgementPage(QuantityFormat quantities) {
+        this.quantities = quantities;
     }
 
     public String page(String lot, LotJudgement judgement) {
@@ -92,11 +96,14 @@ public final class JudgementPage {
         String rests = effects.longerRestHours() > 0
                 ? say("effects.longer-rests", plain(effects.longerRestHours()))
                 : say("effects.usual-rests");
-        return say(
+        String are = say(
                 "effects.are",
                 rests,
                 quantities.percent(effects.deadFraction()),
                 say("mould." + Phrases.key(effects.mould())));
+        return effects.coolerK() > 0
+                ? are + " " + say("effects.cooler", quantities.temperatureStep(effects.coolerK()))
+                : are;
     }
 
     private static String say(String key, String... arguments) {
