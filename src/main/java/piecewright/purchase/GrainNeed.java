@@ -34,6 +34,8 @@ public record GrainNeed(
     /** Where the figures come from. */
     public enum Basis {
         PLAN,
+        /** The plan, its range by the ensemble. */
+        ENSEMBLE,
         REFERENCE_COURSE
     }
 
@@ -61,6 +63,22 @@ public record GrainNeed(
                 grainKg * Math.exp(-DEVIATIONS_RATIO * sd),
                 grainKg * Math.exp(DEVIATIONS_RATIO * sd),
                 basis);
+    }
+
+    /** With highMaltKg the likely range of the malt from this grain, 80 %. */
+    public double lowMaltKg() {
+        return waterfall.grainKg() * waterfall.usefulMaltKg() / highGrainKg;
+    }
+
+    public double highMaltKg() {
+        return waterfall.grainKg() * waterfall.usefulMaltKg() / lowGrainKg;
+    }
+
+    /** The same where the plan was followed through many ways things may be: that much malt one time in ten, or nine. */
+    public GrainNeed likely(double lowMaltKg, double highMaltKg) {
+        double perMaltKg = waterfall.grainKg() * waterfall.usefulMaltKg();
+        return new GrainNeed(
+                style, lot, waterfall, byWeightKg, perMaltKg / highMaltKg, perMaltKg / lowMaltKg, Basis.ENSEMBLE);
     }
 
     static double growing(GrainLot lot) {

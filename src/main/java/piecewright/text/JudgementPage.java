@@ -1,5 +1,7 @@
 package piecewright.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import piecewright.assess.Counted;
 import piecewright.assess.Interval;
 import piecewright.assess.LotJudgement;
@@ -8,6 +10,9 @@ import piecewright.quantity.Moisture;
 
 /** A judgement of a lot in sentences. */
 public final class JudgementPage {
+    /** Judgement: more corns than this nobody lays out. */
+    private static final int MOST_CORNS = 800;
+
     private final QuantityFormat quantities;
 
     public JudgementPage(DisplayUnits units) {
@@ -23,7 +28,9 @@ public final class JudgementPage {
         page.append(Paragraph.of(lot + ": ", verdict(judgement)));
         judgement.reasons().forEach(reason -> page.append(Paragraph.of("  - ", reason(reason))));
         judgement.nextTests().forEach(test -> page.append(Paragraph.of("  " + say("next") + " ", next(test))));
-        page.append(Paragraph.of("  " + say("effects") + " ", effects(judgement.effects())));
+        boolean poison = judgement.reasons().stream()
+                .anyMatch(reason -> reason instanceof Reason.Treated || reason instanceof Reason.SuspectSeed);
+        if (!poison) page.append(Paragraph.of("  " + say("effects") + " ", effects(judgement.effects())));
         return page.toString();
     }
 
@@ -66,8 +73,8 @@ public final class JudgementPage {
         if (reason instanceof Reason.Ergot ergot) {
             return say(
                     "ergot",
-                    plain(ergot.foundGPerKg()),
-                    plain(ergot.limitGPerKg()),
+                    hundredths(ergot.foundGPerKg()),
+                    hundredths(ergot.limitGPerKg()),
                     ergot.since().toString());
         }
         if (reason instanceof Reason.Slow slow) return say("slow", plain(slow.indexRatio()));
@@ -89,7 +96,10 @@ public final class JudgementPage {
     }
 
     public String next(LotJudgement.NextTest test) {
-        return say("next." + Phrases.key(test.kind()), Integer.toString(test.corns()));
+        String corns = Integer.toString(test.corns());
+        return test.corns() > MOST_CORNS
+                ? say("next.many." + Phrases.key(test.kind()), Integer.toString(MOST_CORNS / 2), corns)
+                : say("next." + Phrases.key(test.kind()), corns);
     }
 
     public String effects(LotJudgement.PlanEffects effects) {
@@ -120,6 +130,13 @@ public final class JudgementPage {
 
     private static String points(double fraction) {
         return plain(100 * fraction);
+    }
+
+    private static String hundredths(double figure) {
+        return BigDecimal.valueOf(figure)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String plain(double figure) {
