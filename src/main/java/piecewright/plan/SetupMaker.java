@@ -54,11 +54,7 @@ public final class SetupMaker {
     }
 
     private CouchFitting fitting(PlanRequest request, Rooms rooms, HotCouchSchedule hot) {
-        return new CouchFitting(request.house(), rooms, parameters, hot, energyFraction(request.lot()));
-    }
-
-    private static double energyFraction(GrainLot lot) {
-        return lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+        return new CouchFitting(request.house(), rooms, parameters, hot, Metabolism.germinatingFraction(request.lot()));
     }
 
     private Setup setup(PlanRequest request, Rooms rooms, Outfit chosen, Optional<Couching> couching, double dryKg) {
@@ -66,7 +62,7 @@ public final class SetupMaker {
         Setup.Lot assumed = new Setup.Lot(
                 lot.kind(),
                 lot.moisture().moisture().dryBasisRatio(),
-                energyFraction(lot),
+                Metabolism.germinatingFraction(lot),
                 lot.waterSensitivityFraction().orElse(0),
                 request.house().steepWaterC());
         ModelParameters taught =

@@ -34,6 +34,20 @@ public final class QuantityFormat {
         return metric() ? figure(massKg, 1) + " kg" : figure(massKg / Units.KG_PER_POUND, 1) + " lb";
     }
 
+    /** A size that something is sold in, no figure more than it needs: "25 kg", "2.27 kg", "50 lb". */
+    public String sack(double massKg) {
+        double pounds = massKg / Units.KG_PER_POUND;
+        if (metric()) return figure(massKg, 3) + " kg";
+        return Math.abs(pounds - Math.rint(pounds)) < 0.005 ? figure(pounds, 0) + " lb" : mass(massKg);
+    }
+
+    /** An amount to ask for in a shop, rounded up to 100 g or a quarter of a pound: "6.4 kg", "10.25 lb". */
+    public String shopMass(double massKg) {
+        return metric()
+                ? figure(Math.ceil(massKg * 10 - 1e-6) / 10, 1) + " kg"
+                : figure(Math.ceil(massKg / Units.KG_PER_POUND * 4 - 1e-6) / 4, 2) + " lb";
+    }
+
     /** A temperature to half a step that matters: "18.5 °C", "65 °F". */
     public String temperature(double temperatureC) {
         return metric() ? figure(temperatureC, 1) + " °C" : figure(Units.fahrenheitOfCelsius(temperatureC), 0) + " °F";
