@@ -15,12 +15,9 @@ import piecewright.journal.Report.SampleDried;
 import piecewright.journal.Report.TemperatureRead;
 import piecewright.journal.Report.Weighed;
 import piecewright.journal.Spot;
-import piecewright.learn.Lessons.Outcome;
-import piecewright.learn.Taught;
-import piecewright.plan.CouchForecast;
+import piecewright.plan.HeapCurve;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
-import piecewright.plan.PlanRequest;
 import piecewright.plan.Timetable.Visit;
 import piecewright.replan.Question;
 import piecewright.replan.Where;
@@ -96,18 +93,11 @@ public final class BatchPapers {
     /** The couch before any reading and by what its readings taught so far. */
     private Optional<CouchChart.Heaps> heaps(Where where, Plan plan, Plan before) throws StoreException {
         ModelParameters parameters = ModelParameters.defaults();
-        Optional<CouchForecast> first = CouchForecast.of(parameters, batch.request(), before);
+        Optional<HeapCurve> first = HeapCurve.of(parameters, batch.request(), before);
         boolean packed = first.isPresent() && where.happened().did("couch.pack");
         if (!packed) return first.map(heap -> new CouchChart.Heaps(heap, Optional.empty(), List.of()));
         List<Measured> readings = measured(where, Spot.CORE, Spot.GRAIN);
-        return CouchForecast.of(parameters, taught(), plan).map(heap -> new CouchChart.Heaps(heap, first, readings));
-    }
-
-    private PlanRequest taught() throws StoreException {
-        PlanRequest request = batch.request();
-        Outcome outcome = batch.lessons().soFar(batch.told(), now);
-        return outcome instanceof Outcome.Taught taught
-                ? request.withHouse(Taught.house(request.house(), taught.known().house()))
-                : request;
+        return HeapCurve.of(parameters, batch.requestSoFar(), plan)
+                .map(heap -> new CouchChart.Heaps(heap, first, readings));
     }
 }

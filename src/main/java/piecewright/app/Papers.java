@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import piecewright.chart.CouchChart;
-import piecewright.plan.CouchForecast;
+import piecewright.plan.HeapCurve;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -35,7 +35,7 @@ public record Papers(PlanRequest request, Plan plan, Known known, Optional<Couch
                 request,
                 plan,
                 Known.of(new WeightBands(request, new HowSure(parameters)).of(plan, now)),
-                CouchForecast.of(parameters, request, plan)
+                HeapCurve.of(parameters, request, plan)
                         .map(heap -> new CouchChart.Heaps(heap, Optional.empty(), List.of())));
     }
 }

@@ -12,10 +12,11 @@ import piecewright.chart.Drawing.Spot;
 import piecewright.chart.Drawing.Stroke;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
-import piecewright.plan.CouchForecast;
+import piecewright.plan.HeapCurve;
 import piecewright.plan.Plan;
 import piecewright.process.couch.CouchProbe;
 import piecewright.process.couch.Ignition;
+import piecewright.replan.CouchForecast;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
 import piecewright.text.Phrases;
@@ -38,14 +39,6 @@ public final class CouchChart {
     private static final double HIGHEST_C = 60;
     private static final int TICK_HOURS = 6;
     private static final double LETTER_WIDTH = 6;
-    /** Judgement: a heap withered below this moisture keeps its hour less well than a wet one. */
-    private static final double WITHERED_BELOW_FRACTION = 0.35;
-    /** Judgement: share of the hours to 45 °C within which four couches in five keep, withered and wet. */
-    private static final double WITHERED_RATIO = 0.5;
-    /** Judgement: the same of a wet heap. */
-    private static final double WET_RATIO = 0.3;
-    /** Judgement: the same of the hours that remain after a reading. */
-    private static final double READ_RATIO = 0.45;
 
     private final Plan plan;
     private final Heaps heaps;
@@ -63,7 +56,7 @@ public final class CouchChart {
      * @param before before any reading; empty where that is the same
      * @param readings what a thermometer in its middle showed, in time order
      */
-    public record Heaps(CouchForecast now, Optional<CouchForecast> before, List<Measured> readings) {
+    public record Heaps(HeapCurve now, Optional<HeapCurve> before, List<Measured> readings) {
         public Heaps {
             Objects.requireNonNull(now);
             Objects.requireNonNull(before);
@@ -76,7 +69,7 @@ public final class CouchChart {
         this.heaps = heaps;
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(plan.subject().zone(), units.locale());
-        CouchForecast heap = heaps.now();
+        HeapCurve heap = heaps.now();
         Instant until = heap.packedAt()
                 .plus(Duration.ofMinutes(Math.round(60 * heap.schedule().longestHours())));
         this.time = new TimeScale(heap.packedAt().minus(Duration.ofHours(2)), until, LEFT_X, WIDTH - 12);
@@ -112,7 +105,7 @@ public final class CouchChart {
     }
 
     private String description() {
-        CouchForecast heap = heaps.now();
+        HeapCurve heap = heaps.now();
         return Phrases.say(
                 "chart.couch.description",
                 moments.dated(heap.packedAt()),
@@ -163,7 +156,7 @@ public final class CouchChart {
         pen.words(x, heat.y(readC) - 4, words, Letters.PLAIN.sized(11));
     }
 
-    private void curve(CouchForecast heap, Stroke stroke) {
+    private void curve(HeapCurve heap, Stroke stroke) {
         pen.through(
                 heap.curve().points().stream()
                         .filter(point -> time.shows(heap.instant(point.atHours())))
@@ -187,7 +180,7 @@ public final class CouchChart {
     }
 
     private void events() {
-        CouchForecast heap = heaps.now();
+        HeapCurve heap = heaps.now();
         caughtAt().ifPresent(this::caught);
         double peakC = CouchProbe.MIDDLE.readingC(heap.curve().peak().pileC());
         Instant peakAt = heap.instant(heap.curve().peak().atHours());
@@ -202,12 +195,11 @@ public final class CouchChart {
 
     /** Where it passes 45 °C, with the stretch in which it will four times in five. */
     private void caught(Instant at) {
-        CouchForecast heap = heaps.now();
+        HeapCurve heap = heaps.now();
         Optional<Measured> last =
                 readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(readings.size() - 1));
         Instant since = last.map(Measured::at).orElse(heap.packedAt());
-        double usual = heap.packedFraction() < WITHERED_BELOW_FRACTION ? WITHERED_RATIO : WET_RATIO;
-        double ratio = last.isPresent() ? READ_RATIO : usual;
+        double ratio = CouchForecast.doubtFraction(heap.packedFraction(), readings.size());
         if (at.isAfter(since)) {
             Duration reach = Duration.ofMinutes(
                     Math.round(ratio * Duration.between(since, at).toMinutes()));

@@ -44,9 +44,8 @@ final class PapersCommand implements Callable<Integer> {
         if (!paperOptions.isAsked()) {
             throw new OptionException("--sheet", "or --chart or --couch-chart must be given, with a file to write");
         }
-        Printing.Targets targets =
-                paperOptions.targets(List.of(batchOptions.file(), JournalFile.beside(batchOptions.file())));
         BatchAtHand batch = batchOptions.open(surroundings);
+        Printing.Targets targets = paperOptions.targets(List.of(batch.file(), JournalFile.beside(batch.file())));
         paperOptions.mustSuit(batch.request().style());
         Printing printing = Printing.open(targets);
         Instant now = batchOptions.now(surroundings, batch.zone());

@@ -1,6 +1,5 @@
 package piecewright.sheet;
 
-import java.time.Duration;
 import piecewright.chart.Markup;
 import piecewright.plan.Act;
 import piecewright.plan.InnerSchedule;
@@ -19,8 +18,8 @@ record MinutePage(Markup page, SheetWords words) {
         }
         page.close().close().line().open("tbody").line();
         for (InnerStep step : inner.steps()) {
-            page.open("tr").leaf("th", "+" + step.minute(), "scope", "row");
-            page.leaf("td", words.moments().clock(act.startsAt().plus(Duration.ofMinutes(step.minute()))));
+            page.open("tr").leaf("th", "+" + words.sentences().innerTimer(step), "scope", "row");
+            page.leaf("td", words.moments().clock(act.startsAt().plus(step.at())));
             page.leaf("td", words.sentences().innerStep(act, step), "class", "step");
             page.open("td", "class", "found");
             page.single("input", "type", "text", "size", "5", "autocomplete", "off");

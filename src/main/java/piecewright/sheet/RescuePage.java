@@ -1,6 +1,7 @@
 package piecewright.sheet;
 
 import java.time.Duration;
+import piecewright.assess.LotJudge;
 import piecewright.chart.Markup;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Plan;
@@ -40,7 +41,11 @@ record RescuePage(Markup page, SheetWords words) {
                     q.volume(dryKg * (1 / (1 - keepFraction) - 1 / (1 - keepFraction + 0.02))), q.percent(keepFraction)
                 };
             case TOO_WARM ->
-                new String[] {q.temperature(request.style().growth().warmestGrainC()), q.length(5)};
+                new String[] {
+                    q.temperature(request.style().growth().warmestGrainC()
+                            - LotJudge.effects(request.lot()).coolerK()),
+                    q.length(5)
+                };
             case TOO_COLD -> new String[] {q.temperature(10), q.temperature(35)};
             case UNEVEN -> new String[] {q.temperature(14)};
             case SHOOTS_OUT ->

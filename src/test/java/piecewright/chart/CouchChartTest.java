@@ -11,14 +11,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.ActKind;
-import piecewright.plan.CouchForecast;
 import piecewright.plan.CouchedDemo;
+import piecewright.plan.HeapCurve;
 import piecewright.plan.ModelParameters;
 import piecewright.text.DisplayUnits;
 
 class CouchChartTest {
-    private final CouchForecast heap = CouchForecast.of(
-                    ModelParameters.defaults(), CouchedDemo.request(), CouchedDemo.plan())
+    private final HeapCurve heap = HeapCurve.of(ModelParameters.defaults(), CouchedDemo.request(), CouchedDemo.plan())
             .orElseThrow();
 
     private String drawn(DisplayUnits units, List<Measured> readings) {

@@ -233,7 +233,11 @@ class BenchSheetTest {
                 Duration.ofMinutes(20),
                 5,
                 List.of(new InnerStep(
-                        75, Kind.STIR, OptionalDouble.empty(), OptionalDouble.empty(), new Inside(99, 0.02, 30))));
+                        Duration.ofMinutes(75),
+                        Kind.STIR,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        new Inside(99, 0.02, 30))));
         Act deroot = DemoPlan.plan().acts().get(DemoPlan.plan().acts().size() - 1);
         Act roast = new Act(
                 "oven.roast",

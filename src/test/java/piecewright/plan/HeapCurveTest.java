@@ -7,11 +7,11 @@ import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class CouchForecastTest {
+class HeapCurveTest {
     private static final ModelParameters PARAMETERS = ModelParameters.defaults();
 
-    private final CouchForecast heap = CouchForecast.of(PARAMETERS, CouchedDemo.request(), CouchedDemo.plan())
-            .orElseThrow();
+    private final HeapCurve heap =
+            HeapCurve.of(PARAMETERS, CouchedDemo.request(), CouchedDemo.plan()).orElseThrow();
 
     /** The plan followed the same heap by the simulation of the whole piece. */
     @Test
@@ -35,6 +35,6 @@ class CouchForecastTest {
 
     @Test
     void aPaleMaltHasNone() {
-        assertEquals(Optional.empty(), CouchForecast.of(PARAMETERS, DemoPlan.request(), DemoPlan.plan()));
+        assertEquals(Optional.empty(), HeapCurve.of(PARAMETERS, DemoPlan.request(), DemoPlan.plan()));
     }
 }

@@ -19,7 +19,7 @@ import piecewright.style.HotCouchSchedule;
  * @param packedFraction moisture at packing, wet basis
  * @param curve mean temperature of the heap
  */
-public record CouchForecast(
+public record HeapCurve(
         Instant origin,
         Instant packedAt,
         Instant breakAt,
@@ -29,7 +29,7 @@ public record CouchForecast(
     /** Air is laid out this long before packing, so that a phase can begin in it. */
     private static final Duration MARGIN = Duration.ofDays(1);
 
-    public CouchForecast {
+    public HeapCurve {
         Objects.requireNonNull(origin);
         Objects.requireNonNull(schedule);
         Objects.requireNonNull(curve);
@@ -37,7 +37,7 @@ public record CouchForecast(
     }
 
     /** The heap of a plan for this request; empty for a plan without one, or when no box of the house holds it. */
-    public static Optional<CouchForecast> of(ModelParameters parameters, PlanRequest request, Plan plan) {
+    public static Optional<HeapCurve> of(ModelParameters parameters, PlanRequest request, Plan plan) {
         Optional<Act> pack = act(plan, ActKind.PACK);
         Optional<Act> broken = act(plan, ActKind.BREAK);
         Optional<HotCouchSchedule> schedule = request.style().couches().hot();
@@ -55,7 +55,7 @@ public record CouchForecast(
                 .flatMap(Setup::couching);
         if (packed.isEmpty() || couching.isEmpty()) return Optional.empty();
         HotCouch couch = new HotCouch(couching.get().model(), couching.get().air());
-        return Optional.of(new CouchForecast(
+        return Optional.of(new HeapCurve(
                 origin,
                 packedAt,
                 broken.get().startsAt(),
