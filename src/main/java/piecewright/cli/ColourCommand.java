@@ -50,6 +50,9 @@ final class ColourCommand implements Callable<Integer> {
     private @Nullable Path chart;
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final BeerOptions beerOptions = new BeerOptions();
 
     @Mixin
@@ -68,7 +71,9 @@ final class ColourCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
-        Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
+        Optional<House> read = house == null
+                ? Optional.empty()
+                : Optional.of(HouseFile.read(workspaceOptions.house(house, surroundings)));
         if (map != null) return map(map, read, units);
         Optional<Double> ofBeer = beerOptions.maltEbc(units);
         if (ofBeer.isPresent() == (target != null)) {

@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import piecewright.grain.GrainLot;
@@ -22,7 +23,19 @@ public final class SetupMaker {
     /** The setup for so much grain, kg; empty with the reasons added to the obstacles when no kit holds it. */
     public Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
         SetupMaker ofGrain = new SetupMaker(parameters.forGrain(request.lot().kind()));
-        return ofGrain.fitted(request, rooms, grainKg, obstacles);
+        if (request.besides().isEmpty()) return ofGrain.fitted(request, rooms, grainKg, obstacles);
+        Sharing sharing = Sharing.sparing(request);
+        while (true) {
+            List<Obstacle> why = new ArrayList<>();
+            Optional<Setup> setup = ofGrain.fitted(request.withHouse(sharing.house()), rooms, grainKg, why);
+            Optional<Sharing> wider = setup.isPresent() ? Optional.empty() : sharing.widened(why);
+            if (wider.isEmpty()) {
+                obstacles.addAll(why);
+                Closures closures = setup.map(sharing::closures).orElse(Closures.none());
+                return setup.map(chosen -> chosen.withClosures(closures));
+            }
+            sharing = wider.get();
+        }
     }
 
     private Optional<Setup> fitted(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {

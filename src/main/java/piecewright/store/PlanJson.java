@@ -33,6 +33,18 @@ public final class PlanJson {
         return JsonText.write(document(plan));
     }
 
+    /** One document as it is; several as one document that holds their plans in order. */
+    public static String several(List<String> documents) {
+        if (documents.size() == 1) return documents.get(0);
+        ObjectNode root = JsonText.newObject();
+        root.put("format", 1);
+        var plans = root.putArray("plans");
+        for (String document : documents) {
+            plans.add(JsonText.reread(document).get("plan"));
+        }
+        return JsonText.write(root);
+    }
+
     /** The same with a band beside every figure, under its key with the suffix {@code Band}. */
     public String write(Plan plan, Sureness sureness) {
         ObjectNode root = document(plan);

@@ -44,4 +44,10 @@ public record HotCouchSchedule(
         return new HotCouchSchedule(
                 packingFraction, packing, changedHours, acceptableIndex, longestHours, checks, spreadAboveC);
     }
+
+    /** The same aims, with more of packing moisture, index and heat still the style. */
+    public HotCouchSchedule accepting(FractionRange otherPacking, HoursRange otherIndex, double otherC) {
+        return new HotCouchSchedule(
+                packingFraction, otherPacking, indexHours, otherIndex, longestHours, checks, otherC);
+    }
 }
