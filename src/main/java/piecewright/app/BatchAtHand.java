@@ -18,6 +18,7 @@ import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -79,6 +80,13 @@ public final class BatchAtHand {
         ReadWish moved = wish.withHouse(houseFile);
         Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
         return new BatchAtHand(file, saved, moved, elsewhere, damaged, continuation);
+    }
+
+    /** The same batch beside others: their hands and kit are not free. */
+    public BatchAtHand beside(List<Booking> others) {
+        ReadWish among = wish.withRequest(wish.request().beside(others));
+        Batch busy = new Batch(among.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
+        return new BatchAtHand(file, saved, among, busy, damaged, continuation);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */

@@ -50,6 +50,12 @@ public final class Keeping {
 
     /** The files to write. */
     public record Targets(Optional<Path> batch, Optional<Path> calendar) {
+        /** The files of one of several batches. */
+        public Targets part(int number) {
+            return new Targets(
+                    batch.map(file -> Beside.part(file, number)), calendar.map(file -> Beside.part(file, number)));
+        }
+
         /** These files and others. */
         public List<Path> and(Path... others) {
             List<Path> all = new ArrayList<>(List.of(others));

@@ -23,7 +23,7 @@ import piecewright.text.DisplayUnits;
         name = "colour",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
+        description = "Shows a malt colour on every scale, and which styles reach it, and how.",
         footer = {
             "",
             "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong, 3 a file could not be written."
@@ -40,7 +40,7 @@ final class ColourCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "STYLE",
-            description = "Instead: what every cure of this style gives, over temperature and hours.")
+            description = "Instead: what every cure or last roast of this style gives, over temperature and time.")
     private @Nullable String map;
 
     @Option(
@@ -95,7 +95,7 @@ final class ColourCommand implements Callable<Integer> {
 
     private int map(String key, Optional<House> there, DisplayUnits units) throws OptionException, StoreException {
         if (target != null) throw new OptionException("--map", "stands beside --target; give one of the two");
-        StyleMap styleMap = StyleMap.of(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
+        StyleMap styleMap = new StyleMap(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
         surroundings.streams().out().print(json ? styleMap.json() : styleMap.page(units));
         return Ending.DONE;
     }

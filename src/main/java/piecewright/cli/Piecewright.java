@@ -23,6 +23,7 @@ public final class Piecewright {
         CommandLine line = new CommandLine(new Piecewright())
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new CalendarCommand(surroundings))
+                .addSubcommand(new AgendaCommand(surroundings))
                 .addSubcommand(new RecordCommand(surroundings))
                 .addSubcommand(new WhereCommand(surroundings))
                 .addSubcommand(new ReplanCommand(surroundings))

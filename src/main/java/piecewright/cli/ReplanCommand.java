@@ -52,6 +52,9 @@ final class ReplanCommand implements Callable<Integer> {
     private @Nullable Path house;
 
     @Mixin
+    private final BesideOption besideOption = new BesideOption();
+
+    @Mixin
     private final EntryOptions entryOptions = new EntryOptions();
 
     @Mixin
@@ -70,8 +73,14 @@ final class ReplanCommand implements Callable<Integer> {
         CalendarManner manner = entryOptions.manner(units);
         if (calendar != null && !accept) throw new OptionException("--calendar", "needs --accept beside it");
         BatchAtHand kept = batchOptions.open(surroundings);
-        BatchAtHand batch =
+        BatchAtHand moved =
                 house == null ? kept : kept.inHouse(batchOptions.workspace().house(house, surroundings));
+        BatchAtHand batch = besideOption.given()
+                ? moved.beside(besideOption.taken(
+                        new BesideOption.Where(batchOptions.workspace(), surroundings),
+                        batchOptions.library(),
+                        moved.request().house()))
+                : moved;
         Instant now = batchOptions.now(surroundings, batch.zone());
         ReplanResult result = batch.replan(now);
         said(batch, result, units, now);

@@ -39,6 +39,12 @@ public record HotCouchSchedule(
         }
     }
 
+    /** The same, better broken at another index; what is still the style stays. */
+    public HotCouchSchedule withIndexHours(double changedHours) {
+        return new HotCouchSchedule(
+                packingFraction, packing, changedHours, acceptableIndex, longestHours, checks, spreadAboveC);
+    }
+
     /** The same aims, with more of packing moisture, index and heat still the style. */
     public HotCouchSchedule accepting(FractionRange otherPacking, HoursRange otherIndex, double otherC) {
         return new HotCouchSchedule(

@@ -114,7 +114,13 @@ public final class Search {
                 steepLegs, floorLegs, couch.map(one -> new CouchLegs(space, one)), new KilnLegs(space, stirs), endCost);
         List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
                 .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
-        this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
+        this.route = new PieceRoute(
+                space,
+                legs,
+                starts,
+                bound,
+                new PieceRoute.Ending(goal, effort),
+                new KitFree(setup.closures(), stops, grid));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
