@@ -46,7 +46,7 @@ final class ColourCommand implements Callable<Integer> {
     @Option(
             names = "--chart",
             paramLabel = "FILE",
-            description = "Draw what the cures of every style give as a picture: FILE.svg or FILE.png.")
+            description = "Draw what the cures of every style give as FILE.svg or FILE.png; roasts are left out.")
     private @Nullable Path chart;
 
     @Mixin

@@ -30,16 +30,13 @@ final class SpokenActs {
         words.put(ActKind.STIR, word("stirred|stirring|stir"));
         words.put(ActKind.LOAD, word("loaded|loading|load|in(?:to)? the kiln|kiln on"));
         words.put(ActKind.OFF, word("off(?: the)? kiln|kiln off|unloaded|thrown off|out of the kiln|taken off"));
-        words.put(
-                ActKind.PACK, word("packed(?: the)?(?: couch)?|packing|pack(?: the)? couch|couched|in(?:to)? the box"));
-        words.put(
-                ActKind.BREAK,
-                word("broke(?: the)? couch|couch broken|broken|breaking|break(?: the)? couch|unpacked|out of the box"));
-        words.put(ActKind.CHECK, word("looked(?: at)?(?: the couch)?|look(?: at)?(?: the)? couch"));
-        words.put(ActKind.STEW, word("stewed|stewing|stew"));
-        words.put(ActKind.ROAST, word("roasted|roasting|roast"));
         words.put(ActKind.CURE, word("curing|cured|cure"));
         words.put(ActKind.RAISE, word("raised|raising|raise"));
+        words.put(ActKind.PACK, word("packed(?: the)?(?: couch)?|couch packed|into the box"));
+        words.put(ActKind.BREAK, word("(?:broke|opened|emptied) the (?:couch|box)|couch (?:broken|opened)|unpacked"));
+        words.put(ActKind.CHECK, word("looked(?: at the couch)?|checked(?: the couch)?"));
+        words.put(ActKind.STEW, word("stewed|stewing"));
+        words.put(ActKind.ROAST, word("roasted|roasting"));
         return words;
     }
 

@@ -55,7 +55,7 @@ final class SpokenFigures {
     private static final Pattern VENTS =
             Pattern.compile("vents?(?: are| set)?(?: to)?:?\\s*(open|shut|closed|half(?: open| shut)?|\\d{1,3}\\s*%)");
     private static final Pattern HEAT = Pattern.compile(
-            "(?:(?:set )?(?:kiln|oven|dryer|dehydrator|heater|heat)(?: set)?(?: to| at)?|set(?: to)?|(?:raised|up|turned up)(?: kiln| heat)?(?: to)):?\\s*(-?"
+            "(?:(?:set )?(?<!off )(?<!off the )(?<!out of the )(?<!into the )(?:kiln|oven|dryer|dehydrator|heater|heat)(?: set)?(?: to| at)?|set(?: to)?|(?:raised|up|turned up)(?: kiln| heat)?(?: to)):?\\s*(-?"
                     + FIGURE + ")\\s*(" + DEGREES + "|(?!\\s*[\\p{L}%\\d:]))");
     private static final Pattern SPOT_FIGURE = Pattern.compile(
             "(?<!\\p{L})(couch|core|pile|heap|bed|edge|top|bottom|air[- ]on)(?!\\p{L})(?: reads?| temp(?:erature)?| is| at)*:?\\s+(-?"
