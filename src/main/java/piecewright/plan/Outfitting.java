@@ -83,9 +83,11 @@ final class Outfitting {
             double areaM2 =
                     atPlace.getValue().stream().mapToDouble(Trays::totalAreaM2).sum();
             largestM2 = Math.max(largestM2, areaM2);
-            double usedM2 = Math.min(areaM2, greenKg / (parameters.growth().bulkKgPerM3() * USUAL_BED_CM / 100));
-            double depthCm = 100 * greenKg / (parameters.growth().bulkKgPerM3() * usedM2);
-            if (depthCm <= deepestCm) fitting.add(new Growing(atPlace.getKey(), usedM2, depthCm));
+            double usualM2 = greenKg / (parameters.growth().bulkKgPerM3() * USUAL_BED_CM / 100);
+            boolean room = usualM2 <= areaM2;
+            double depthCm =
+                    room ? USUAL_BED_CM : 100 * greenKg / (parameters.growth().bulkKgPerM3() * areaM2);
+            if (depthCm <= deepestCm) fitting.add(new Growing(atPlace.getKey(), Math.min(usualM2, areaM2), depthCm));
         }
         if (fitting.isEmpty()) {
             double depthCm = largestM2 > 0

@@ -25,6 +25,8 @@ import piecewright.process.germination.Bed;
 public final class Search {
     /** Judgement: minutes of work of a turning or stirring. */
     public static final int TURN_MINUTES = 10;
+    /** Judgement: a bed turned or stirred less than three hours ago has nothing to gain from it. */
+    private static final int SOONEST_TURN_MINUTES = 180;
     /** Judgement: where gates are asked to be drier by a point, growth is asked to end this many points inside. */
     private static final double GROWTH_MARGINS_RATIO = 4;
     /** Judgement: minutes to read the thermometer and smell the pile. */
@@ -94,7 +96,7 @@ public final class Search {
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
         this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
-        var turning = new TurnChains.Turning(TURN_MINUTES, held::innerCostMinutes);
+        var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
         this.couch =
                 setup.couching().map(couching -> couch(setup, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
@@ -238,7 +240,7 @@ public final class Search {
         TurnChains checks = new TurnChains(
                 grid,
                 (from, until) -> gap.costMinutes((until - from) / 60.0),
-                new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
+                new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
                 (int) (60 * gap.hardHours()),
                 (int) (60 * couching.schedule().longestHours()));
         return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks);

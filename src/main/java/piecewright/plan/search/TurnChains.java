@@ -27,8 +27,14 @@ final class TurnChains {
         double costMinutes(int fromMinute, int untilMinute);
     }
 
-    /** One turning: minutes of work, and what it costs besides to put it at a minute, cost-minutes. */
-    record Turning(int workMinutes, IntToDoubleFunction movedCostMinutes) {}
+    /**
+     * One turning.
+     *
+     * @param workMinutes minutes of work
+     * @param soonestMinutes none comes sooner after the bed was laid or turned
+     * @param movedCostMinutes what it costs besides to put it at a minute, cost-minutes
+     */
+    record Turning(int workMinutes, int soonestMinutes, IntToDoubleFunction movedCostMinutes) {}
 
     /**
      * @param longestGapMinutes no gap is ever longer
@@ -112,7 +118,7 @@ final class TurnChains {
 
     private List<Integer> back(int from, int last) {
         List<Integer> turns = new ArrayList<>();
-        for (int at = last; at > from; at = chainFrom(from).before[at - from]) turns.add(at);
+        for (int at = last; at > from; at = chainFrom(from).beforeTurning[at - from]) turns.add(at);
         Collections.reverse(turns);
         return turns;
     }
@@ -137,10 +143,9 @@ final class TurnChains {
             int reach = Math.min(end, last + gapsHere.length);
             for (int to = last + 1; to < reach; to++) {
                 double cost = soFar + gapsHere[to - last];
-                if (cost < chain.arrive[to - from]) {
-                    chain.arrive[to - from] = cost;
-                    chain.before[to - from] = last;
-                }
+                chain.offer(to - from, last, cost);
+                boolean soon = grid.minute(to) - grid.minute(last) < turning.soonestMinutes();
+                if (!soon) chain.offerTurning(to - from, last, cost);
             }
         }
         return chain;
@@ -149,7 +154,7 @@ final class TurnChains {
     private double turnedHere(Chain chain, int from, int at) {
         if (!grid.coarse(at) || grid.night(at) || !grid.fits(at, turning.workMinutes()))
             return Double.POSITIVE_INFINITY;
-        return chain.arrive[at - from]
+        return chain.arriveTurning[at - from]
                 + turning.workMinutes()
                 + turning.movedCostMinutes().applyAsDouble(grid.minute(at))
                 + grid.unsociableCostMinutes(at);
@@ -160,14 +165,33 @@ final class TurnChains {
         final double[] arrive;
         final double[] turned;
         final int[] before;
+        final double[] arriveTurning;
+        final int[] beforeTurning;
 
         Chain(int end, int size) {
             this.end = end;
             arrive = new double[size];
             turned = new double[size];
             before = new int[size];
+            arriveTurning = new double[size];
+            beforeTurning = new int[size];
+            Arrays.fill(arriveTurning, Double.POSITIVE_INFINITY);
             Arrays.fill(arrive, Double.POSITIVE_INFINITY);
             Arrays.fill(turned, Double.POSITIVE_INFINITY);
+        }
+
+        /** The next act here, its last turning there. */
+        void offer(int here, int last, double costMinutes) {
+            if (costMinutes >= arrive[here]) return;
+            arrive[here] = costMinutes;
+            before[here] = last;
+        }
+
+        /** Another turning here, the one before it there. */
+        void offerTurning(int here, int last, double costMinutes) {
+            if (costMinutes >= arriveTurning[here]) return;
+            arriveTurning[here] = costMinutes;
+            beforeTurning[here] = last;
         }
     }
 }
