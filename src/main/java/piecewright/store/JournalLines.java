@@ -86,7 +86,8 @@ final class JournalLines {
         JsonBlock block = JsonBlock.line(file, line).onlyKeys("number", "at", "writtenAt", "actId", "report");
         int number = block.whole("number", 1, Integer.MAX_VALUE);
         Instant at = instant(block, "at");
-        Instant writtenAt = instant(block, "writtenAt");
+        boolean atOnce = block.text("writtenAt").equals(block.text("at"));
+        Instant writtenAt = atOnce ? at : instant(block, "writtenAt");
         Optional<String> actId = block.optionalText("actId");
         Report report = ReportJson.read(block.block("report"));
         return block.make(() -> new Entry(number, at, writtenAt, actId, report));

@@ -169,7 +169,7 @@ class ScenariosTest {
         JsonNode tub = amber.json("record", warm, "17.20 kg");
         assertEquals(1, tub.get("questions").size(), "an impossible gain is asked about");
         assertTrue(texts(tub.get("questions")).contains("it would be 15.360 kg"), texts(tub.get("questions")));
-        amber.said("record", warm.plusMinutes(1), "26 C in the middle");
+        amber.said("record", warm.plusMinutes(1), "core 26 C");
         assertTrue(hasRule(amber.json("replan", warm.plusMinutes(5)), "too-warm"));
         OffsetDateTime loaded = floored.plusDays(5);
         amber.said("record", loaded, "loaded 13.62 kg");
