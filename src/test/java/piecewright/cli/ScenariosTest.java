@@ -225,7 +225,10 @@ class ScenariosTest {
             pale.said("record", off, "off the kiln");
             String weight = isFirst ? "3.313 kg" : "3.320 kg";
             String colour = isFirst ? "3 EBC" : "6 EBC";
-            pale.said("finish", off.plusHours(1), "--weight", weight, "--colour", colour);
+            JsonNode finished = pale.json("finish", off.plusHours(1), "--weight", weight, "--colour", colour)
+                    .get("finished");
+            assertEquals(0.83, finished.get("yieldFraction").doubleValue(), 0.004, "the scenario's yield");
+            assertEquals(4, finished.get("grainKg").doubleValue());
         }
         OffsetDateTime later = OffsetDateTime.parse("2026-11-01T12:00:00Z");
         Batchwork first = both.get(0);
