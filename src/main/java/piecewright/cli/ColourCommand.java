@@ -46,7 +46,7 @@ final class ColourCommand implements Callable<Integer> {
     @Option(
             names = "--chart",
             paramLabel = "FILE.svg",
-            description = "Draw what the cures of every style give as a picture.")
+            description = "Draw what the cures of every style give as a picture; roasts are left out.")
     private @Nullable Path chart;
 
     @Mixin
