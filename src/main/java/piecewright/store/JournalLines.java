@@ -16,6 +16,8 @@ import piecewright.store.JournalFile.DamagedLine;
 
 /** Reads the lines of one journal file; a line that cannot be read is told of and passed over. Scratch of one reading. */
 final class JournalLines {
+    private static final String NO_TEXT = "not UTF-8 text";
+
     private final Path file;
     private final UUID batch;
     private final List<Entry> entries = new ArrayList<>();
@@ -27,28 +29,54 @@ final class JournalLines {
         this.batch = batch;
     }
 
+    /** A line of the file, its number from 1. */
+    private record Line(int number, byte[] bytes) {}
+
+    /** What a line holds: an entry, why it cannot be read, or neither when it is blank. */
+    private record Read(Line line, Optional<Entry> entry, String why) {}
+
     Content read(byte[] bytes) throws StoreException {
-        int line = 1;
-        int from = 0;
-        for (int at = 0; at <= bytes.length; at++) {
-            if (at < bytes.length && bytes[at] != '\n') continue;
-            take(line++, Arrays.copyOfRange(bytes, from, at));
-            from = at + 1;
-        }
+        List<Line> lines = lines(bytes);
+        int next = 0;
+        while (!headed && next < lines.size()) begin(lines.get(next++));
+        lines.subList(next, lines.size()).parallelStream()
+                .map(this::entry)
+                .toList()
+                .forEach(this::take);
         return new Content(new Journal(entries), damaged);
     }
 
-    private void take(int line, byte[] bytes) throws StoreException {
+    private static List<Line> lines(byte[] bytes) {
+        List<Line> lines = new ArrayList<>();
+        int from = 0;
+        for (int at = 0; at <= bytes.length; at++) {
+            if (at < bytes.length && bytes[at] != '\n') continue;
+            lines.add(new Line(lines.size() + 1, Arrays.copyOfRange(bytes, from, at)));
+            from = at + 1;
+        }
+        return lines;
+    }
+
+    private void begin(Line line) throws StoreException {
         String text;
         try {
-            text = TextFile.decoded(file, bytes).strip();
+            text = TextFile.decoded(file, line.bytes()).strip();
         } catch (StoreException noText) {
-            damaged.add(new DamagedLine(line, "not UTF-8 text"));
+            damaged.add(new DamagedLine(line.number(), NO_TEXT));
             return;
         }
-        if (text.isEmpty()) return;
-        if (headed) entry(line, text);
-        else head(line, text);
+        if (!text.isEmpty()) head(line.number(), text);
+    }
+
+    private void take(Read read) {
+        int line = read.line().number();
+        if (!read.why().isEmpty()) damaged.add(new DamagedLine(line, read.why()));
+        if (read.entry().isEmpty()) return;
+        Entry entry = read.entry().get();
+        boolean rises = entries.isEmpty()
+                || entry.number() > entries.get(entries.size() - 1).number();
+        if (rises) entries.add(entry);
+        else damaged.add(new DamagedLine(line, "its number does not rise"));
     }
 
     private void head(int line, String text) throws StoreException {
@@ -66,19 +94,20 @@ final class JournalLines {
         headed = true;
     }
 
-    private void entry(int line, String text) {
+    private Read entry(Line line) {
+        String text;
         try {
-            Entry entry = entry(text);
-            if (!entries.isEmpty()
-                    && entry.number() <= entries.get(entries.size() - 1).number()) {
-                damaged.add(new DamagedLine(line, "its number does not rise"));
-            } else {
-                entries.add(entry);
-            }
+            text = TextFile.decoded(file, line.bytes()).strip();
+        } catch (StoreException noText) {
+            return new Read(line, Optional.empty(), NO_TEXT);
+        }
+        if (text.isEmpty()) return new Read(line, Optional.empty(), "");
+        try {
+            return new Read(line, Optional.of(entry(text)), "");
         } catch (StoreException unreadable) {
             String why = String.valueOf(unreadable.getMessage());
-            damaged.add(
-                    new DamagedLine(line, why.startsWith(file + ": ") ? why.substring((file + ": ").length()) : why));
+            String name = file + ": ";
+            return new Read(line, Optional.empty(), why.startsWith(name) ? why.substring(name.length()) : why);
         }
     }
 
@@ -86,7 +115,8 @@ final class JournalLines {
         JsonBlock block = JsonBlock.line(file, line).onlyKeys("number", "at", "writtenAt", "actId", "report");
         int number = block.whole("number", 1, Integer.MAX_VALUE);
         Instant at = instant(block, "at");
-        Instant writtenAt = instant(block, "writtenAt");
+        boolean atOnce = block.text("writtenAt").equals(block.text("at"));
+        Instant writtenAt = atOnce ? at : instant(block, "writtenAt");
         Optional<String> actId = block.optionalText("actId");
         Report report = ReportJson.read(block.block("report"));
         return block.make(() -> new Entry(number, at, writtenAt, actId, report));

@@ -1,5 +1,8 @@
 package piecewright.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -27,8 +30,15 @@ final class Batchwork {
         this.name = name;
     }
 
-    static String file(String scenario) {
-        return SCENARIOS.resolve(scenario + ".json").toString();
+    /** A copy of a scenario's lot or house, for what is learned of it lies beside it. */
+    String file(String scenario) {
+        Path copy = workspace.resolveSibling(scenario + ".json");
+        try {
+            if (!Files.exists(copy)) Files.copy(SCENARIOS.resolve(scenario + ".json"), copy);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return copy.toString();
     }
 
     private Run run(List<String> words) {

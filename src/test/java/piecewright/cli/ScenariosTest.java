@@ -50,9 +50,9 @@ class ScenariosTest {
                 "--style",
                 "rye-pale",
                 "--lot",
-                Batchwork.file("s1-rye"),
+                rye.file("s1-rye"),
                 "--house",
-                Batchwork.file("s1-garage"),
+                rye.file("s1-garage"),
                 "--grain",
                 "6 kg",
                 "--start",
@@ -107,9 +107,9 @@ class ScenariosTest {
                 "--style",
                 "pale",
                 "--lot",
-                Batchwork.file("s2-barley"),
+                pale.file("s2-barley"),
                 "--house",
-                Batchwork.file("s2-flat"),
+                pale.file("s2-flat"),
                 "--grain",
                 "4 kg",
                 "--start",
@@ -137,7 +137,10 @@ class ScenariosTest {
         assertTrue(hasRule(pale.json("replan", dry.plusMinutes(20)), "dry-roots"));
     }
 
-    /** The steep runs nine hours over, a tub stays on the scale, the power fails: each is told, and the rest holds. */
+    /**
+     * The steep runs nine hours over, a tub stays on the scale, the power fails: each is told, and the rest holds. Weights
+     * are the scenario's less 1.5 %, for it leaves in what floats.
+     */
     @Test
     void anAmberInABasementSlipsAndIsStillMadeIntoMalt() {
         Batchwork amber = batch("amber");
@@ -145,9 +148,9 @@ class ScenariosTest {
                 "--style",
                 "amber",
                 "--lot",
-                Batchwork.file("s3-barley"),
+                amber.file("s3-barley"),
                 "--house",
-                Batchwork.file("s3-basement"),
+                amber.file("s3-basement"),
                 "--grain",
                 "10 kg",
                 "--start",
@@ -156,38 +159,41 @@ class ScenariosTest {
                 "2027-01-10");
         amber.didAllBefore("steep-2.drain");
         OffsetDateTime out = amber.act("steep-2.drain").at().plusHours(9);
-        amber.said("record", out.plusMinutes(5), "drained 15.70 kg");
+        amber.said("record", out.plusMinutes(5), "drained 15.46 kg");
         JsonNode replan = amber.json("replan", out.plusMinutes(10), "--accept");
         assertTrue(hasRule(replan, "steep-ran-long"), texts(replan.get("rescues")));
-        assertTrue(dropped(replan, "steep-3.soak"), "the next dip is dropped: " + texts(replan.get("moves")));
+        assertFalse(soaksAfter(replan.get("plan"), out), "the next dip is dropped: " + texts(replan.get("moves")));
         JsonNode where = amber.json("where", out.plusMinutes(15)).get("state");
         assertEquals(0.45, where.get("moistureWetBasisFraction").doubleValue(), 0.012);
         OffsetDateTime floored = nextAct(amber, out.plusMinutes(15));
-        amber.said("record", floored.plusMinutes(5), "floored 15.54 kg");
+        amber.said("record", floored.plusMinutes(5), "floored 15.31 kg");
         amber.said("record", floored.plusMinutes(6), "vessel blue tub 1.84 kg");
         OffsetDateTime warm = floored.plusHours(12);
-        JsonNode tub = amber.json("record", warm, "17.20 kg");
+        JsonNode tub = amber.json("record", warm, "16.97 kg");
         assertEquals(1, tub.get("questions").size(), "an impossible gain is asked about");
-        assertTrue(texts(tub.get("questions")).contains("it would be 15.360 kg"), texts(tub.get("questions")));
-        amber.said("record", warm.plusMinutes(1), "26 C in the middle");
+        assertTrue(texts(tub.get("questions")).contains("it would be 15.130 kg"), texts(tub.get("questions")));
+        amber.said("record", warm.plusMinutes(1), "core 26 C");
         assertTrue(hasRule(amber.json("replan", warm.plusMinutes(5)), "too-warm"));
         OffsetDateTime loaded = floored.plusDays(5);
-        amber.said("record", loaded, "loaded 13.62 kg");
+        amber.said("record", loaded, "loaded 13.42 kg");
         OffsetDateTime cut = loaded.plusHours(13);
         amber.said("record", cut, "power out");
         amber.said("record", cut.plusHours(3).plusMinutes(30), "power back");
-        amber.said("record", cut.plusHours(3).plusMinutes(31), "10.78 kg");
+        amber.said("record", cut.plusHours(3).plusMinutes(31), "10.62 kg");
         JsonNode after = amber.json("replan", cut.plusHours(4));
         assertTrue(hasRule(after, "power-out-damp") || hasRule(after, "power-out-wet"), texts(after.get("rescues")));
-        amber.said("record", cut.plusDays(2), "off the kiln 8.48 kg");
+        amber.said("record", cut.plusDays(2), "off the kiln 8.35 kg");
         String finished = amber.said("finish", cut.plusDays(3), "--weight", "8.04 kg");
         assertTrue(finished.contains("a yield of 80 %"), finished);
         assertTrue(finished.contains("Not written down:"), finished);
     }
 
-    private static boolean dropped(JsonNode replan, String act) {
-        for (JsonNode move : replan.get("moves")) {
-            if (move.get("act").stringValue().equals(act)) return !move.has("to");
+    private static boolean soaksAfter(JsonNode plan, OffsetDateTime moment) {
+        for (JsonNode act : plan.get("acts")) {
+            boolean soak = act.get("kind").stringValue().equals("soak");
+            boolean after =
+                    OffsetDateTime.parse(act.get("startsAt").stringValue()).isAfter(moment);
+            if (soak && after) return true;
         }
         return false;
     }
@@ -206,9 +212,9 @@ class ScenariosTest {
                     "--style",
                     "pale",
                     "--lot",
-                    Batchwork.file("s2-barley"),
+                    pale.file("s2-barley"),
                     "--house",
-                    Batchwork.file("s2-flat"),
+                    pale.file("s2-flat"),
                     "--grain",
                     "4 kg",
                     "--start",
@@ -225,7 +231,10 @@ class ScenariosTest {
             pale.said("record", off, "off the kiln");
             String weight = isFirst ? "3.313 kg" : "3.320 kg";
             String colour = isFirst ? "3 EBC" : "6 EBC";
-            pale.said("finish", off.plusHours(1), "--weight", weight, "--colour", colour);
+            JsonNode finished = pale.json("finish", off.plusHours(1), "--weight", weight, "--colour", colour)
+                    .get("finished");
+            assertEquals(0.83, finished.get("yieldFraction").doubleValue(), 0.004, "the scenario's yield");
+            assertEquals(4, finished.get("grainKg").doubleValue());
         }
         OffsetDateTime later = OffsetDateTime.parse("2026-11-01T12:00:00Z");
         Batchwork first = both.get(0);

@@ -70,6 +70,11 @@ class LineReaderTest {
             turned, bed 17 C, smells of cucumber > Sat 20 Mar 14:00: 17 °C in the grain; Sat 20 Mar 14:00: done: Turn; Sat 20 Mar 14:00: seen: smells of cucumber
             sprinkled 150 mL 7:05 am        > Sat 20 Mar 07:05: done: Sprinkle, 150 mL of water
             loaded 7.1 kg 2 h ago           > Sat 20 Mar 12:00: done: Load the kiln; Sat 20 Mar 12:00: the grain weighs 7.100 kg
+            packed the couch 13:00          > Sat 20 Mar 13:00: done: Pack the couch
+            broke the couch 13:00           > Sat 20 Mar 13:00: done: Break the couch
+            roasted 13:00                   > Sat 20 Mar 13:00: done: Roast
+            off the kiln 5.193 kg           > Sat 20 Mar 14:00: done: Take off the kiln; Sat 20 Mar 14:00: the grain weighs 5.193 kg
+            kiln is busy                    > Sat 20 Mar 14:00: seen: kiln is busy
             air-on 61 C                     > Sat 20 Mar 14:00: 61 °C in the air below the bed
             vents half open                 > Sat 20 Mar 14:00: vents 50 % open
             moisture 43.5 %                 > Sat 20 Mar 14:00: a dried sample had 43.5 % moisture
