@@ -50,7 +50,8 @@ final class Leniency {
             acceptable = acceptable.with(wet - ROOM_FRACTION).with(wet + ROOM_FRACTION);
         if (wet >= steep.acceptable().lowFraction()) fewest = Math.min(fewest, drains.size());
         else if (drains.size() >= most) most = Math.min(MOST_IMMERSIONS, drains.size() + 1);
-        return new SteepSchedule(steep.targetFraction(), acceptable, fewest, Math.max(most, drains.size()));
+        return new SteepSchedule(
+                steep.targetFraction(), acceptable, fewest, Math.max(most, drains.size()), steep.soaks());
     }
 
     private static Optional<Station> first(List<Station> stations, ActKind kind) {

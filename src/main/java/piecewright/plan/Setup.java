@@ -16,17 +16,10 @@ import piecewright.style.MaltStyle;
 /**
  * Everything the physics of one piece needs.
  *
- * @param couching the hot couch, for styles that have one
+ * @param heaps the couches, for styles that have one
  * @param dryMatterKg dry matter steeped, after floaters, kg
  */
-public record Setup(
-        MaltStyle style,
-        Lot lot,
-        Models models,
-        Outfit outfit,
-        Air air,
-        Optional<Couching> couching,
-        double dryMatterKg) {
+public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, Heaps heaps, double dryMatterKg) {
     /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
     public static final double SENSITIVE_FRACTION = 0.10;
 
@@ -36,11 +29,21 @@ public record Setup(
         Objects.requireNonNull(models);
         Objects.requireNonNull(outfit);
         Objects.requireNonNull(air);
-        Objects.requireNonNull(couching);
+        Objects.requireNonNull(heaps);
     }
 
     public Setup withStyle(MaltStyle changed) {
-        return new Setup(changed, lot, models, outfit, air, couching, dryMatterKg);
+        return new Setup(changed, lot, models, outfit, air, heaps, dryMatterKg);
+    }
+
+    /** The hot couch, for styles that have one. */
+    public Optional<Couching> couching() {
+        return heaps.hot();
+    }
+
+    /** The wet couch, for styles that may lie in one; whether it is of use it says itself. */
+    public Optional<Heaping> heaping() {
+        return heaps.wet();
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */
@@ -88,6 +91,14 @@ public record Setup(
             double energyFraction,
             double waterSensitiveFraction,
             double fillC) {}
+
+    /** The couches: the hot one a style insists on, the wet one it may lie in. */
+    public record Heaps(Optional<Couching> hot, Optional<Heaping> wet) {
+        public Heaps {
+            Objects.requireNonNull(hot);
+            Objects.requireNonNull(wet);
+        }
+    }
 
     /** The models, fitted to this lot. */
     public record Models(SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln) {}

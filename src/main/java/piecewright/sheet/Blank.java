@@ -14,7 +14,7 @@ enum Blank {
         return switch (kind) {
             case SOAK -> List.of(WATER_TEMPERATURE);
             case DRAIN, OFF -> List.of(WEIGHT, GRAIN_TEMPERATURE);
-            case FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
+            case HEAP, LOOK, FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
             case TURN, SPRINKLE -> List.of(GRAIN_TEMPERATURE, ACROSPIRE);
             case DEROOT -> List.of(WEIGHT);
             case RAISE, CURE -> List.of(WEIGHT, GRAIN_TEMPERATURE);

@@ -65,11 +65,11 @@ public record MaltStyle(
     }
 
     public MaltStyle withSteep(SteepSchedule changed) {
-        return new MaltStyle(key, title, grains, changed, growth, kiln, finish);
+        return new MaltStyle(key, title, grains, changed, growth, kiln, finish, couches, oven);
     }
 
     public MaltStyle withGrowth(GrowthSchedule changed) {
-        return new MaltStyle(key, title, grains, steep, changed, kiln, finish);
+        return new MaltStyle(key, title, grains, steep, changed, kiln, finish, couches, oven);
     }
 
     /** The same style with other figures for the finished malt. */

@@ -22,6 +22,7 @@ final class PieceRoute implements Route {
     private final Space space;
     private final List<Label> starts;
     private final SteepLegs steep;
+    private final Optional<HeapLegs> heap;
     private final FloorLegs floor;
     private final Optional<CouchLegs> couch;
     private final KilnLegs kiln;
@@ -35,6 +36,7 @@ final class PieceRoute implements Route {
         this.space = space;
         this.starts = List.copyOf(starts);
         this.steep = legs.steep();
+        this.heap = legs.heap();
         this.floor = legs.floor();
         this.couch = legs.couch();
         this.kiln = legs.kiln();
@@ -48,7 +50,13 @@ final class PieceRoute implements Route {
     record Ending(int goal, Effort effort) {}
 
     /** The ways on from each stage. */
-    record Legs(SteepLegs steep, FloorLegs floor, Optional<CouchLegs> couch, KilnLegs kiln, KilnLegs.EndCost endCost) {}
+    record Legs(
+            SteepLegs steep,
+            Optional<HeapLegs> heap,
+            FloorLegs floor,
+            Optional<CouchLegs> couch,
+            KilnLegs kiln,
+            KilnLegs.EndCost endCost) {}
 
     @Override
     public List<Label> starts() {
@@ -71,6 +79,7 @@ final class PieceRoute implements Route {
         switch (space.stops().kind(label.stop())) {
             case SOAK -> steep.fromSoak(label, sink);
             case DRAIN -> steep.fromDrain(label, sink);
+            case HEAP -> heap.orElseThrow().fromHeap(label, sink);
             case FLOOR -> floor.fromFloor(label, sink);
             case WITHER -> floor.fromWither(label, sink);
             case PACK -> couch.orElseThrow().fromPack(label, sink);
@@ -79,7 +88,7 @@ final class PieceRoute implements Route {
             case CURE -> kiln.fromCure(label, endCost, sink);
             case OFF -> kiln.fromOff(label, sink);
             case DEROOT, ROAST -> kiln.fromLoose(label, endCost, sink);
-            case STEW, TURN, SPRINKLE, STIR, CHECK -> {
+            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK -> {
                 // nothing follows
             }
         }
@@ -104,7 +113,7 @@ final class PieceRoute implements Route {
         long water = 0;
         long growth = 0;
         switch (kind) {
-            case SOAK, DRAIN -> {
+            case SOAK, DRAIN, HEAP -> {
                 water = bucketOf(grain.coreRatio(), WATER_BUCKET_RATIO);
                 growth = bucketOf(grain.chitRatio() + grain.growthRatio(), GROWTH_BUCKET_RATIO);
             }
