@@ -86,7 +86,7 @@ public final class Search {
                 grid,
                 wish,
                 setup.style().oven().roast().isPresent() ? ActKind.ROAST : ActKind.DEROOT,
-                setup.couching().isPresent() ? Effort.couched() : Effort.usual());
+                Effort.of(setup));
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */

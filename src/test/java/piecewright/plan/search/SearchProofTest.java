@@ -101,7 +101,7 @@ class SearchProofTest {
                 request.house().nights().most(),
                 10,
                 0);
-        Effort usual = setup.couching().isPresent() ? Effort.couched() : Effort.usual();
+        Effort usual = Effort.of(setup);
         Exhaustive exhaustive = new Exhaustive(
                 search(setup, grid, wish, last, Effort.complete()).route(), heapStop(setup));
         double everything = exhaustive.leastCost();
