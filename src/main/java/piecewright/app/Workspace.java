@@ -21,7 +21,8 @@ import piecewright.store.WindowFile;
 
 /**
  * A folder in which somebody keeps lots, houses and batches: "lots", "houses" and "batches" in it, and "demo" with lots
- * and houses of ours until it is removed.
+ * and houses of ours until it is removed. Beside each batch lies what belongs to it: its journal, the ledger of its
+ * calendar entries. Whatever changes a file holds the lock of its folder meanwhile.
  */
 public final class Workspace {
     private static final String DEMO = "demo";
@@ -60,9 +61,22 @@ public final class Workspace {
 
     /** The files in which batches are kept, in order of their names. */
     public List<Path> batchFiles() throws StoreException {
-        List<Path> files = new ArrayList<>(jsonFiles(batches()));
-        files.removeIf(file -> file.getFileName().toString().endsWith(".ledger.json"));
-        return files;
+        return jsonFiles(batches());
+    }
+
+    /** Names by which files of the workspace are called. */
+    public WorkspaceNames names() {
+        return new WorkspaceNames(folder);
+    }
+
+    /** Puts back what can no longer be read and has a good copy; a sentence for each. */
+    public List<String> mend() throws StoreException {
+        List<String> mended = new ArrayList<>(Mending.window(windowFile()));
+        for (Path batch : batchFiles()) mended.addAll(Mending.batch(batch));
+        for (String part : List.of("lots", "houses", "demo/lots", "demo/houses")) {
+            for (Path file : jsonFiles(folder.resolve(part))) mended.addAll(Mending.learned(file));
+        }
+        return mended;
     }
 
     /** A file for a new batch of that name, not there yet. */
@@ -238,9 +252,7 @@ public final class Workspace {
     private static List<Path> jsonFiles(Path folder) throws StoreException {
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
+            return files.filter(WorkspaceNames::isThing).sorted().toList();
         } catch (IOException failed) {
             throw new StoreException(folder, "cannot be listed; check its permissions", failed);
         }

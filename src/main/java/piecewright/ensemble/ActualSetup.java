@@ -54,7 +54,7 @@ final class ActualSetup {
                 outfit.soaking(), outfit.growing(), outfit.withering(), drying(outfit.drying()), outfit.ovens());
         Setup.Heaps heaps = new Setup.Heaps(
                 told.couching(), told.heaping().map(heaping -> heaping.in(weather.of(heaping.air(), member))));
-        return new Setup(style(), lot(), models, actual, air, heaps, dryMatterKg());
+        return new Setup(style(), lot(), models, actual, air, heaps, dryMatterKg(), told.closures());
     }
 
     private double ratio(Doubt doubt) {
@@ -173,18 +173,11 @@ final class ActualSetup {
                 .map(rung -> new Rung(rung.belowMoistureFraction(), rung.airOnC() + dryerK))
                 .toList();
         ColourBase base = kiln.colourBase();
-        return new MaltStyle(
-                style.key(),
-                style.title(),
-                style.grains(),
-                style.steep(),
-                style.growth(),
-                new KilnSchedule(
-                        ladder,
-                        kiln.cureC(),
-                        kiln.cureHours(),
-                        kiln.endMoistureFraction(),
-                        new ColourBase(base.startEbc() * ratio(Doubt.COLOUR), base.substrateRatio())),
-                style.finish());
+        return style.withKiln(new KilnSchedule(
+                ladder,
+                kiln.cureC(),
+                kiln.cureHours(),
+                kiln.endMoistureFraction(),
+                new ColourBase(base.startEbc() * ratio(Doubt.COLOUR), base.substrateRatio())));
     }
 }

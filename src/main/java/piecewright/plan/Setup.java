@@ -18,8 +18,17 @@ import piecewright.style.MaltStyle;
  *
  * @param heaps the couches, for styles that have one
  * @param dryMatterKg dry matter steeped, after floaters, kg
+ * @param closures when other batches use the kit chosen
  */
-public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, Heaps heaps, double dryMatterKg) {
+public record Setup(
+        MaltStyle style,
+        Lot lot,
+        Models models,
+        Outfit outfit,
+        Air air,
+        Heaps heaps,
+        double dryMatterKg,
+        Closures closures) {
     /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
     public static final double SENSITIVE_FRACTION = 0.10;
 
@@ -30,10 +39,22 @@ public record Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air 
         Objects.requireNonNull(outfit);
         Objects.requireNonNull(air);
         Objects.requireNonNull(heaps);
+        Objects.requireNonNull(closures);
+    }
+
+    /** Kit that nobody else uses. */
+    public Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, Heaps heaps, double dryMatterKg) {
+        this(style, lot, models, outfit, air, heaps, dryMatterKg, Closures.none());
+    }
+
+    Setup withClosures(Closures changed) {
+        return new Setup(style, lot, models, outfit, air, heaps, dryMatterKg, changed);
     }
 
     public Setup withStyle(MaltStyle changed) {
-        return new Setup(changed, lot, models, outfit, air, heaps, dryMatterKg);
+        Optional<Couching> hot = couching()
+                .map(old -> changed.couches().hot().map(old::withSchedule).orElse(old));
+        return new Setup(changed, lot, models, outfit, air, new Heaps(hot, heaping()), dryMatterKg, closures);
     }
 
     /** The hot couch, for styles that have one. */

@@ -15,6 +15,11 @@ public record Couches(Optional<WetCouchSchedule> wet, Optional<HotCouchSchedule>
         Objects.requireNonNull(hot);
     }
 
+    /** The same with its hot couch, if there is one, better broken at another index, hours. */
+    public Couches withIndexHours(double changedHours) {
+        return new Couches(wet, hot.map(schedule -> schedule.withIndexHours(changedHours)));
+    }
+
     public static Couches none() {
         return new Couches(Optional.empty(), Optional.empty());
     }

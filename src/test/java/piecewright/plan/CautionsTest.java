@@ -12,12 +12,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import piecewright.grain.GrainKind;
+import piecewright.grain.GrainLot;
+import piecewright.grain.LotTraits;
 import piecewright.grain.Treatment;
 
 /** Each danger stands where a hand meets it. */
 class CautionsTest {
     private static Set<Caution> at(GrainKind grain, ActKind kind, double massKg, double setC) {
-        return Set.copyOf(new Cautions(grain, Treatment.UNTREATED).at(kind, 1, massKg, setC));
+        return Set.copyOf(new Cautions(lot(grain, Treatment.UNTREATED)).at(kind, 1, massKg, setC));
+    }
+
+    private static GrainLot lot(GrainKind grain, Treatment treatment) {
+        GrainLot like = Households.barley();
+        return new GrainLot(
+                like.name(), grain, like.moisture(), like.dishes(), like.size(), treatment, LotTraits.unknown());
     }
 
     /** Hazards of the craft by the act they hurt at; common practice and public guidance, no one source. */
@@ -53,7 +61,7 @@ class CautionsTest {
         assertTrue(at(GrainKind.RYE, ActKind.SOAK, 5, 10).containsAll(Set.of(Caution.ERGOT, Caution.PACKS_DENSE)));
         assertTrue(at(GrainKind.OATS, ActKind.SOAK, 5, 10).contains(Caution.OATS_FLOAT));
         assertFalse(at(GrainKind.BARLEY, ActKind.FLOOR, 5, 10).contains(Caution.PACKS_DENSE));
-        List<Caution> unknown = new Cautions(GrainKind.BARLEY, Treatment.UNKNOWN).at(ActKind.SOAK, 1, 5, 10);
+        List<Caution> unknown = new Cautions(lot(GrainKind.BARLEY, Treatment.UNKNOWN)).at(ActKind.SOAK, 1, 5, 10);
         assertEquals(Caution.UNKNOWN_TREATMENT, unknown.get(0));
     }
 

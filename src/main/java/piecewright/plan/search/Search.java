@@ -100,7 +100,8 @@ public final class Search {
         this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
         var turning = new TurnChains.Turning(TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
-        this.couch = setup.couching().map(couching -> couch(setup, couching, grid, held));
+        this.couch =
+                setup.couching().map(couching -> couch(setup, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
         this.heaps = setup.heaping().map(heaping -> heaps(setup, heaping, grid, held));
         this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
@@ -124,7 +125,13 @@ public final class Search {
                 endCost);
         List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
                 .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
-        this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
+        this.route = new PieceRoute(
+                space,
+                legs,
+                starts,
+                bound,
+                new PieceRoute.Ending(goal, effort),
+                new KitFree(setup.closures(), stops, grid));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
@@ -235,7 +242,8 @@ public final class Search {
                 same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning));
     }
 
-    private static CouchLegs.Couch couch(Setup setup, Couching couching, TimeGrid grid, Held held) {
+    private static CouchLegs.Couch couch(
+            Setup setup, Couching couching, TimeGrid grid, Held held, Optional<UnderWay.Standing> heating) {
         CouchRules rules = new CouchRules(couching.schedule());
         TurnChains checks = new TurnChains(
                 grid,
@@ -243,7 +251,7 @@ public final class Search {
                 new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
                 (int) (60 * couching.schedule().checks().highHours()),
                 (int) (60 * couching.schedule().longestHours()));
-        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid), checks);
+        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks);
     }
 
     private static HeapLegs.Heaps heaps(Setup setup, Heaping heaping, TimeGrid grid, Held held) {
