@@ -110,7 +110,7 @@ public final class PlanEvents {
         return new CssColour(
                 switch (kind) {
                     case SOAK, DRAIN -> "steelblue";
-                    case FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
+                    case HEAP, LOOK, FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
                     case PACK, CHECK, BREAK -> "chocolate";
                     case STEW, LOAD, STIR, RAISE, CURE, OFF, ROAST -> "firebrick";
                     case DEROOT -> "peru";
@@ -121,7 +121,7 @@ public final class PlanEvents {
         return new CssColour(
                 switch (kind) {
                     case IMMERSION, AIR_REST -> "lightsteelblue";
-                    case GROWTH, WITHERING -> "darkseagreen";
+                    case WET_COUCHING, GROWTH, WITHERING -> "darkseagreen";
                     case COUCHING, COOLING -> "burlywood";
                     case DRYING, CURING -> "lightcoral";
                     case STORED, RESTING -> "tan";

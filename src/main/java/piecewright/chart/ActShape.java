@@ -27,7 +27,7 @@ enum ActShape {
         return switch (kind) {
             case SOAK, SPRINKLE -> DROP;
             case DRAIN -> CUP;
-            case FLOOR, WITHER -> MOUND;
+            case HEAP, FLOOR, WITHER -> MOUND;
             case LOAD, RAISE, CURE -> ROOF;
             case OFF -> KEEL;
             case DEROOT -> GEM;

@@ -52,7 +52,9 @@ final class ActualSetup {
                 kiln(told.models().kiln()));
         Outfit actual = new Outfit(
                 outfit.soaking(), outfit.growing(), outfit.withering(), drying(outfit.drying()), outfit.ovens());
-        return new Setup(style(), lot(), models, actual, air, told.couching(), dryMatterKg(), told.closures());
+        Setup.Heaps heaps = new Setup.Heaps(
+                told.couching(), told.heaping().map(heaping -> heaping.in(weather.of(heaping.air(), member))));
+        return new Setup(style(), lot(), models, actual, air, heaps, dryMatterKg(), told.closures());
     }
 
     private double ratio(Doubt doubt) {

@@ -10,6 +10,8 @@ public enum Fault {
     TOO_WET,
     /** It is drier than the style allows. */
     TOO_DRY,
+    /** It got warmer than the style allows. */
+    TOO_WARM,
     /** Too few corns have chitted or grown far enough. */
     UNDERGROWN,
     /** They have grown too far. */

@@ -22,6 +22,8 @@ final class Script {
     private static final Set<ActKind> KNOWN = EnumSet.of(
             ActKind.SOAK,
             ActKind.DRAIN,
+            ActKind.HEAP,
+            ActKind.LOOK,
             ActKind.FLOOR,
             ActKind.TURN,
             ActKind.SPRINKLE,

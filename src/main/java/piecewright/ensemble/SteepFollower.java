@@ -65,13 +65,14 @@ final class SteepFollower {
             if (!soakAgain()) break;
         }
         checkMoisture();
-        cast();
+        List<Line> heaps = script.of(ActKind.HEAP);
+        if (heaps.isEmpty() || !new HeapFollower(script, piece).follow(heaps.get(0), drainedMinute)) cast();
     }
 
     private List<Line> planned() {
         List<Line> lines = new ArrayList<>();
         for (Line line : script.lines()) {
-            if (line.visit().kind() == ActKind.FLOOR) break;
+            if (line.visit().kind() == ActKind.HEAP || line.visit().kind() == ActKind.FLOOR) break;
             lines.add(line);
         }
         return lines;
@@ -122,7 +123,7 @@ final class SteepFollower {
         double grainC = piece.now().grainC();
         double mostHours = SteepModel.chitted(piece.now().steep().chitRatio())
                 ? Practice.CHITTED_UNDER_WATER.softHours(grainC)
-                : Practice.LATER_IMMERSION.softHours(grainC);
+                : script.rules().immersionSlip(Math.max(2, soaks + 1), grainC).softHours();
         int shortest = start + minutes(Rules.LATER_SOAK_SHORTEST_HOURS);
         int longest = start + minutes(mostHours);
         int wished = Math.max(shortest, Math.min(longest, start + minutes(Math.min(mostHours, wishedHours))));

@@ -105,7 +105,7 @@ final class UnderWay {
         Met here = new Met(visit, minute, found, weighed(visit, found), meanC());
         met.put(visit.id(), here);
         passing = reality.after(visit, passing);
-        if (passing.expected().isPresent() && visit.kind() != ActKind.TURN && visit.kind() != ActKind.STIR) {
+        if (passing.expected().isPresent() && piecewright.plan.search.UnderWay.bounds(visit.kind())) {
             now = passing.expected().get().entered(now);
         }
         sinceMinute = minute;

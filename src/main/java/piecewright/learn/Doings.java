@@ -86,6 +86,10 @@ final class Doings {
                 begin(at, Water.GIVEN, NOTHING, values -> stages.immersion(values, number), stages.immersionMoves());
             }
             case DRAIN -> begin(at, Water.NONE, NOTHING, stages::rest, stages.restMoves());
+            case HEAP ->
+                setup.heaping()
+                        .ifPresent(heaping -> begin(
+                                at, Water.NONE, NOTHING, values -> stages.heap(values, heaping), stages.restMoves()));
             case FLOOR -> {
                 keeping = Keeping.GROWING;
                 begin(at, Water.NONE, turned(at, 0), stages::floor, stages.floorMoves());

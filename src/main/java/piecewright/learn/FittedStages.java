@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
+import piecewright.plan.Heaping;
 import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
 import piecewright.process.Metabolism;
@@ -17,6 +18,7 @@ import piecewright.process.Surroundings;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorBed;
 import piecewright.process.germination.GrowthParameters;
+import piecewright.process.germination.WetHeap;
 import piecewright.process.germination.WitherBed;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.KilnStage;
@@ -86,6 +88,10 @@ final class FittedStages {
         Outfit.Growing growing = setup.outfit().growing();
         return new FloorBed(
                 metabolism(values), growth(values), setup.air().floor(), growing.areaM2(), Cover.DAMP_CLOTH);
+    }
+
+    Stage heap(Values values, Heaping heaping) {
+        return new WetHeap(metabolism(values), growth(values), heaping.air(), heaping.heap());
     }
 
     Stage wither(Values values) {

@@ -4,6 +4,8 @@ package piecewright.plan;
 public enum ActKind {
     SOAK,
     DRAIN,
+    HEAP,
+    LOOK,
     FLOOR,
     TURN,
     SPRINKLE,

@@ -82,6 +82,10 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
         setup.couching()
                 .ifPresent(couching -> kit.add(Taken.box(
                         couching.box().name(), between(acts, List.of(ActKind.PACK), List.of(ActKind.BREAK)))));
+        if (has(acts, ActKind.HEAP)) {
+            String where = setup.heaping().orElseThrow().where();
+            kit.add(Taken.box(where, between(acts, List.of(ActKind.HEAP), List.of(ActKind.FLOOR))));
+        }
         heaters(acts, outfit, kit);
         List<Stretch> hands = acts.stream()
                 .map(act -> new Stretch(act.startsAt(), act.endsAt()))

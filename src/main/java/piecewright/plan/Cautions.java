@@ -17,8 +17,8 @@ final class Cautions {
     /** Judgement: a wet piece heavier than this, kg, is lifted by two. */
     private static final double HEAVY_KG = 15;
 
-    private static final Set<ActKind> LIFTED =
-            EnumSet.of(ActKind.DRAIN, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD, ActKind.STEW);
+    private static final Set<ActKind> LIFTED = EnumSet.of(
+            ActKind.DRAIN, ActKind.HEAP, ActKind.FLOOR, ActKind.PACK, ActKind.BREAK, ActKind.LOAD, ActKind.STEW);
 
     private static final Set<GrainKind> HUSKLESS =
             EnumSet.of(GrainKind.WHEAT, GrainKind.RYE, GrainKind.SPELT, GrainKind.HULLLESS_BARLEY);
@@ -33,24 +33,33 @@ final class Cautions {
         this.mould = LotJudge.effects(lot).mould();
     }
 
+    /** @param massKg what has to be lifted, kg; water in the vessel included */
     List<Caution> at(ActKind kind, int number, double massKg, double setC) {
         List<Caution> cautions = new ArrayList<>();
         switch (kind) {
             case SOAK -> soak(number, cautions);
+            case HEAP -> heap(cautions);
+            case LOOK -> cautions.add(Caution.CARBON_DIOXIDE);
             case FLOOR -> floor(cautions);
             case TURN, SPRINKLE, WITHER -> cautions.add(Caution.MOULD);
             case STEW ->
                 cautions.addAll(
                         List.of(Caution.RAW_GREEN_MALT, Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.HOT_SURFACES));
             case ROAST -> cautions.addAll(List.of(Caution.ROASTING_FIRE, Caution.ROASTING_SMOKE, Caution.HOT_SURFACES));
-            case LOAD -> cautions.addAll(List.of(Caution.ELECTRICITY_NEAR_WET_GRAIN, Caution.COMBUSTION_GASES));
+            case LOAD ->
+                cautions.addAll(List.of(
+                        Caution.RAW_GREEN_MALT,
+                        Caution.ELECTRICITY_NEAR_WET_GRAIN,
+                        Caution.FIRE,
+                        Caution.COMBUSTION_GASES));
             case RAISE, CURE -> {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
             case PACK, CHECK, BREAK -> {
+                if (kind == ActKind.PACK) cautions.add(Caution.RAW_GREEN_MALT);
                 cautions.add(Caution.COUCH_GAS);
-                if (mould != MouldRisk.LOW) cautions.add(Caution.MOULD);
+                if (kind == ActKind.BREAK || mould != MouldRisk.LOW) cautions.add(Caution.MOULD);
             }
             case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
             case DRAIN, STIR -> {
@@ -70,6 +79,12 @@ final class Cautions {
         boolean ergoty = lot.seen().ergotGPerKg().orElse(0) > 0;
         if (grain == GrainKind.RYE || ergoty) cautions.add(Caution.ERGOT);
         if (grain == GrainKind.OATS) cautions.add(Caution.OATS_FLOAT);
+        if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
+    }
+
+    private void heap(List<Caution> cautions) {
+        cautions.add(Caution.RAW_GREEN_MALT);
+        cautions.add(Caution.CARBON_DIOXIDE);
         if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }
 

@@ -14,6 +14,7 @@ public record Closures(Map<Use, List<Stretch>> taken) {
     /** What a piece needs kit for. */
     public enum Use {
         SOAKING,
+        HEAPING,
         GROWING,
         WITHERING,
         COUCH,

@@ -10,6 +10,16 @@ public final class CouchRules {
     private static final double INDEX_COST_MINUTES = 120;
     /** Judgement: practice, a look is taken every 4 to 6 h; the pile checks its own heat, so 10 h do no harm. */
     private static final double CHECK_SOFT_HOURS = 10;
+    /** Judgement: practice, from 45 °C on a look every 4 h: now it makes its colour, and may want spreading. */
+    private static final double HOT_LOOK_HOURS = 4;
+    /** Judgement: moisture of the wilted pile that the earliest hour is told of, wet basis. */
+    private static final double WILTED_FRACTION = 0.275;
+    /** Judgement: moisture of the wet one. */
+    private static final double WET_FRACTION = 0.40;
+    /** Judgement: one wilted pile in twenty passes 45 °C within 15 h by the fitted model and its doubts. */
+    private static final double WILTED_HOT_HOURS = 15;
+    /** Judgement: and one wet pile in twenty within 11 h. */
+    private static final double WET_HOT_HOURS = 11;
     /** Judgement: the broken couch is spread and steaming; on the kiln within the hour is best. */
     private static final double LOAD_LATEST_HOURS = 1;
     /** Judgement: two hours cool the outside only. */
@@ -46,11 +56,22 @@ public final class CouchRules {
         return pileC <= schedule.spreadAboveC();
     }
 
-    /** Gap between two looks at the pile. */
-    public Slip checkSlip() {
+    /**
+     * Gap between two looks at the pile.
+     *
+     * @param packedHours hours since it was packed as the gap ends
+     */
+    public Slip checkSlip(double packedHours) {
         double hard = schedule.checks().highHours();
         double latest = Math.min(schedule.checks().lowHours(), hard);
+        if (packedHours > mayBeHotHours()) latest = Math.min(latest, HOT_LOOK_HOURS);
         return new Slip(0, 0, latest, Math.min(hard, Math.max(latest, CHECK_SOFT_HOURS)), hard);
+    }
+
+    /** The earliest a pile packed as the style asks may pass 45 °C, hours. */
+    public double mayBeHotHours() {
+        double share = (schedule.packingFraction() - WILTED_FRACTION) / (WET_FRACTION - WILTED_FRACTION);
+        return WILTED_HOT_HOURS + Math.max(0, Math.min(1, share)) * (WET_HOT_HOURS - WILTED_HOT_HOURS);
     }
 
     /** From breaking the couch to loading the kiln. */

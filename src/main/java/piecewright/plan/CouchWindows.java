@@ -17,10 +17,15 @@ final class CouchWindows {
         this.couching = couching;
     }
 
-    /** Gap between two looks: free of harm to where the search counts it as soft, for the pile checks its own heat. */
-    Slip checkSlip() {
-        Slip paid = new CouchRules(couching.schedule()).checkSlip();
-        return new Slip(0, 0, paid.softHours(), paid.softHours(), paid.hardHours());
+    /**
+     * When the next look is due: free of harm to where the search counts it as soft while the pile is cool, for it checks
+     * its own heat; once it may be hot, as the search wants it.
+     */
+    Slip checkSlip(double packedHours) {
+        CouchRules rules = new CouchRules(couching.schedule());
+        Slip paid = rules.checkSlip(packedHours);
+        double latest = packedHours > rules.mayBeHotHours() ? paid.latestHours() : paid.softHours();
+        return new Slip(0, 0, latest, paid.softHours(), paid.hardHours());
     }
 
     /** The curve of a couch from its packing to the last hour its style lets it stay. */

@@ -168,6 +168,20 @@ public sealed interface Finding {
         }
     }
 
+    /**
+     * What the wet couch is expected to do.
+     *
+     * @param coreC the warmest its middle gets, °C
+     * @param riseK how much warmer than its air it is by then, K
+     * @param limitC its middle never gets warmer, °C
+     */
+    record WetCouchForecast(String about, double coreC, double riseK, double limitC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** What the couch is expected to do: when the pile passes 45 °C (end of time if never), its peak, its index when broken. */
     record CouchForecast(String about, Instant catches, Instant peaks, double peakC, double indexHours)
             implements Finding {

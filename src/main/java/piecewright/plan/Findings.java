@@ -19,6 +19,7 @@ import piecewright.plan.Finding.Quantity;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.process.Surroundings;
+import piecewright.process.germination.Heap;
 import piecewright.process.steep.SteepModel;
 import piecewright.process.steep.SteepParameters;
 import piecewright.quantity.EbcRange;
@@ -47,6 +48,7 @@ final class Findings {
         mouldLikely(findings);
         moistureGuessed(findings);
         learned(findings);
+        wetCouch(course, findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
@@ -60,6 +62,16 @@ final class Findings {
 
     private void treatmentUnknown(List<Finding> findings) {
         if (request.lot().treatment() == Treatment.UNKNOWN) findings.add(new Finding.TreatmentUnknown("lot"));
+    }
+
+    private void wetCouch(Course course, List<Finding> findings) {
+        double meanC = course.hottestC(ActKind.HEAP, ActKind.FLOOR);
+        if (setup.heaping().isEmpty() || meanC == 0) return;
+        Heaping heaping = setup.heaping().get();
+        double coreC = meanC + Heap.CORE_OVER_MEAN_K;
+        double limitC = heaping.schedule().warmestCoreC();
+        double riseK = coreC - heaping.expected().airC();
+        findings.add(new Finding.WetCouchForecast("wetcouch.heap", coreC, riseK, limitC));
     }
 
     private void germination(List<Finding> findings) {

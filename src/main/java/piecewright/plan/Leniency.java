@@ -60,14 +60,18 @@ final class Leniency {
             acceptable = acceptable.with(wet - ROOM_FRACTION).with(wet + ROOM_FRACTION);
         if (wet >= steep.acceptable().lowFraction()) fewest = Math.min(fewest, drains.size());
         else if (drains.size() >= most) most = Math.min(MOST_IMMERSIONS, drains.size() + 1);
-        return new SteepSchedule(steep.targetFraction(), acceptable, fewest, Math.max(most, drains.size()));
+        return new SteepSchedule(
+                steep.targetFraction(), acceptable, fewest, Math.max(most, drains.size()), steep.soaks());
     }
 
     private static Couches couches(MaltStyle style, Course course) {
         Optional<Station> pack = first(course.stations(), ActKind.PACK);
-        return new Couches(style.couches()
-                .hot()
-                .map(hot -> pack.map(packed -> lenient(hot, packed, course)).orElse(hot)));
+        return new Couches(
+                style.couches().wet(),
+                style.couches()
+                        .hot()
+                        .map(hot ->
+                                pack.map(packed -> lenient(hot, packed, course)).orElse(hot)));
     }
 
     /** What is packed is made into malt: as wet as it went in, as hot as it got, with more or less of its index. */

@@ -41,6 +41,7 @@ final class Overdue {
         return switch (began.kind()) {
             case SOAK -> act("steep-" + began.number() + ".drain", from);
             case DRAIN -> afterDrain(began.number(), from);
+            case HEAP -> lies ? inner(ActKind.LOOK, "wetcouch.look-", from) : act("floor.spread", from);
             case FLOOR, WITHER -> lies ? inner(ActKind.TURN, "floor.turn-", from) : act(endOfGrowth(), from);
             case LOAD -> lies ? inner(ActKind.STIR, "kiln.stir-", from) : hotter(from);
             case RAISE -> hotter(from);

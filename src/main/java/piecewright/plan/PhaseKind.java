@@ -4,6 +4,7 @@ package piecewright.plan;
 public enum PhaseKind {
     IMMERSION,
     AIR_REST,
+    WET_COUCHING,
     GROWTH,
     WITHERING,
     COUCHING,

@@ -8,6 +8,7 @@ import piecewright.process.Stage;
 import piecewright.process.couch.HotCouch;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorBed;
+import piecewright.process.germination.WetHeap;
 import piecewright.process.germination.WitherBed;
 import piecewright.process.kiln.KilnStage;
 import piecewright.process.steep.AirRest;
@@ -28,6 +29,7 @@ public final class Phases {
         return switch (visit.kind()) {
             case SOAK -> passing(PhaseKind.IMMERSION, immersion(visit.number()));
             case DRAIN -> passing(PhaseKind.AIR_REST, rest());
+            case HEAP -> passing(PhaseKind.WET_COUCHING, heap());
             case FLOOR -> passing(PhaseKind.GROWTH, floor());
             case WITHER -> passing(PhaseKind.WITHERING, wither());
             case PACK -> passing(PhaseKind.COUCHING, couch());
@@ -35,7 +37,7 @@ public final class Phases {
             case LOAD, RAISE -> drying(visit.number());
             case CURE -> curing();
             case STEW, OFF, DEROOT, ROAST -> Passing.none();
-            case TURN, SPRINKLE, STIR, CHECK -> before;
+            case LOOK, TURN, SPRINKLE, STIR, CHECK -> before;
         };
     }
 
@@ -52,6 +54,11 @@ public final class Phases {
     private Stage rest() {
         return new AirRest(
                 setup.models().steep(), setup.models().metabolism(), setup.air().steep(), setup.restStanding());
+    }
+
+    private Stage heap() {
+        Heaping heaping = setup.heaping().orElseThrow();
+        return new WetHeap(setup.models().metabolism(), setup.models().growth(), heaping.air(), heaping.heap());
     }
 
     private Stage floor() {

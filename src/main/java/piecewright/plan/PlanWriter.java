@@ -13,6 +13,7 @@ import piecewright.plan.Simulation.Station;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.Search;
 import piecewright.plan.search.Stops;
+import piecewright.plan.search.UnderWay;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
 
@@ -98,11 +99,21 @@ final class PlanWriter {
                     cautions.at(
                             kind,
                             station.visit().number(),
-                            station.before().mass().totalKg(),
+                            liftedKg(course, i),
                             setting.setC().orElse(0)),
                     inner(station, course)));
         }
         return acts;
+    }
+
+    /** The piece, or before draining one vessel of it with its water. */
+    private double liftedKg(Course course, int index) {
+        Station station = course.stations().get(index);
+        double massKg = station.before().mass().totalKg();
+        if (station.visit().kind() != ActKind.DRAIN) return massKg;
+        var soaking = setup.outfit().soaking();
+        double soakedKg = course.stations().get(index - 1).before().mass().totalKg();
+        return (soakedKg + soaking.waterL(station.visit().number())) / soaking.vessels();
     }
 
     /** Every load of a roast goes through the same minutes, so each is told from the piece before the first. */
@@ -123,7 +134,8 @@ final class PlanWriter {
         for (int stop = 0; stop <= stops.last(); stop++) {
             if (stops.id(stop).equals(station.visit().id())) return Duration.ofMinutes(stops.workMinutes(stop));
         }
-        boolean checks = station.visit().kind() == ActKind.CHECK;
+        ActKind kind = station.visit().kind();
+        boolean checks = kind == ActKind.CHECK || kind == ActKind.LOOK;
         return Duration.ofMinutes(checks ? Search.CHECK_MINUTES : Search.TURN_MINUTES);
     }
 
@@ -149,6 +161,11 @@ final class PlanWriter {
                         .withSetC(setup.fillC())
                         .withWaterL(outfit.soaking().waterL(number));
             case DRAIN -> Setting.at(outfit.soaking().place());
+            case HEAP ->
+                heaped().withDepthCm(setup.heaping()
+                        .orElseThrow()
+                        .depthCm(station.before().mass(), setup));
+            case LOOK -> heaped();
             case FLOOR ->
                 Setting.at(outfit.growing().place())
                         .withDepthCm(outfit.growing().depthCm());
@@ -187,13 +204,18 @@ final class PlanWriter {
         };
     }
 
+    private Setting heaped() {
+        Heaping heaping = setup.heaping().orElseThrow();
+        return Setting.at(heaping.where()).withLimitC(heaping.schedule().warmestCoreC());
+    }
+
     private List<Phase> phases(Course course, Instant readyAt) {
         List<Phase> phases = new ArrayList<>();
         List<Station> stations = course.stations();
         Station from = stations.get(0);
         for (Station station : stations.subList(1, stations.size())) {
             ActKind kind = station.visit().kind();
-            if (kind == ActKind.TURN || kind == ActKind.STIR || kind == ActKind.CHECK) continue;
+            if (!UnderWay.bounds(kind)) continue;
             if (from.visit().kind() == ActKind.STEW) from = station;
             if (since(from).isBefore(station.visit().at())) {
                 phases.add(phase(
@@ -220,6 +242,7 @@ final class PlanWriter {
         PhaseKind kind = switch (from.visit().kind()) {
             case SOAK -> PhaseKind.IMMERSION;
             case DRAIN -> PhaseKind.AIR_REST;
+            case HEAP -> PhaseKind.WET_COUCHING;
             case FLOOR -> PhaseKind.GROWTH;
             case WITHER -> PhaseKind.WITHERING;
             case PACK -> PhaseKind.COUCHING;

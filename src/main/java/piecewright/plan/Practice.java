@@ -21,6 +21,10 @@ public final class Practice {
             Limits.of(row(12, 36, 36), row(14, 24, 24), row(18, 21, 24), row(20, 15, 24), row(22, 15, 24));
     /** Judgement: how long casting may wait once the steep is ripe. */
     public static final Limits CASTING = Limits.of(row(10, 6, 12), row(15, 4, 8), row(20, 3, 6));
+    /** Judgement: first look at a wet couch and those after it by its warmth; practice, ends sourced, grid estimated. */
+    public static final Limits WET_COUCH_LOOK = Limits.of(row(10, 12, 18), row(15, 8, 12), row(20, 5, 8));
+    /** Judgement: how long a wet couch may lie; practice, 20 to 30 h, 12 to 48 h by temperature. */
+    public static final Limits WET_COUCH = Limits.of(row(10, 36, 48), row(15, 30, 36), row(20, 20, 24));
     /** Judgement: gap between turnings, bed up to 5 cm. */
     private static final Limits TURN_TO_5_CM = Limits.of(row(16, 14, 24), row(20, 12, 16), row(24, 8, 10));
     /** Judgement: gap between turnings, bed of 5 to 10 cm. */
@@ -58,6 +62,19 @@ public final class Practice {
         if (depthCm <= 5) return 12;
         if (depthCm <= 10) return 10;
         return depthCm <= 20 ? 8 : 6;
+    }
+
+    /** Judgement: looks at a wet couch once it is 3 K over its air, by kg of raw grain: so soon, under 3 kg. */
+    private static final double[] SMALL_HEAP_KG_HOURS = {3, 10, 14};
+    /** Judgement: and from 6 kg on. */
+    private static final double[] LARGE_HEAP_KG_HOURS = {6, 6, 8};
+
+    /** How soft and hard looks at a warming wet couch of so much raw grain are due after the last, hours. */
+    public static Limits warmHeapLook(double grainKg) {
+        double share = Math.max(0, Math.min(1, (grainKg - SMALL_HEAP_KG_HOURS[0]) / 3));
+        double soft = SMALL_HEAP_KG_HOURS[1] + share * (LARGE_HEAP_KG_HOURS[1] - SMALL_HEAP_KG_HOURS[1]);
+        double hard = SMALL_HEAP_KG_HOURS[2] + share * (LARGE_HEAP_KG_HOURS[2] - SMALL_HEAP_KG_HOURS[2]);
+        return Limits.of(row(15, soft, hard));
     }
 
     private static double[] row(double temperatureC, double softHours, double hardHours) {

@@ -1,7 +1,9 @@
 package piecewright.plan;
 
 import piecewright.assess.SensitivityClass;
+import piecewright.quantity.HoursRange;
 import piecewright.style.MaltStyle;
+import piecewright.style.SoakLengths;
 
 /**
  * What a plan costs and what it may never do: one method per rule. A rule returns cost-minutes, 0 or more; infinite
@@ -22,14 +24,8 @@ public final class Rules {
     private static final double GROWTH_FREE_FRACTION = 0.05;
     /** Judgement: each tenth of acrospire away from the style's target. */
     private static final double GROWTH_COST_MINUTES_PER_TENTH = 20;
-    /** Judgement: practice, a first immersion of 6 to 8 h is best. */
-    private static final double FIRST_SOAK_EARLY_HOURS = 6;
-    /** Judgement: practice, the same. */
-    private static final double FIRST_SOAK_LATEST_HOURS = 8;
     /** Judgement: practice, a first immersion under 4 h is no soak. */
     public static final double FIRST_SOAK_SHORTEST_HOURS = 4;
-    /** Judgement: practice, later immersions of up to 8 h. */
-    private static final double LATER_SOAK_LATEST_HOURS = 8;
     /** Judgement: a dip of half an hour fills the husk again. */
     public static final double LATER_SOAK_SHORTEST_HOURS = 0.5;
     /** Judgement: practice, no steeping in water above 24 °C. */
@@ -125,20 +121,16 @@ public final class Rules {
     }
 
     public Slip immersionSlip(int immersion, double waterC) {
-        if (immersion == 1) {
-            double soft = Practice.FIRST_IMMERSION.softHours(waterC);
-            double latest = Math.min(FIRST_SOAK_LATEST_HOURS, soft);
-            double early = Math.min(FIRST_SOAK_EARLY_HOURS, latest);
-            double shortest = Math.min(FIRST_SOAK_SHORTEST_HOURS, early);
-            return new Slip(shortest, early, latest, soft, Practice.FIRST_IMMERSION.hardHours(waterC));
-        }
-        double soft = Practice.LATER_IMMERSION.softHours(waterC);
-        return new Slip(
-                LATER_SOAK_SHORTEST_HOURS,
-                LATER_SOAK_SHORTEST_HOURS,
-                Math.min(LATER_SOAK_LATEST_HOURS, soft),
-                soft,
-                Practice.LATER_IMMERSION.hardHours(waterC));
+        boolean first = immersion == 1;
+        SoakLengths soaks = style.steep().soaks();
+        HoursRange preferred = first ? soaks.first() : soaks.later();
+        Limits limits = first ? Practice.FIRST_IMMERSION : Practice.LATER_IMMERSION;
+        double share = first ? soaks.firstRatio() : soaks.laterRatio();
+        double soft = share * limits.softHours(waterC);
+        double latest = Math.min(preferred.highHours(), soft);
+        double early = Math.min(preferred.lowHours(), latest);
+        double shortest = Math.min(first ? FIRST_SOAK_SHORTEST_HOURS : LATER_SOAK_SHORTEST_HOURS, early);
+        return new Slip(shortest, early, latest, soft, share * limits.hardHours(waterC));
     }
 
     public double chittedGrainNeedsAir(double chittedHours, double waterC) {
@@ -162,6 +154,12 @@ public final class Rules {
                 latest,
                 soft,
                 limits.hardHours(grainC));
+    }
+
+    /** The rest before casting may be short; one too long in the vessel costs what any such rest does. */
+    public double lastRestLasts(double hours, double grainC) {
+        Slip slip = restSlip(grainC);
+        return hours <= slip.latestHours() ? 0 : slip.costMinutes(hours);
     }
 
     public double longestRestHours() {

@@ -16,7 +16,7 @@ import piecewright.style.MaltStyle;
 /**
  * Everything the physics of one piece needs.
  *
- * @param couching the hot couch, for styles that have one
+ * @param heaps the couches, for styles that have one
  * @param dryMatterKg dry matter steeped, after floaters, kg
  * @param closures when other batches use the kit chosen
  */
@@ -26,7 +26,7 @@ public record Setup(
         Models models,
         Outfit outfit,
         Air air,
-        Optional<Couching> couching,
+        Heaps heaps,
         double dryMatterKg,
         Closures closures) {
     /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
@@ -38,30 +38,33 @@ public record Setup(
         Objects.requireNonNull(models);
         Objects.requireNonNull(outfit);
         Objects.requireNonNull(air);
-        Objects.requireNonNull(couching);
+        Objects.requireNonNull(heaps);
         Objects.requireNonNull(closures);
     }
 
     /** Kit that nobody else uses. */
-    public Setup(
-            MaltStyle style,
-            Lot lot,
-            Models models,
-            Outfit outfit,
-            Air air,
-            Optional<Couching> couching,
-            double dryMatterKg) {
-        this(style, lot, models, outfit, air, couching, dryMatterKg, Closures.none());
+    public Setup(MaltStyle style, Lot lot, Models models, Outfit outfit, Air air, Heaps heaps, double dryMatterKg) {
+        this(style, lot, models, outfit, air, heaps, dryMatterKg, Closures.none());
     }
 
     Setup withClosures(Closures changed) {
-        return new Setup(style, lot, models, outfit, air, couching, dryMatterKg, changed);
+        return new Setup(style, lot, models, outfit, air, heaps, dryMatterKg, changed);
     }
 
     public Setup withStyle(MaltStyle changed) {
-        Optional<Couching> couched = couching.map(
-                old -> changed.couches().hot().map(old::withSchedule).orElse(old));
-        return new Setup(changed, lot, models, outfit, air, couched, dryMatterKg, closures);
+        Optional<Couching> hot = couching()
+                .map(old -> changed.couches().hot().map(old::withSchedule).orElse(old));
+        return new Setup(changed, lot, models, outfit, air, new Heaps(hot, heaping()), dryMatterKg, closures);
+    }
+
+    /** The hot couch, for styles that have one. */
+    public Optional<Couching> couching() {
+        return heaps.hot();
+    }
+
+    /** The wet couch, for styles that may lie in one; whether it is of use it says itself. */
+    public Optional<Heaping> heaping() {
+        return heaps.wet();
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */
@@ -109,6 +112,14 @@ public record Setup(
             double energyFraction,
             double waterSensitiveFraction,
             double fillC) {}
+
+    /** The couches: the hot one a style insists on, the wet one it may lie in. */
+    public record Heaps(Optional<Couching> hot, Optional<Heaping> wet) {
+        public Heaps {
+            Objects.requireNonNull(hot);
+            Objects.requireNonNull(wet);
+        }
+    }
 
     /** The models, fitted to this lot. */
     public record Models(SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln) {}

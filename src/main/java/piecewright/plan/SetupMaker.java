@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import piecewright.grain.GrainLot;
 import piecewright.plan.Outfit.Growing;
+import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
 import piecewright.process.steep.SteepModel;
 import piecewright.style.HotCouchSchedule;
@@ -13,6 +14,9 @@ import piecewright.style.HotCouchSchedule;
 public final class SetupMaker {
     /** Judgement: floaters and screenings of malting-grade grain where not weighed, share of the weight. */
     public static final double USUAL_FLOATERS_FRACTION = 0.02;
+
+    /** Judgement: dry matter left as the steep ends, share of what was steeped. */
+    private static final double DRY_CAST_FRACTION = 0.99;
 
     private final ModelParameters parameters;
 
@@ -78,6 +82,13 @@ public final class SetupMaker {
                 rooms.at(chosen.withering().place()),
                 rooms.at(chosen.drying().dryer().place()),
                 rooms.at(chosen.drying().curer().place()));
-        return new Setup(request.style(), assumed, models, chosen, air, couching, dryKg);
+        Optional<Heaping> heaping = request.style().couches().wet().map(wet -> {
+            double wetKg = dryKg * DRY_CAST_FRACTION;
+            double aim = request.style().steep().targetFraction();
+            GrainMass cast = new GrainMass(dryKg, wetKg, wetKg * aim / (1 - aim));
+            return new HeapFitting(request.house(), rooms, taught.growth(), models.metabolism(), cast)
+                    .choose(wet, chosen.growing(), parameters);
+        });
+        return new Setup(request.style(), assumed, models, chosen, air, new Setup.Heaps(couching, heaping), dryKg);
     }
 }

@@ -133,6 +133,7 @@ final class Sharing {
         Outfit outfit = setup.outfit();
         Map<Use, List<Stretch>> closed = new EnumMap<>(Use.class);
         close(closed, Use.SOAKING, KitKind.VESSELS, outfit.soaking().place()::equals);
+        setup.heaping().ifPresent(heaping -> close(closed, Use.HEAPING, KitKind.BOX, heaping.where()::equals));
         close(closed, Use.GROWING, KitKind.TRAYS, outfit.growing().place()::equals);
         close(closed, Use.WITHERING, KitKind.TRAYS, outfit.withering().place()::equals);
         close(

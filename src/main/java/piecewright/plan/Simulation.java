@@ -79,6 +79,20 @@ public final class Simulation {
             return stations.get(stations.size() - 1).after();
         }
 
+        /** The warmest the grain gets between the first act of one kind and that of another, °C; 0 without the former. */
+        double hottestC(ActKind from, ActKind until) {
+            boolean any = stations.stream().anyMatch(station -> station.visit().kind() == from);
+            if (!any) return 0;
+            Instant begins = first(from).visit().at();
+            Instant ends = first(until).visit().at();
+            return samples.stream()
+                    .filter(sample ->
+                            !sample.at().isBefore(begins) && !sample.at().isAfter(ends))
+                    .mapToDouble(sample -> sample.state().grainC())
+                    .max()
+                    .orElse(0);
+        }
+
         /** The first station of that kind; throws NoSuchElementException when there is none. */
         public Station first(ActKind kind) {
             return stations.stream()

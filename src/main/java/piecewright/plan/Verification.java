@@ -37,7 +37,16 @@ final class Verification {
         }
         if (setup.couching().isPresent())
             holds &= couchIsInStyle(setup.couching().get().schedule(), course);
+        holds &= wetCouchStaysCool(setup, course);
         return holds && within(setup.style().steep().acceptable(), out);
+    }
+
+    /** Judgement: the quick form of a wet couch may differ from the reference by this much. */
+    private static final double HEAP_SLACK_K = 0.3;
+
+    private static boolean wetCouchStaysCool(Setup setup, Course course) {
+        double hottestC = course.hottestC(ActKind.HEAP, ActKind.FLOOR);
+        return setup.heaping().isEmpty() || hottestC <= setup.heaping().get().warmestMeanC() + HEAP_SLACK_K;
     }
 
     private static boolean couchIsInStyle(HotCouchSchedule schedule, Course course) {
@@ -45,12 +54,7 @@ final class Verification {
         Station broken = course.first(ActKind.BREAK);
         double indexHours = broken.before().couch().indexHours();
         double slackHours = INDEX_SLACK_FRACTION * schedule.indexHours();
-        double hottestC = course.samples().stream()
-                .filter(sample -> !sample.at().isBefore(packed.visit().at())
-                        && !sample.at().isAfter(broken.visit().at()))
-                .mapToDouble(sample -> sample.state().grainC())
-                .max()
-                .orElse(0);
+        double hottestC = course.hottestC(ActKind.PACK, ActKind.BREAK);
         return within(schedule.packing(), packed.before().mass().moisture().wetBasisFraction())
                 && indexHours >= schedule.acceptableIndex().lowHours() - slackHours
                 && indexHours <= schedule.acceptableIndex().highHours() + slackHours

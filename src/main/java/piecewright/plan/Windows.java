@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import piecewright.plan.Simulation.Station;
 import piecewright.plan.search.Stops;
+import piecewright.plan.search.UnderWay;
 import piecewright.process.Metabolism;
 import piecewright.process.PieceState;
 
@@ -48,18 +49,25 @@ final class Windows {
                         ? new Window(at, at.plus(START_LATEST), at.plus(START_HARD))
                         : after(since, rules.restSlip(meanC), at);
             case DRAIN -> after(since, rules.immersionSlip(station.visit().number(), meanC), at);
-            case FLOOR -> casting(index);
+            case HEAP -> after(since, HEAP_SLIP, at);
+            case LOOK -> after(since, HeapRules.of(setup).lookSlip(meanC), at);
+            case FLOOR -> before(index).visit().kind() == ActKind.HEAP ? spread(index) : casting(index);
             case TURN, SPRINKLE -> after(since, turnSlip(meanC), at);
             case STIR -> after(since, STIR_SLIP, at);
             case WITHER, PACK, STEW -> grown(index);
             case LOAD -> loaded(before, index, at);
-            case CHECK -> after(since, couchWindows().checkSlip(), at);
+            case CHECK -> after(since, couchWindows().checkSlip(packedHours(index)), at);
             case BREAK -> couchWindows().broken(stations, index);
             case RAISE, CURE -> opened(at);
             case OFF -> after(since, rules.cureSlip(), at);
             case DEROOT -> after(since, rules.derootSlip(), at);
             case ROAST -> after(since, rules.roastSlip(busyMinutes(before)), at);
         };
+    }
+
+    private double packedHours(int index) {
+        Instant packed = before(index).visit().at();
+        return Duration.between(packed, stations.get(index).visit().at()).toMinutes() / 60.0;
     }
 
     private Window loaded(Station before, int index, Instant at) {
@@ -99,23 +107,51 @@ final class Windows {
         return new Window(from, until, last.isBefore(until) ? until : last);
     }
 
+    /** Judgement: practice, into the heap within 8 h of draining, 10 at most; half an hour drips it dry. */
+    private static final Slip HEAP_SLIP = new Slip(0.5, 0.5, 8, 8, HeapRules.LATEST_HEAP_HOURS);
+
+    /** The act that began the phase which the act at this place ends. */
+    private Station before(int index) {
+        int at = Math.max(0, index - 1);
+        while (at > 0 && !UnderWay.bounds(stations.get(at).visit().kind())) at--;
+        return stations.get(at);
+    }
+
+    /** A wet couch is spread once ripe, and before its roots mat or its hours are over. */
+    private Window spread(int index) {
+        Station station = stations.get(index);
+        Instant heaped = before(index).visit().at();
+        Slip lies = HeapRules.of(setup).liesSlip(station.meanC());
+        Instant earliest = plus(station.visit().at(), -ripeHours(station.before()));
+        Instant soonest = plus(heaped, lies.earlyHours());
+        return enclosing(
+                earliest.isBefore(soonest) ? soonest : earliest,
+                plus(heaped, lies.latestHours()),
+                plus(heaped, lies.hardHours()),
+                station.visit().at());
+    }
+
     private Window casting(int index) {
         Station station = stations.get(index);
         Instant at = station.visit().at();
         PieceState state = station.before();
-        Metabolism metabolism = setup.models().metabolism();
-        double chitPerHour = metabolism.chitPerHour(state.grainC());
-        double ripeHours = 0;
-        while (ripeHours < 48
-                && rules.ripe(metabolism.chittedFraction(state.steep().chitRatio() - ripeHours * chitPerHour))) {
-            ripeHours += 0.25;
-        }
         Instant drained = stations.get(index - 1).visit().at();
-        Instant ripe = plus(at, -ripeHours);
+        Instant ripe = plus(at, -ripeHours(state));
         Instant earliest = ripe.isBefore(drained) ? drained : ripe;
         double soft = Practice.CASTING.softHours(state.grainC());
         return enclosing(
                 earliest, plus(earliest, soft / 2), plus(earliest, Practice.CASTING.hardHours(state.grainC())), at);
+    }
+
+    /** For how long a piece has been ripe to cast, hours. */
+    private double ripeHours(PieceState state) {
+        Metabolism metabolism = setup.models().metabolism();
+        double chitPerHour = metabolism.chitPerHour(state.grainC());
+        double hours = 0;
+        while (hours < 48 && rules.ripe(metabolism.chittedFraction(state.steep().chitRatio() - hours * chitPerHour))) {
+            hours += 0.25;
+        }
+        return hours;
     }
 
     private Window grown(int index) {

@@ -28,6 +28,7 @@ final class DoneActs {
     /** Judgement: a dial is set this near to a rung, K. */
     private static final double SAME_HEAT_K = 4;
 
+    private static final int HEAPED = 98;
     private static final int COUCH_BROKEN = 103;
     private static final int LOADED = 110;
     private static final int CURES = 200;
@@ -115,7 +116,7 @@ final class DoneActs {
             case SOAK -> highest(ActKind.SOAK, visits) + (soaks() ? 0 : 1);
             case DRAIN -> soaks() ? highest(ActKind.SOAK, visits) : highest(ActKind.DRAIN, visits) + 1;
             case RAISE -> entry.report() instanceof HeatSet heat ? rung(heat) : nextRaise();
-            case TURN, STIR, CHECK -> inner(kind, entry.at());
+            case LOOK, TURN, STIR, CHECK -> inner(kind, entry.at());
             default -> 0;
         };
         return new Visit(id(kind, number), kind, number, entry.at());
@@ -202,6 +203,7 @@ final class DoneActs {
     private static int tooLate(Visit visit) {
         return switch (visit.kind()) {
             case TURN, SPRINKLE -> LOADED;
+            case LOOK -> HEAPED + 1;
             case CHECK -> COUCH_BROKEN;
             case STIR -> CURES;
             default -> bounds(visit) ? rank(visit) : 0;
@@ -218,6 +220,7 @@ final class DoneActs {
         return switch (visit.kind()) {
             case SOAK -> 2 * number;
             case DRAIN -> 2 * number + 1;
+            case HEAP, LOOK -> HEAPED;
             case FLOOR -> 100;
             case TURN, SPRINKLE -> 100;
             case WITHER -> 101;
@@ -262,6 +265,8 @@ final class DoneActs {
         return switch (kind) {
             case SOAK -> "steep-" + number + ".soak";
             case DRAIN -> "steep-" + number + ".drain";
+            case HEAP -> "wetcouch.heap";
+            case LOOK -> "wetcouch.look-" + number;
             case FLOOR -> "floor.spread";
             case WITHER -> "floor.wither";
             case TURN, SPRINKLE -> "floor.turn-" + number;

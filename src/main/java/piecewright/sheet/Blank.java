@@ -16,8 +16,8 @@ enum Blank {
         return switch (kind) {
             case SOAK -> List.of(WATER_TEMPERATURE);
             case DRAIN, OFF, RAISE, CURE, BREAK -> List.of(WEIGHT, GRAIN_TEMPERATURE);
-            case FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
-            case CHECK -> List.of(GRAIN_TEMPERATURE, SMELL);
+            case HEAP, FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
+            case LOOK, CHECK -> List.of(GRAIN_TEMPERATURE, SMELL);
             case TURN, SPRINKLE -> List.of(GRAIN_TEMPERATURE, ACROSPIRE);
             case DEROOT -> List.of(WEIGHT);
             case ROAST -> List.of(WEIGHT, COLOUR);

@@ -17,7 +17,9 @@ import piecewright.style.HotCouchSchedule;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
 import piecewright.style.OvenSchedule;
+import piecewright.style.SoakLengths;
 import piecewright.style.SteepSchedule;
+import piecewright.style.WetCouchSchedule;
 
 /** Reads a style of malt from its JSON file, format 1. Each block of numbers says where they come from. */
 public final class StyleFile {
@@ -42,6 +44,7 @@ public final class StyleFile {
                 "growth",
                 "kiln",
                 "finish",
+                "wetCouch",
                 "hotCouch",
                 "stew",
                 "roast");
@@ -56,8 +59,7 @@ public final class StyleFile {
         GrowthSchedule growth = growth(root.block("growth"));
         KilnSchedule kiln = kiln(root.block("kiln"));
         MaltStyle.FinishSchedule finish = finish(root.block("finish"));
-        Optional<JsonBlock> hot = root.optionalBlock("hotCouch");
-        Couches couches = new Couches(hot.isPresent() ? Optional.of(hotCouch(hot.get())) : Optional.empty());
+        Couches couches = couches(root);
         OvenSchedule oven = OvenReader.oven(root);
         return root.make(() -> new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches, oven));
     }
@@ -68,13 +70,26 @@ public final class StyleFile {
                 "targetMoistureWetBasisFraction",
                 "acceptableMoistureWetBasisFraction",
                 "fewestImmersions",
-                "mostImmersions");
+                "mostImmersions",
+                "firstSoakHours",
+                "laterSoakHours");
         sourced(block);
         double targetFraction = block.number("targetMoistureWetBasisFraction", 0.3, 0.5);
         double[] acceptable = block.pair("acceptableMoistureWetBasisFraction", 0.3, 0.5);
         int fewest = block.whole("fewestImmersions", 1, 6);
         int most = block.whole("mostImmersions", 1, 6);
-        return block.make(() -> new SteepSchedule(targetFraction, fractions(acceptable), fewest, most));
+        SoakLengths soaks = soaks(block);
+        return block.make(() -> new SteepSchedule(targetFraction, fractions(acceptable), fewest, most, soaks));
+    }
+
+    private static SoakLengths soaks(JsonBlock block) throws StoreException {
+        HoursRange first = soak(block, "firstSoakHours", SoakLengths.usual().first());
+        HoursRange later = soak(block, "laterSoakHours", SoakLengths.usual().later());
+        return block.make(() -> new SoakLengths(first, later));
+    }
+
+    private static HoursRange soak(JsonBlock block, String key, HoursRange usual) throws StoreException {
+        return block.has(key) ? hours(block.pair(key, 0.25, 24)) : usual;
     }
 
     private static GrowthSchedule growth(JsonBlock block) throws StoreException {
@@ -135,6 +150,23 @@ public final class StyleFile {
         ColourLever lever = OvenReader.lever(block);
         return block.make(() -> new MaltStyle.FinishSchedule(
                 restDays, preferredRestDays, new EbcRange(colourEbc[0], colourEbc[1]), lever));
+    }
+
+    private static Couches couches(JsonBlock root) throws StoreException {
+        Couches couches = Couches.none();
+        Optional<JsonBlock> wet = root.optionalBlock("wetCouch");
+        if (wet.isPresent()) couches = couches.withWet(wetCouch(wet.get()));
+        Optional<JsonBlock> hot = root.optionalBlock("hotCouch");
+        return hot.isPresent() ? couches.withHot(hotCouch(hot.get())) : couches;
+    }
+
+    private static WetCouchSchedule wetCouch(JsonBlock block) throws StoreException {
+        block.onlyKeys("source", "depthCm", "warmestCoreC", "hours");
+        sourced(block);
+        double depthCm = block.number("depthCm", 10, 60);
+        double warmestCoreC = block.number("warmestCoreC", 12, 28);
+        double[] hours = block.pair("hours", 2, 72);
+        return block.make(() -> new WetCouchSchedule(depthCm, warmestCoreC, hours(hours)));
     }
 
     private static HotCouchSchedule hotCouch(JsonBlock block) throws StoreException {

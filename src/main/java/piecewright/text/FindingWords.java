@@ -91,6 +91,13 @@ final class FindingWords {
     }
 
     private String ofTheCouch(Finding finding) {
+        if (finding instanceof Finding.WetCouchForecast f) {
+            return Phrases.say(
+                    "finding.wet-couch-forecast",
+                    quantities.temperature(f.coreC()),
+                    quantities.temperatureStep(f.riseK()),
+                    quantities.temperature(f.limitC()));
+        }
         if (finding instanceof Finding.CouchForecast f) {
             String peak = quantities.temperature(f.peakC());
             String index = Long.toString(Math.round(f.indexHours()));

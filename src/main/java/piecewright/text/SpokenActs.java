@@ -20,6 +20,7 @@ final class SpokenActs {
         words.put(
                 ActKind.SOAK,
                 word("soaked|soaking|soak|under water|steeped|steeping|steep-?in|in water|filled|water on|refilled"));
+        words.put(ActKind.HEAP, word("heaped(?: up)?|heaping(?: up)?|in(?:to)? the wet couch"));
         words.put(ActKind.WITHER, word("withered|withering|wither|spread (?:out )?(?:thin )?to wither"));
         words.put(
                 ActKind.FLOOR,

@@ -2,7 +2,6 @@ package piecewright.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import piecewright.house.AirTemperature;
@@ -56,7 +55,7 @@ public final class Couched {
                 new GrowthSchedule(0.85, new FractionRange(0.7, 1.0), 0.42, 24, 12, new HoursRange(0, 48)),
                 pale.kiln(),
                 pale.finish(),
-                new Couches(Optional.of(hot)),
+                Couches.none().withHot(hot),
                 OvenSchedule.none());
     }
 

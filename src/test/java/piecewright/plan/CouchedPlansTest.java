@@ -8,14 +8,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
-import piecewright.style.Couches;
 import piecewright.style.HotCouchSchedule;
 import piecewright.style.MaltStyle;
 
@@ -230,7 +228,7 @@ class CouchedPlansTest {
         MaltStyle like = Couched.wet();
         HotCouchSchedule low = new HotCouchSchedule(
                 0.43, new FractionRange(0.39, 0.46), 6, new HoursRange(0.5, 20), 72, new HoursRange(6, 14), 44);
-        MaltStyle gentle = like.withCouches(new Couches(Optional.of(low)));
+        MaltStyle gentle = like.withCouches(like.couches().withHot(low));
         int planned = 0;
         for (long seed = 1; seed <= 5; seed++) {
             PlanRequest request = Couched.request(seed);

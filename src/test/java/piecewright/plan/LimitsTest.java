@@ -24,6 +24,27 @@ class LimitsTest {
         assertTrue(Practice.turning(5).hardHours(24) < 11);
     }
 
+    /** Published: trade texts turn every 8 h, 6 to 12 by depth. */
+    @Test
+    void bedsAreTurnedEverySixToTwelveHours() {
+        for (double depthCm : new double[] {3, 5, 8, 10, 15, 20, 25}) {
+            double hours = Practice.preferredTurnHours(depthCm);
+            assertTrue(hours >= 6 && hours <= 12, hours + " h at " + depthCm + " cm");
+            assertTrue(hours <= Practice.preferredTurnHours(depthCm - 2), "deeper is sooner");
+        }
+    }
+
+    /** Common practice, no source, at its own temperatures: first looks at a wet couch; afterwards by its size. */
+    @ParameterizedTest
+    @CsvSource({"10, 12, 18", "15, 8, 12", "20, 5, 8"})
+    void aWetCouchIsLookedAtSoonerTheWarmerItIs(double heapC, double softHours, double hardHours) {
+        assertEquals(softHours, Practice.WET_COUCH_LOOK.softHours(heapC), 1e-9);
+        assertEquals(hardHours, Practice.WET_COUCH_LOOK.hardHours(heapC), 1e-9);
+        assertEquals(8, Practice.warmHeapLook(6).hardHours(heapC), 1e-9);
+        assertEquals(14, Practice.warmHeapLook(3).hardHours(heapC), 1e-9);
+        assertEquals(11, Practice.warmHeapLook(4.5).hardHours(heapC), 1e-9);
+    }
+
     /** Common practice, no source: the first immersion's soft limit is about 12·2^((14−T)/6) hours. */
     @ParameterizedTest
     @CsvSource({"11.5", "14.5", "18", "22"})

@@ -18,6 +18,8 @@ import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorActs;
 import piecewright.process.germination.FloorBed;
 import piecewright.process.germination.GrowthParameters;
+import piecewright.process.germination.Heap;
+import piecewright.process.germination.WetHeap;
 import piecewright.process.germination.WitherBed;
 import piecewright.process.steep.AirRest;
 import piecewright.process.steep.Bath;
@@ -116,7 +118,10 @@ class LedgersCloseTest {
             atHours = wetUntil + 6 + 8 * random.nextDouble();
             state = new AirRest(model, corns, air, Standing.BUCKET).run(state, wetUntil, atHours);
         }
-        return floored(state, corns, air, random, atHours);
+        Heap heap = Heap.wrapped(GrowthParameters.defaults(), state.mass(), 0.25);
+        double spread = atHours + 12 * random.nextDouble();
+        state = new WetHeap(corns, GrowthParameters.defaults(), air, heap).run(state, atHours, spread);
+        return floored(state, corns, air, random, spread);
     }
 
     private static PieceState floored(

@@ -187,6 +187,14 @@ class MetabolismTest {
         assertEquals(0.00844, dryKgPerHour * Metabolism.CARBON_DIOXIDE_OUT_RATIO, 0.00844 * 0.01);
     }
 
+    /** Glucose stoichiometry: 5 % of the dry matter in 120 h are .538 g of carbon dioxide an hour and kg of raw grain. */
+    @Test
+    void aFloorBreathesSoMuchGas() {
+        PieceState raw = PieceState.rawGrain(1, Moisture.ofWetBasisPercent(12), 0, 3, 15);
+        PieceState after = Metabolism.bookRespiration(raw, 0.05 * raw.mass().dryMatterKg());
+        assertEquals(0.538, 1000 * after.ledgers().gas().carbonDioxideOutKg() / 120, 0.002);
+    }
+
     /** By definition: germination as tested in 4 mL dishes, growth as learned, otherwise .97 and 1. */
     @Test
     void aLotsCornsAreAsTestedAndLearned() {

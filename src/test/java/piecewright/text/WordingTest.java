@@ -70,7 +70,8 @@ class WordingTest {
             new Finding.LotDoubt("lot", new Reason.PerhapsAsleep(LocalDate.of(2031, 8, 1))),
             new Finding.NoRoomToCheck("plan", CheckKind.LAY_OUT, "good barley"),
             new Finding.OvenDoubt("oven.roast", 8, 40, 110),
-            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));
+            new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)),
+            new Finding.WetCouchForecast("wetcouch.heap", 16.5, 4.1, 22));
 
     private static final List<Obstacle> OBSTACLES = List.of(
             new Obstacle.NobodyThere("steep-1.drain", START, START.plusSeconds(3600)),

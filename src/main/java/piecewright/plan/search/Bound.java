@@ -18,8 +18,9 @@ final class Bound {
     private final SteepBound steep;
     private final int goal;
 
-    /** Turnings on the floor, stirrings in the kiln, looks at the couch. */
-    record Chains(FloorLegs.Beds beds, TurnChains stirs, Optional<CouchLegs.Couch> couch) {}
+    /** Turnings on the floor, stirrings in the kiln, looks at the couches. */
+    record Chains(
+            FloorLegs.Beds beds, TurnChains stirs, Optional<HeapLegs.Heaps> heaps, Optional<CouchLegs.Couch> couch) {}
 
     Bound(Space space, Chains chains, ChitClock clock, KilnLegs.EndCost endCost, int goal) {
         this.space = space;
@@ -27,7 +28,10 @@ final class Bound {
         this.kiln = new KilnBound(space, chains.stirs(), endCost, goal);
         this.couch = chains.couch().map(one -> new CouchBound(space, one, kiln, goal, FloorBound.warmestC(space)));
         this.floor = new FloorBound(space, chains.beds(), new FloorBound.After(kiln, couch), goal);
-        this.steep = new SteepBound(space, floor, clock);
+        Optional<HeapBound> heap = chains.heaps()
+                .filter(one -> space.heapHelps() && goal >= space.stops().floor())
+                .map(one -> new HeapBound(space, one, floor));
+        this.steep = new SteepBound(space, floor, clock, heap);
     }
 
     /** Cost-minutes still to come at least; infinite when no goal can be reached. */
@@ -38,6 +42,7 @@ final class Bound {
         Grain grain = label.grain();
         return switch (space.stops().kind(stop)) {
             case SOAK, DRAIN -> goal < space.stops().floor() ? 0 : steep.minutes(label);
+            case HEAP -> steep.fromHeap(label);
             case FLOOR -> floor.fromFloor(label.at(), floor.classOf(grain.moistureFraction()), grain.growthRatio());
             case WITHER -> floor.fromWither(label.at(), grain.growthRatio(), grain.moistureFraction());
             case PACK -> couch.orElseThrow().fromPack(label);

@@ -1,10 +1,13 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
+import piecewright.plan.Heaping;
+import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
+import piecewright.process.germination.Bed;
 import piecewright.process.steep.Standing;
 import piecewright.process.steep.Wetting;
 
@@ -15,6 +18,8 @@ final class ChitClock {
     private static final double SAFE_K = 0.1;
     /** Judgement: dry matter left at casting, share of what was steeped, at least. */
     private static final double LEAST_DRY_FRACTION = 0.9;
+    /** Judgement: what breath may change in the moisture of a heap, wet basis. */
+    private static final double SAFE_FRACTION = 0.01;
     /** Judgement: no steep-out is wetter. */
     private static final double WETTEST_FRACTION = 0.49;
 
@@ -23,6 +28,7 @@ final class ChitClock {
     private final double[] chit;
     private final double[] growth;
     private final double[] warmestC;
+    private final double[] heapedChit;
     private final double coldestC;
 
     ChitClock(Space space, double ripeChitRatio, double rawC) {
@@ -34,6 +40,34 @@ final class ChitClock {
         this.warmestC = new double[chit.length];
         double fillC = space.setup().fillC();
         this.coldestC = tabulate(space, Math.max(fillC, rawC), Math.min(fillC, rawC)) - 1;
+        this.heapedChit = new double[space.heapHelps() ? chit.length : 0];
+        if (space.heapHelps()) tabulateHeap(space);
+    }
+
+    /** The same of a piece that may be heaped at any time: a heap never broken, warm from the start. */
+    private void tabulateHeap(Space space) {
+        Setup setup = space.setup();
+        Heaping heaping = setup.heaping().orElseThrow();
+        Metabolism metabolism = setup.models().metabolism();
+        double kg = setup.dryMatterKg();
+        double loss = heaping.heap().lossWPerK();
+        double driest = KilnHeat.ratioOf(setup.style().steep().acceptable().lowFraction() - SAFE_FRACTION);
+        double stepHours = STEP_MINUTES / 60.0;
+        double light = -Bed.warmingKPerHour(0, loss, kg * LEAST_DRY_FRACTION, kg * LEAST_DRY_FRACTION * driest);
+        double heavy = -Bed.warmingKPerHour(0, loss, kg, kg * KilnHeat.ratioOf(WETTEST_FRACTION));
+        double heapC = warmestC[0];
+        for (int i = 1; i < heapedChit.length; i++) {
+            double beforeC = heapC;
+            double airC =
+                    Math.max(heaping.air().airC(i * stepHours), heaping.air().airC((i - 1) * stepHours));
+            double heatW = metabolism.heatWPerKgDry(heapC + SAFE_K, WETTEST_FRACTION, Rules.CAST_GROWTH_RATIO);
+            double gainC = airC + SAFE_K + heaping.heap().steadyRiseK(heatW, kg) - heapC;
+            heapC += gainC * (1 - Math.exp(-stepHours * (gainC > 0 ? light : heavy)));
+            heapC = Math.min(heaping.warmestMeanC() + SAFE_K, Math.max(heapC, warmestC[i]));
+            double warmC = Math.max(heapC, beforeC) + SAFE_K;
+            double fastest = Math.max(metabolism.chitPerHour(warmC) * stepHours, chit[i] - chit[i - 1]);
+            heapedChit[i] = heapedChit[i - 1] + fastest;
+        }
     }
 
     /** The warmest a piece in the vessel can be: it warms as quickly and cools as slowly as any filling allows. */
@@ -89,25 +123,30 @@ final class ChitClock {
 
     /** First candidate at which this piece could be ripe to cast. */
     int earliestRipe(Label label) {
-        return grid.firstAtOrAfter(minuteOf(label, ripeChitRatio));
+        return grid.firstAtOrAfter(minuteOf(label, ripeChitRatio, chit));
+    }
+
+    /** The same of a piece that may go into a wet couch. */
+    int earliestRipeHeaped(Label label) {
+        return grid.firstAtOrAfter(minuteOf(label, ripeChitRatio, heapedChit));
     }
 
     /** First candidate at which this piece, if still in the vessel, could have grown more than that. */
     int grownAtMost(Label label, double growthRatio) {
-        int from = Math.min(growth.length - 1, minuteOf(label, 1) / STEP_MINUTES);
+        int from = Math.min(growth.length - 1, minuteOf(label, 1, chit) / STEP_MINUTES);
         double more = growth[from] + growthRatio - label.grain().growthRatio();
         int found = Arrays.binarySearch(growth, from, growth.length, more);
         int step = found >= 0 ? found : -found - 2;
         return grid.firstAtOrAfter(Math.max(from, step) * STEP_MINUTES);
     }
 
-    private int minuteOf(Label label, double chitRatio) {
+    private int minuteOf(Label label, double chitRatio, double[] sum) {
         int minute = grid.minute(label.at());
         double missing = chitRatio - label.grain().chitRatio();
         if (missing <= 0) return minute;
         int from = minute / STEP_MINUTES;
-        int found = Arrays.binarySearch(chit, from, chit.length, chit[from] + missing);
-        int step = found >= 0 ? found : Math.min(-found - 1, chit.length - 1);
+        int found = Arrays.binarySearch(sum, from, sum.length, sum[from] + missing);
+        int step = found >= 0 ? found : Math.min(-found - 1, sum.length - 1);
         return Math.max(minute, (step - 1) * STEP_MINUTES);
     }
 }

@@ -1,5 +1,7 @@
 package piecewright.plan.search;
 
+import piecewright.plan.Setup;
+
 /**
  * How hard a search looks.
  *
@@ -21,6 +23,17 @@ record Effort(int mostPerCell, double eagernessRatio, double bucketRatio) {
         if (!(eagernessRatio >= 1))
             throw new IllegalArgumentException("eagernessRatio must be 1 or more: " + eagernessRatio);
         if (!(bucketRatio >= 0)) throw new IllegalArgumentException("bucketRatio must be 0 or more: " + bucketRatio);
+    }
+
+    /** Judgement: measured; with a wet couch among the ways on no small steep costs a hundredth more, in the same time. */
+    private static final double HEAPED_EAGERNESS_RATIO = 1.04;
+
+    /** For the piece of this setup. */
+    static Effort of(Setup setup) {
+        if (setup.couching().isPresent()) return couched();
+        boolean heaps =
+                setup.heaping().isPresent() && setup.heaping().get().expected().helps();
+        return heaps ? new Effort(MOST_PER_CELL, HEAPED_EAGERNESS_RATIO, 1) : usual();
     }
 
     /** For styles with a hot couch, whose bound knows less: hurries more. */

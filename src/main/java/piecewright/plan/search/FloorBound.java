@@ -8,6 +8,7 @@ import piecewright.plan.Setup;
 import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.germination.Bed;
+import piecewright.process.germination.FloorActs;
 import piecewright.quantity.FractionRange;
 import piecewright.style.GrowthSchedule;
 
@@ -349,8 +350,7 @@ final class FloorBound {
         TimeGrid grid = space.grid();
         double wettest = moistureClasses[moistureClasses.length - 1];
         double ratio = KilnHeat.ratioOf(wettest);
-        double warmC =
-                Math.max(space.setup().fillC(), space.setup().air().steep().airC(grid.minute(at) / 60.0) + 6);
+        double warmC = warmestCastC(grid.minute(at) / 60.0);
         Grain fullest = new Grain(ratio, ratio, ratio, 0, 2, Rules.CAST_GROWTH_RATIO, 1, warmC);
         BedWalk walk = new BedWalk(FloorLegs.floorSetting(space.setup()), fullest, grid.minute(at));
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
@@ -374,6 +374,16 @@ final class FloorBound {
         }
         for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], last - at + 1);
         return new Outlook(grown, moisture);
+    }
+
+    /** No piece is cast warmer, °C. */
+    private double warmestCastC(double atHours) {
+        Setup setup = space.setup();
+        double steepedC = Math.max(setup.fillC(), setup.air().steep().airC(atHours) + 6);
+        if (!space.heapHelps()) return steepedC;
+        double airC = setup.air().floor().airC(atHours);
+        double heapedC = setup.heaping().orElseThrow().warmestMeanC();
+        return Math.max(steepedC, airC + FloorActs.WARMTH_LEFT_RATIO * Math.max(0, heapedC - airC));
     }
 
     /** Growth of a drier class as a share of the wettest one's, which has come to this moisture. */

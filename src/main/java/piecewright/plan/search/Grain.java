@@ -33,6 +33,12 @@ record Grain(
                 waterRatio, coreRatio, slowWaterRatio, soakHours, chitRatio, changedRatio, dryFraction, grainC);
     }
 
+    /** The same grain at that temperature. */
+    Grain at(double changedC) {
+        return new Grain(
+                waterRatio, coreRatio, slowWaterRatio, soakHours, chitRatio, growthRatio, dryFraction, changedC);
+    }
+
     /** Drained moisture, wet basis. */
     double moistureFraction() {
         return waterRatio / (waterRatio + dryFraction);

@@ -35,9 +35,11 @@ final class KitFree {
         return block && during(stops.kind(label.stop()), from, done);
     }
 
+    /** A wet couch lies in its tub, or in a box that must be free besides. */
     private boolean during(ActKind kind, Instant from, Instant until) {
         return switch (kind) {
             case SOAK, DRAIN -> closures.free(Use.SOAKING, from, until);
+            case HEAP -> closures.free(Use.SOAKING, from, until) && closures.free(Use.HEAPING, from, until);
             case FLOOR -> closures.free(Use.GROWING, from, until);
             case WITHER, BREAK -> closures.free(Use.WITHERING, from, until);
             case PACK -> closures.free(Use.COUCH, from, until);

@@ -22,6 +22,7 @@ final class PieceRoute implements Route {
     private final Space space;
     private final List<Label> starts;
     private final SteepLegs steep;
+    private final Optional<HeapLegs> heap;
     private final FloorLegs floor;
     private final Optional<CouchLegs> couch;
     private final KilnLegs kiln;
@@ -37,6 +38,7 @@ final class PieceRoute implements Route {
         this.space = space;
         this.starts = List.copyOf(starts);
         this.steep = legs.steep();
+        this.heap = legs.heap();
         this.floor = legs.floor();
         this.couch = legs.couch();
         this.kiln = legs.kiln();
@@ -50,7 +52,13 @@ final class PieceRoute implements Route {
     record Ending(int goal, Effort effort) {}
 
     /** The ways on from each stage. */
-    record Legs(SteepLegs steep, FloorLegs floor, Optional<CouchLegs> couch, KilnLegs kiln, KilnLegs.EndCost endCost) {}
+    record Legs(
+            SteepLegs steep,
+            Optional<HeapLegs> heap,
+            FloorLegs floor,
+            Optional<CouchLegs> couch,
+            KilnLegs kiln,
+            KilnLegs.EndCost endCost) {}
 
     @Override
     public List<Label> starts() {
@@ -83,6 +91,7 @@ final class PieceRoute implements Route {
         switch (space.stops().kind(label.stop())) {
             case SOAK -> steep.fromSoak(label, sink);
             case DRAIN -> steep.fromDrain(label, sink);
+            case HEAP -> heap.orElseThrow().fromHeap(label, sink);
             case FLOOR -> floor.fromFloor(label, sink);
             case WITHER -> floor.fromWither(label, sink);
             case PACK -> couch.orElseThrow().fromPack(label, sink);
@@ -91,7 +100,7 @@ final class PieceRoute implements Route {
             case CURE -> kiln.fromCure(label, endCost, sink);
             case OFF -> kiln.fromOff(label, sink);
             case DEROOT, ROAST -> kiln.fromLoose(label, endCost, sink);
-            case STEW, TURN, SPRINKLE, STIR, CHECK -> {
+            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK -> {
                 // nothing follows
             }
         }
@@ -116,7 +125,7 @@ final class PieceRoute implements Route {
         long water = 0;
         long growth = 0;
         switch (kind) {
-            case SOAK, DRAIN -> {
+            case SOAK, DRAIN, HEAP -> {
                 water = bucketOf(grain.coreRatio(), WATER_BUCKET_RATIO);
                 growth = bucketOf(grain.chitRatio() + grain.growthRatio(), GROWTH_BUCKET_RATIO);
             }

@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Couching;
+import piecewright.plan.HeapRules;
+import piecewright.plan.Heaping;
 import piecewright.plan.Outfit.Growing;
 import piecewright.plan.Practice;
 import piecewright.plan.Rules;
@@ -29,7 +31,7 @@ public final class Search {
     private static final int SOONEST_TURN_MINUTES = 180;
     /** Judgement: where gates are asked to be drier by a point, growth is asked to end this many points inside. */
     private static final double GROWTH_MARGINS_RATIO = 4;
-    /** Judgement: minutes to read the thermometer and smell the pile. */
+    /** Judgement: minutes to read the thermometer and smell a couch. */
     public static final int CHECK_MINUTES = 5;
     /** Judgement: nothing in the kiln waits longer between stirrings while the bed is wet. */
     private static final int STIR_HARD_MINUTES = 12 * 60;
@@ -40,11 +42,13 @@ public final class Search {
 
     private final Space space;
     private final FloorLegs.Beds beds;
+    private final Optional<HeapLegs.Heaps> heaps;
     private final Optional<CouchLegs.Couch> couch;
     private final TurnChains stirs;
     private final Bound bound;
     private final PieceRoute route;
     private final FloorLegs floorLegs;
+    private final Optional<HeapLegs> heapLegs;
     private final Optional<TakenUp> takenUp;
 
     /**
@@ -84,7 +88,7 @@ public final class Search {
                 grid,
                 wish,
                 setup.style().oven().roast().isPresent() ? ActKind.ROAST : ActKind.DEROOT,
-                setup.couching().isPresent() ? Effort.couched() : Effort.usual());
+                Effort.of(setup));
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */
@@ -100,6 +104,7 @@ public final class Search {
         this.beds = beds(setup, grid, turning);
         this.couch =
                 setup.couching().map(couching -> couch(setup, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
+        this.heaps = setup.heaping().map(heaping -> heaps(setup, heaping, grid, held));
         this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
                 .filter(stop -> stops.kind(stop) == last)
@@ -109,11 +114,17 @@ public final class Search {
         KilnLegs.EndCost endCost = at -> endCost(rules, grid.instant(at).plus(busy), wish.readyBy());
         SteepLegs steepLegs = new SteepLegs(space);
         ChitClock clock = new ChitClock(space, steepLegs.ripeChitRatio(), wish.rawC());
-        this.bound = new Bound(space, new Bound.Chains(beds, stirs, couch), clock, endCost, goal);
-        this.floorLegs =
-                new FloorLegs(space, beds, takenUp.map(TakenUp::turnedAt).orElse(0));
+        this.bound = new Bound(space, new Bound.Chains(beds, stirs, heaps, couch), clock, endCost, goal);
+        int lastMoved = takenUp.map(TakenUp::turnedAt).orElse(0);
+        this.floorLegs = new FloorLegs(space, beds, lastMoved);
+        this.heapLegs = heaps.map(one -> new HeapLegs(space, one, steepLegs.ripeChitRatio(), lastMoved));
         var legs = new PieceRoute.Legs(
-                steepLegs, floorLegs, couch.map(one -> new CouchLegs(space, one)), new KilnLegs(space, stirs), endCost);
+                steepLegs,
+                heapLegs,
+                floorLegs,
+                couch.map(one -> new CouchLegs(space, one)),
+                new KilnLegs(space, stirs),
+                endCost);
         List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
                 .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
         this.route = new PieceRoute(
@@ -236,14 +247,26 @@ public final class Search {
     private static CouchLegs.Couch couch(
             Setup setup, Couching couching, TimeGrid grid, Held held, Optional<UnderWay.Standing> heating) {
         CouchRules rules = new CouchRules(couching.schedule());
-        Slip gap = rules.checkSlip();
         TurnChains checks = new TurnChains(
                 grid,
-                (from, until) -> gap.costMinutes((until - from) / 60.0),
+                new CouchLooks(rules, 0),
                 new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
-                (int) (60 * gap.hardHours()),
+                (int) (60 * couching.schedule().checks().highHours()),
                 (int) (60 * couching.schedule().longestHours()));
         return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks);
+    }
+
+    private static HeapLegs.Heaps heaps(Setup setup, Heaping heaping, TimeGrid grid, Held held) {
+        HeapRules rules = HeapRules.of(setup);
+        double riseK = heaping.expected().riseK();
+        TurnChains looks = new TurnChains(
+                grid,
+                (from, until) -> rules.lookSlip(heaping.air().airC((from + until) / 120.0) + riseK)
+                        .costMinutes((until - from) / 60.0),
+                new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
+                (int) (60 * rules.longestLookHours()),
+                (int) (60 * rules.longestHours()));
+        return new HeapLegs.Heaps(rules, looks);
     }
 
     private static TurnChains turnings(
@@ -282,7 +305,7 @@ public final class Search {
     private Timetable timetable(Label goal) {
         List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
         List<Label> path = goal.path();
-        int[] numbers = takenUp.map(TakenUp::numbers).orElseGet(() -> new int[] {0, 0, 0});
+        int[] numbers = takenUp.map(TakenUp::numbers).orElseGet(() -> new int[] {0, 0, 0, 0});
         for (int i = 0; i < path.size(); i++) {
             Label label = path.get(i);
             if (i > 0 || takenUp.isEmpty()) addVisits(visits, label);
@@ -311,6 +334,11 @@ public final class Search {
             TurnChains turns = kind == ActKind.FLOOR ? beds.growing() : beds.withering();
             for (int at : turns.turns(floorLegs.turnedAt(label), next.at())) {
                 visits.add(new Visit("floor.turn-" + ++numbers[0], ActKind.TURN, numbers[0], grid.instant(at)));
+            }
+        } else if (kind == ActKind.HEAP) {
+            int looked = heapLegs.orElseThrow().lookedAt(label);
+            for (int at : heaps.orElseThrow().looks().turns(looked, next.at())) {
+                visits.add(new Visit("wetcouch.look-" + ++numbers[3], ActKind.LOOK, numbers[3], grid.instant(at)));
             }
         } else if (kind == ActKind.PACK) {
             for (int at : couch.orElseThrow().checks().turns(label.at(), next.at())) {

@@ -12,6 +12,11 @@ import piecewright.plan.Setup;
  */
 record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Held held) {
 
+    /** Whether a wet couch does this piece any good. */
+    boolean heapHelps() {
+        return setup.heaping().isPresent() && setup.heaping().get().expected().helps();
+    }
+
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
         boolean onGrid = stop > stops.lastCoarse() || grid.coarse(at);

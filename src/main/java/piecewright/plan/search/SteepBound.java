@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
+import java.util.Optional;
 import piecewright.plan.ActKind;
 import piecewright.plan.Rules;
 
@@ -26,14 +27,20 @@ final class SteepBound {
     private final double[] soonAfter;
     private final double[] lateAfter;
     private final double[][][] lateFromHere;
+    private final Optional<HeapBound> heap;
+    /** By stop and coarse candidate: the same by way of a wet couch. */
+    private final double[][][] toHeapCast;
 
-    SteepBound(Space space, FloorBound floor, ChitClock clock) {
+    private final double[][][] heapedFromHere;
+
+    SteepBound(Space space, FloorBound floor, ChitClock clock, Optional<HeapBound> heap) {
+        this.heap = heap;
         this.space = space;
         this.floor = floor;
         this.clock = clock;
         this.coldestC = clock.coldestC();
         int size = space.grid().coarseSize();
-        int stops = space.stops().floor();
+        int stops = space.stops().steeps();
         this.soonAfter = new double[size];
         this.lateAfter = new double[size];
         for (int rank = 0; rank < size; rank++) {
@@ -43,8 +50,13 @@ final class SteepBound {
         this.toCast = new double[stops][size][];
         this.toCastAgain = new double[stops][size][];
         this.lateFromHere = new double[stops][size][];
+        this.toHeapCast = new double[stops][size][];
+        this.heapedFromHere = new double[stops][size][];
         for (int stop = stops - 1; stop >= 0; stop--) {
-            for (int rank = 0; rank < size; rank++) sweep(stop, rank);
+            for (int rank = 0; rank < size; rank++) {
+                sweep(stop, rank);
+                if (space.heapHelps()) sweepHeaped(stop, rank);
+            }
         }
     }
 
@@ -66,14 +78,46 @@ final class SteepBound {
         double[] any = again;
         if (space.canBegin(stop, at)) {
             boolean soak = space.stops().kind(stop) == ActKind.SOAK;
-            boolean more = soak || space.stops().number(stop) < space.stops().immersions();
-            if (more) passOn(stop, rank, again);
+            if (more(stop)) passOn(stop, rank, again, toCast);
             any = again.clone();
             if (!soak && mayCast(stop)) cast(rank, any);
         }
         toCast[stop][rank] = any;
         toCastAgain[stop][rank] = again;
         lateFromHere[stop][rank] = fromHere(rank, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+    }
+
+    private boolean more(int stop) {
+        boolean soak = space.stops().kind(stop) == ActKind.SOAK;
+        return soak || space.stops().number(stop) < space.stops().immersions();
+    }
+
+    private void sweepHeaped(int stop, int rank) {
+        TimeGrid grid = space.grid();
+        int at = grid.coarseAt(rank);
+        double[] again = new double[rankFrom(grid.minute(at) + LONGEST_STEEP_MINUTES) - rank];
+        Arrays.fill(again, Double.POSITIVE_INFINITY);
+        double[] any = again;
+        if (space.canBegin(stop, at)) {
+            if (more(stop)) passOn(stop, rank, again, toHeapCast);
+            any = again.clone();
+            if (space.stops().kind(stop) == ActKind.DRAIN && mayCast(stop)) heapAndCast(rank, any);
+        }
+        toHeapCast[stop][rank] = any;
+        heapedFromHere[stop][rank] = fromHere(rank, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+    }
+
+    private void heapAndCast(int rank, double[] least) {
+        HeapBound heaps = heap.orElseThrow();
+        int at = space.grid().coarseAt(rank);
+        int stop = space.stops().heap();
+        int[] ranks = heaps.heapRanks(at);
+        for (int later = Math.max(rank + 1, ranks[0]); later <= ranks[1]; later++) {
+            int to = space.grid().coarseAt(later);
+            if (space.canBegin(stop, to)) {
+                lower(least, heaps.toFloor(later), later - rank, space.stepCostMinutes(at, stop, to));
+            }
+        }
     }
 
     /** Rank of the first coarse candidate at or after the minute. */
@@ -85,7 +129,7 @@ final class SteepBound {
         return space.stops().number(stop) >= space.setup().style().steep().fewestImmersions();
     }
 
-    private void passOn(int stop, int rank, double[] least) {
+    private void passOn(int stop, int rank, double[] least, double[][][] table) {
         TimeGrid grid = space.grid();
         int number = space.stops().number(stop);
         boolean soak = space.stops().kind(stop) == ActKind.SOAK;
@@ -104,7 +148,7 @@ final class SteepBound {
                     ? space.rules().immersionEndsInTime(number, hours, coldestC)
                     : space.rules().restLastsItsTime(hours, coldestC);
             double step = space.stepCostMinutes(at, stop + 1, to) + slip;
-            lower(least, toCast[stop + 1][later], later - rank, step);
+            lower(least, table[stop + 1][later], later - rank, step);
         }
     }
 
@@ -127,9 +171,14 @@ final class SteepBound {
         for (int later = first; later < end; later++) {
             int to = grid.coarseAt(later);
             if (space.canBegin(floorStop, to)) {
-                least[later - rank] = Math.min(least[later - rank], space.stepCostMinutes(at, floorStop, to));
+                double cost = space.stepCostMinutes(at, floorStop, to) + lastRest(start, to);
+                least[later - rank] = Math.min(least[later - rank], cost);
             }
         }
+    }
+
+    private double lastRest(int startMinute, int to) {
+        return space.rules().lastRestLasts((space.grid().minute(to) - startMinute) / 60.0, coldestC);
     }
 
     private double[] fromHere(int rank, double[] cost) {
@@ -157,7 +206,42 @@ final class SteepBound {
         double least = Double.POSITIVE_INFINITY;
         for (int i = from; i < soonEnd; i++) least = Math.min(least, cost[i] + soonAfter[rank + i]);
         if (soonEnd < late.length) least = Math.min(least, late[Math.max(from, soonEnd)]);
+        if (space.heapHelps()) least = Math.min(least, heaped(label, rank));
         return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, grown));
+    }
+
+    /** Cost-minutes still to come at least from a soak or drain by way of a wet couch. */
+    private double heaped(Label label, int rank) {
+        TimeGrid grid = space.grid();
+        int ripeRank = grid.coarseRank(clock.earliestRipeHeaped(label));
+        double[] later = heapedFromHere[label.stop()][rank];
+        int i = Math.max(0, ripeRank - rank);
+        double least = i < later.length ? later[i] : Double.POSITIVE_INFINITY;
+        if (space.stops().kind(label.stop()) == ActKind.SOAK || !mayCast(label.stop())) return least;
+        double moisture = label.grain().moistureFraction();
+        double outCost = space.rules().steepOutMoisture(moisture);
+        if (outCost == Double.POSITIVE_INFINITY) return least;
+        HeapBound heaps = heap.orElseThrow();
+        int row = floor.classOf(moisture);
+        int stop = space.stops().heap();
+        int[] ranks = heaps.heapRanks(label.at());
+        for (int heapRank = Math.max(rank + 1, ranks[0]); heapRank <= ranks[1]; heapRank++) {
+            int to = grid.coarseAt(heapRank);
+            if (!space.canBegin(stop, to)) continue;
+            double cost =
+                    outCost + space.stepCostMinutes(label.at(), stop, to) + heaps.fromHeap(heapRank, row, ripeRank);
+            least = Math.min(least, cost);
+        }
+        return least;
+    }
+
+    /** The same from a wet couch. */
+    double fromHeap(Label label) {
+        if (heap.isEmpty() || !space.heapHelps()) return 0;
+        TimeGrid grid = space.grid();
+        int row = floor.classOf(label.grain().moistureFraction());
+        int ripeRank = grid.coarseRank(clock.earliestRipeHeaped(label));
+        return heap.get().fromHeap(grid.coarseRank(label.at()), row, ripeRank);
     }
 
     private double castNow(Label label, int fromRank, int grown) {
@@ -175,8 +259,8 @@ final class SteepBound {
             int to = grid.coarseAt(later);
             double growth = to < grown ? SOON_GROWTH_RATIO : Rules.CAST_GROWTH_RATIO;
             if (!space.canBegin(space.stops().floor(), to)) continue;
-            double cost = space.stepCostMinutes(at, space.stops().floor(), to) + floor.fromFloor(to, row, growth);
-            least = Math.min(least, cost);
+            double before = space.stepCostMinutes(at, space.stops().floor(), to) + lastRest(start, to);
+            if (before < least) least = Math.min(least, before + floor.fromFloor(to, row, growth));
         }
         return outCost + least;
     }

@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.function.Consumer;
+import piecewright.plan.HeapRules;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 import piecewright.process.GrainMass;
@@ -72,15 +73,27 @@ final class SteepLegs {
         int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1);
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             boolean soaks = another && space.canBegin(stops.soak(immersion + 1), at);
-            boolean casts = outCost < Double.POSITIVE_INFINITY && space.canBegin(stops.floor(), at);
-            if (!soaks && !casts) continue;
+            boolean ends = outCost < Double.POSITIVE_INFINITY;
+            boolean casts = ends && space.canBegin(stops.floor(), at);
+            boolean heaps = ends && heaps(grid.minute(at) - start) && space.canBegin(stops.heap(), at);
+            if (!soaks && !casts && !heaps) continue;
             walk.to(grid.minute(at));
             if (soaks) {
                 double cost = space.rules().restLastsItsTime(walk.hours(), walk.meanC());
                 space.arrive(from, stops.soak(immersion + 1), at, walk.grain(), cost, sink);
             }
             if (casts) space.arrive(from, stops.floor(), at, walk.grain(), outCost + castingCost(walk), sink);
+            if (heaps && walk.chitRatio() < ripeChitRatio) {
+                space.arrive(from, stops.heap(), at, walk.grain(), outCost, sink);
+            }
         }
+    }
+
+    /** Whether grain drained so long ago can go into a wet couch that would do it good. */
+    private boolean heaps(int restedMinutes) {
+        return space.heapHelps()
+                && restedMinutes >= 60 * Rules.LAST_REST_SHORTEST_HOURS
+                && restedMinutes <= 60 * HeapRules.LATEST_HEAP_HOURS;
     }
 
     private double castingCost(RestWalk walk) {
@@ -88,7 +101,8 @@ final class SteepLegs {
         boolean late = walk.growthRatio() > Rules.CAST_GROWTH_RATIO
                 || walk.hours() > space.rules().restSlip(walk.meanC()).hardHours();
         if (early || late) return Double.POSITIVE_INFINITY;
-        return space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC());
+        return space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC())
+                + space.rules().lastRestLasts(walk.hours(), walk.meanC());
     }
 
     private SoakWalk.Setting soaking(int immersion, Grain grain) {

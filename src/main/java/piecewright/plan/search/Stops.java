@@ -27,6 +27,8 @@ public final class Stops {
     private static final int SOAK_MINUTES = 10;
     /** Judgement: minutes to drain and weigh. */
     private static final int DRAIN_MINUTES = 15;
+    /** Judgement: minutes to heap, cover and set the thermometer. */
+    private static final int HEAP_MINUTES = 15;
     /** Judgement: minutes to spread on trays. */
     private static final int FLOOR_MINUTES = 15;
     /** Judgement: minutes to spread thin for the wither. */
@@ -45,16 +47,19 @@ public final class Stops {
     public static final int DEROOT_MINUTES = 40;
 
     private final int immersions;
-    private final boolean couched;
+    private final Couches couches;
     private final List<Rung> rungs;
     private final int stewMinutes;
     private final int roasts;
     private final int roastMinutes;
 
+    /** Which couches can lie between steep and kiln. */
+    private record Couches(boolean wet, boolean hot) {}
+
     private Stops(
-            int immersions, boolean couched, List<Rung> rungs, Optional<StewBlock> stew, Optional<RoastBlock> roast) {
+            int immersions, Couches couches, List<Rung> rungs, Optional<StewBlock> stew, Optional<RoastBlock> roast) {
         this.immersions = immersions;
-        this.couched = couched;
+        this.couches = couches;
         this.rungs = List.copyOf(rungs);
         this.stewMinutes = stew.map(StewBlock::minutes).orElse(0);
         this.roasts = roast.map(RoastBlock::loads).orElse(0);
@@ -70,8 +75,9 @@ public final class Stops {
             if (first || (rung.airOnC() <= drying.hottestDryC() && rung.airOnC() < drying.cureC())) below.add(rung);
         }
         MaltStyle style = setup.style();
-        boolean couched = style.couches().hot().isPresent();
-        return new Stops(style.steep().mostImmersions(), couched, below, StewBlock.of(setup), RoastBlock.of(setup));
+        Couches couches =
+                new Couches(setup.heaping().isPresent(), style.couches().hot().isPresent());
+        return new Stops(style.steep().mostImmersions(), couches, below, StewBlock.of(setup), RoastBlock.of(setup));
     }
 
     int soak(int immersion) {
@@ -82,8 +88,18 @@ public final class Stops {
         return 2 * immersion - 1;
     }
 
-    int floor() {
+    /** Stops of the steep, each soak and drain one. */
+    int steeps() {
         return 2 * immersions;
+    }
+
+    /** Heaping to chit, of styles that may. */
+    int heap() {
+        return steeps();
+    }
+
+    int floor() {
+        return steeps() + (couches.wet() ? 1 : 0);
     }
 
     int wither() {
@@ -92,7 +108,7 @@ public final class Stops {
 
     /** Whether a hot couch lies between growth and kiln. */
     boolean couched() {
-        return couched;
+        return couches.hot();
     }
 
     /** Packing the hot couch, of styles that have one. */
@@ -111,12 +127,12 @@ public final class Stops {
     }
 
     int load() {
-        return floor() + (couched ? 4 : 2);
+        return floor() + (couches.hot() ? 4 : 2);
     }
 
     /** The last stop whose candidates are those of the coarse grid. */
     int lastCoarse() {
-        return couched ? breakCouch() : load();
+        return couches.hot() ? breakCouch() : load();
     }
 
     /** Raising to rung 1, 2, …; rung 0 is set at loading. */
@@ -181,17 +197,18 @@ public final class Stops {
 
     /** The immersion a soak or drain belongs to, the rung of a raise, the load of a roast; 0 for the others. */
     public int number(int stop) {
-        if (stop < floor()) return stop / 2 + 1;
+        if (stop < steeps()) return stop / 2 + 1;
         if (stop > deroot()) return stop - deroot();
         return stop > load() && stop < cure() ? stop - load() : 0;
     }
 
     public ActKind kind(int stop) {
-        if (stop < floor()) return stop % 2 == 0 ? ActKind.SOAK : ActKind.DRAIN;
+        if (stop < steeps()) return stop % 2 == 0 ? ActKind.SOAK : ActKind.DRAIN;
+        if (stop < floor()) return ActKind.HEAP;
         if (stop == floor()) return ActKind.FLOOR;
         if (stop == wither()) return ActKind.WITHER;
-        if (couched && stop == pack()) return ActKind.PACK;
-        if (couched && stop == breakCouch()) return ActKind.BREAK;
+        if (couches.hot() && stop == pack()) return ActKind.PACK;
+        if (couches.hot() && stop == breakCouch()) return ActKind.BREAK;
         if (stop == load()) return ActKind.LOAD;
         if (stop < cure()) return ActKind.RAISE;
         if (stop == cure()) return ActKind.CURE;
@@ -204,6 +221,7 @@ public final class Stops {
         return switch (kind(stop)) {
             case SOAK -> "steep-" + number(stop) + ".soak";
             case DRAIN -> "steep-" + number(stop) + ".drain";
+            case HEAP -> "wetcouch.heap";
             case FLOOR -> "floor.spread";
             case WITHER -> "floor.wither";
             case PACK -> "couch.pack";
@@ -214,7 +232,8 @@ public final class Stops {
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
             case ROAST -> roasts == 1 ? "oven.roast" : "oven.roast-" + number(stop);
-            case STEW, TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
+                throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 
@@ -233,6 +252,7 @@ public final class Stops {
         return switch (kind(stop)) {
             case SOAK -> stop == 0 ? FIRST_SOAK_MINUTES : SOAK_MINUTES;
             case DRAIN -> DRAIN_MINUTES;
+            case HEAP -> HEAP_MINUTES;
             case FLOOR -> FLOOR_MINUTES;
             case WITHER -> WITHER_MINUTES;
             case PACK -> PACK_MINUTES;
@@ -242,7 +262,8 @@ public final class Stops {
             case OFF -> OFF_MINUTES;
             case DEROOT -> DEROOT_MINUTES;
             case ROAST -> roastMinutes;
-            case STEW, TURN, SPRINKLE, STIR, CHECK -> throw new IllegalStateException("lies inside a phase: " + stop);
+            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
+                throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
 }

@@ -26,10 +26,12 @@ final class TakenUp {
         return piece.visits();
     }
 
-    /** Turnings, stirrings and looks at the couch so far. */
+    /** Turnings, stirrings and looks at the hot and the wet couch so far. */
     int[] numbers() {
         int turns = Math.max(piece.lastNumber(ActKind.TURN), piece.lastNumber(ActKind.SPRINKLE));
-        return new int[] {turns, piece.lastNumber(ActKind.STIR), piece.lastNumber(ActKind.CHECK)};
+        return new int[] {
+            turns, piece.lastNumber(ActKind.STIR), piece.lastNumber(ActKind.CHECK), piece.lastNumber(ActKind.LOOK)
+        };
     }
 
     /** The label to go on from. */

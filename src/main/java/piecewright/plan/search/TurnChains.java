@@ -25,6 +25,11 @@ final class TurnChains {
     /** Cost of leaving the bed alone from one minute to a later one, cost-minutes, infinite beyond hard. */
     interface Gaps {
         double costMinutes(int fromMinute, int untilMinute);
+
+        /** The same rule for a bed laid at that minute, where its age matters. */
+        default Gaps ofLaidAt(int startMinute) {
+            return this;
+        }
     }
 
     /**
@@ -51,13 +56,13 @@ final class TurnChains {
     }
 
     /** Costs of leaving the bed alone from a candidate, by places after it, as far as a gap may reach. */
-    private double[] gapsFrom(int from) {
+    private double[] gapsFrom(int from, Gaps rule) {
         double[] known = gapCost[from];
-        if (known.length > 0) return known;
+        if (known.length > 0 && rule == gaps) return known;
         int end = Math.max(from + 1, grid.firstAtOrAfter(grid.minute(from) + longestGapMinutes + 1));
         double[] made = new double[end - from];
-        for (int to = from + 1; to < end; to++) made[to - from] = gaps.costMinutes(grid.minute(from), grid.minute(to));
-        gapCost[from] = made;
+        for (int to = from + 1; to < end; to++) made[to - from] = rule.costMinutes(grid.minute(from), grid.minute(to));
+        if (rule == gaps) gapCost[from] = made;
         return made;
     }
 
@@ -134,12 +139,13 @@ final class TurnChains {
     private Chain walk(int from) {
         int end = grid.firstAtOrAfter(grid.minute(from) + longestMinutes + 1);
         Chain chain = new Chain(end, end - from);
+        Gaps rule = gaps.ofLaidAt(grid.minute(from));
         chain.turned[0] = 0;
         for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
             if (last > from) chain.turned[last - from] = turnedHere(chain, from, last);
             double soFar = chain.turned[last - from];
             if (soFar == Double.POSITIVE_INFINITY) continue;
-            double[] gapsHere = gapsFrom(last);
+            double[] gapsHere = gapsFrom(last, rule);
             int reach = Math.min(end, last + gapsHere.length);
             for (int to = last + 1; to < reach; to++) {
                 double cost = soFar + gapsHere[to - last];

@@ -1,8 +1,10 @@
 package piecewright.plan.search;
 
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import piecewright.plan.ActKind;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
@@ -19,6 +21,9 @@ public record UnderWay(List<Visit> visits, Standing standing) {
         Objects.requireNonNull(standing);
         if (visits.isEmpty()) throw new IllegalArgumentException("visits must not be empty");
     }
+
+    private static final Set<ActKind> INNER =
+            EnumSet.of(ActKind.LOOK, ActKind.TURN, ActKind.SPRINKLE, ActKind.STIR, ActKind.CHECK);
 
     /**
      * The piece at an instant.
@@ -57,6 +62,6 @@ public record UnderWay(List<Visit> visits, Standing standing) {
 
     /** Whether acts of this kind lie between phases, not inside one. */
     public static boolean bounds(ActKind kind) {
-        return kind != ActKind.TURN && kind != ActKind.SPRINKLE && kind != ActKind.STIR && kind != ActKind.CHECK;
+        return !INNER.contains(kind);
     }
 }

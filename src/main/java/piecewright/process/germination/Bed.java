@@ -59,6 +59,11 @@ public final class Bed {
         return 3.6 * (heatWPerKg * dryKgPerM2 - lossWPerM2K(depthM) * riseK) / capacityKJPerM2K;
     }
 
+    /** Warming of grain that makes so much heat and loses so much, W, K/h. */
+    public static double warmingKPerHour(double madeW, double lostW, double dryKg, double waterKg) {
+        return 3.6 * (madeW - lostW) / (DRY_KJ_PER_KG_K * dryKg + WATER_KJ_PER_KG_K * waterKg);
+    }
+
     /** Rise over the air at which a bed stays, K. */
     public double steadyRiseK(double heatWPerKg, double depthM, double dryKgPerM2) {
         return heatWPerKg * dryKgPerM2 / lossWPerM2K(depthM);

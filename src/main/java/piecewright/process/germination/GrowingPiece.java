@@ -9,7 +9,7 @@ import piecewright.process.RungeKutta;
 import piecewright.process.SteepState;
 import piecewright.process.Surroundings;
 
-/** A piece alive on an area: warmth, water, breath, chit, growth and rootlets together, one step at a time. */
+/** A piece alive on an area or in a heap: warmth, water, breath, chit, growth and rootlets together, one step at a time. */
 final class GrowingPiece {
     private static final int GRAIN_C = 0;
     private static final int EVAPORATED_KG = 1;
@@ -21,16 +21,43 @@ final class GrowingPiece {
     private final Metabolism metabolism;
     private final Bed bed;
     private final Surroundings surroundings;
-    private final double areaM2;
-    private final double exposureRatio;
+    private final Lying lying;
 
+    /** What warms and cools it: K/h of so much dry matter and water, so much warmer than the air. */
+    private interface Warming {
+        double kPerHour(double heatWPerKg, double riseK, double dryKg, double waterKg);
+    }
+
+    /** How it lies: on what area, how openly, and what warms it. */
+    private record Lying(double areaM2, double exposureRatio, Warming warming) {}
+
+    /** A level bed that fills its area. */
     GrowingPiece(Metabolism metabolism, Bed bed, Surroundings surroundings, double areaM2, double exposureRatio) {
-        if (!(areaM2 > 0)) throw new IllegalArgumentException("areaM2 must be above 0: " + areaM2);
+        this(metabolism, bed, surroundings, new Lying(areaM2, exposureRatio, (heatWPerKg, riseK, dryKg, waterKg) -> {
+            double depthM = (waterKg + dryKg) / (bed.parameters().bulkKgPerM3() * areaM2);
+            return bed.warmingKPerHour(heatWPerKg, riseK, depthM, dryKg / areaM2, waterKg / dryKg);
+        }));
+    }
+
+    /** A heap. */
+    GrowingPiece(Metabolism metabolism, Bed bed, Surroundings surroundings, Heap heap, double exposureRatio) {
+        this(
+                metabolism,
+                bed,
+                surroundings,
+                new Lying(
+                        heap.areaM2(),
+                        exposureRatio,
+                        (heatWPerKg, riseK, dryKg, waterKg) ->
+                                Bed.warmingKPerHour(heatWPerKg * dryKg, heap.lossWPerK() * riseK, dryKg, waterKg)));
+    }
+
+    private GrowingPiece(Metabolism metabolism, Bed bed, Surroundings surroundings, Lying lying) {
+        if (!(lying.areaM2() > 0)) throw new IllegalArgumentException("areaM2 must be above 0: " + lying.areaM2());
         this.metabolism = metabolism;
         this.bed = bed;
         this.surroundings = surroundings;
-        this.areaM2 = areaM2;
-        this.exposureRatio = exposureRatio;
+        this.lying = lying;
     }
 
     PieceState step(PieceState start, double atHours, double stepHours) {
@@ -56,11 +83,11 @@ final class GrowingPiece {
         double dryBasisRatio = waterKg / dryKg;
         double moistureFraction = waterKg / (waterKg + dryKg);
         double heatWPerKg = metabolism.heatWPerKgDry(grainC, moistureFraction, now[GROWTH]);
-        double depthM = (waterKg + dryKg) / (bed.parameters().bulkKgPerM3() * areaM2);
         double riseK = grainC - surroundings.airC(atHours);
-        double laidDepthM = bed.laidDepthM(start, areaM2);
-        slope[GRAIN_C] = bed.warmingKPerHour(heatWPerKg, riseK, depthM, dryKg / areaM2, dryBasisRatio);
-        slope[EVAPORATED_KG] = dryKg * bed.waterLossPerHour(dryBasisRatio, deficitKPa, laidDepthM, exposureRatio);
+        double laidDepthM = bed.laidDepthM(start, lying.areaM2());
+        slope[GRAIN_C] = lying.warming().kPerHour(heatWPerKg, riseK, dryKg, waterKg);
+        slope[EVAPORATED_KG] =
+                dryKg * bed.waterLossPerHour(dryBasisRatio, deficitKPa, laidDepthM, lying.exposureRatio());
         slope[RESPIRED_KG] = dryKg * Metabolism.respiredPerHour(heatWPerKg);
         slope[CHIT] = metabolism.chitPerHour(grainC);
         boolean growing = now[CHIT] >= 1;

@@ -60,7 +60,7 @@ class CouchCurvesTest {
                     .of(request, rooms, 5, new ArrayList<>())
                     .orElseThrow();
             Setup setup = new Setup(
-                    like5.style(), like5.lot(), like5.models(), like5.outfit(), like5.air(), like5.couching(), dryKg);
+                    like5.style(), like5.lot(), like5.models(), like5.outfit(), like5.air(), like5.heaps(), dryKg);
             TimeGrid grid = TimeGrid.of(Availability.of(house, origin, until), house.zone(), origin, until, 120, 15);
             return new Bench(setup, grid, new CouchCurves(setup, grid));
         }

@@ -7,8 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import piecewright.plan.Heaping;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.Rooms;
@@ -22,6 +24,8 @@ import piecewright.process.SteepState;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorActs;
 import piecewright.process.germination.FloorBed;
+import piecewright.process.germination.Heap;
+import piecewright.process.germination.WetHeap;
 import piecewright.process.germination.WitherBed;
 import piecewright.process.kiln.DryingBed;
 import piecewright.process.kiln.KilnStage;
@@ -30,7 +34,9 @@ import piecewright.process.steep.Bath;
 import piecewright.process.steep.Immersion;
 import piecewright.process.steep.Standing;
 import piecewright.process.steep.Wetting;
+import piecewright.quantity.HoursRange;
 import piecewright.quantity.Moisture;
+import piecewright.style.WetCouchSchedule;
 
 /** How far the search's quick forms stray from the reference stages, on seeded households. */
 class QuickFormsTest {
@@ -95,6 +101,41 @@ class QuickFormsTest {
         assertEquals(rested.mass().moisture().wetBasisFraction(), rest.grain().moistureFraction(), 0.001);
         assertEquals(rested.steep().coreRatio(), rest.grain().coreRatio(), 0.002);
         assertEquals(rested.steep().chitRatio(), rest.grain().chitRatio(), 0.01);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void aWetCouchKeepsToTheReferenceStage(long seed) {
+        Setup plain = setup(seed);
+        Setup setup = new Setup(
+                plain.style(),
+                plain.lot(),
+                plain.models(),
+                plain.outfit(),
+                plain.air(),
+                new Setup.Heaps(Optional.empty(), Optional.of(heaping(plain, seed))),
+                plain.dryMatterKg());
+        PieceState start = cast(setup)
+                .withSteep(new SteepState(KilnHeat.ratioOf(0.44), 0, 20, 3, 0.7))
+                .withGrowth(new GrowthState(0, 0));
+        Heaping heaping = setup.heaping().orElseThrow();
+        PieceState end = new WetHeap(
+                        setup.models().metabolism(), setup.models().growth(), heaping.air(), heaping.heap())
+                .run(start, 20, 44);
+        HeapWalk walk = new HeapWalk(setup, grainOf(start), 20 * 60);
+        walk.to(44 * 60);
+        assertEquals(end.grainC(), walk.grain().grainC(), 0.15);
+        assertEquals(end.steep().chitRatio(), walk.grain().chitRatio(), 0.01);
+        assertEquals(end.growth().growthRatio(), walk.grain().growthRatio(), 0.01);
+        assertEquals(end.mass().moisture().wetBasisFraction(), walk.grain().moistureFraction(), 0.002);
+    }
+
+    private static Heaping heaping(Setup setup, long seed) {
+        WetCouchSchedule schedule = new WetCouchSchedule(25, 22, new HoursRange(8, 48));
+        Heap heap = seed % 2 == 0
+                ? new Heap(0.06, 0.8)
+                : Heap.wrapped(setup.models().growth(), cast(setup).mass(), 0.25);
+        return new Heaping(schedule, "shed", heap, setup.air().floor(), new Heaping.Expected(12, 2, true));
     }
 
     private static PieceState cast(Setup setup) {

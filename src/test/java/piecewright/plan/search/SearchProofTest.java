@@ -32,6 +32,7 @@ import piecewright.style.OvenSchedule;
 import piecewright.style.RoastSchedule;
 import piecewright.style.SteepSchedule;
 import piecewright.style.StewSchedule;
+import piecewright.style.WetCouchSchedule;
 
 /** The search against trying everything, on seeded households with few acts and a coarse grid. */
 class SearchProofTest {
@@ -42,8 +43,12 @@ class SearchProofTest {
         private double worstBoundOver;
         private long checks;
         private int mostNights;
+        private boolean heaped;
 
-        Exhaustive(Route route) {
+        private final int heapStop;
+
+        Exhaustive(Route route, int heapStop) {
+            this.heapStop = heapStop;
             this.route = route;
         }
 
@@ -54,9 +59,11 @@ class SearchProofTest {
 
         private void follow(Label label) {
             if (route.isGoal(label)) {
+                List<Label> path = label.path();
+                if (label.costMinutes() < least) heaped = path.stream().anyMatch(one -> one.stop() == heapStop);
                 least = Math.min(least, label.costMinutes());
                 mostNights = Math.max(mostNights, label.nights());
-                for (Label before : label.path()) {
+                for (Label before : path) {
                     double over = before.costMinutes() + route.boundMinutes(before) - label.costMinutes();
                     worstBoundOver = Math.max(worstBoundOver, over);
                     checks++;
@@ -68,7 +75,8 @@ class SearchProofTest {
     }
 
     /** Costs found for one small problem. */
-    private record Outcome(double everything, double complete, double usual, double boundOver, long checks) {}
+    private record Outcome(
+            double everything, double complete, double usual, double boundOver, long checks, boolean heaped) {}
 
     private static Outcome solve(long seed, int immersions, ActKind last, int gridMinutes) {
         return solve(small(Seeded.request(seed), immersions, last), seed, last, gridMinutes);
@@ -93,9 +101,9 @@ class SearchProofTest {
                 request.house().nights().most(),
                 10,
                 0);
-        Effort usual = setup.couching().isPresent() ? Effort.couched() : Effort.usual();
+        Effort usual = Effort.of(setup);
         Exhaustive exhaustive = new Exhaustive(
-                search(setup, grid, wish, last, Effort.complete()).route());
+                search(setup, grid, wish, last, Effort.complete()).route(), heapStop(setup));
         double everything = exhaustive.leastCost();
         assertTrue(exhaustive.mostNights <= wish.mostNights(), "night acts, seed " + seed);
         return new Outcome(
@@ -103,7 +111,12 @@ class SearchProofTest {
                 cost(search(setup, grid, wish, last, Effort.complete())),
                 cost(search(setup, grid, wish, last, usual)),
                 exhaustive.worstBoundOver,
-                exhaustive.checks);
+                exhaustive.checks,
+                exhaustive.heaped);
+    }
+
+    private static int heapStop(Setup setup) {
+        return setup.heaping().isPresent() ? Stops.of(setup).heap() : -1;
     }
 
     private static Search search(Setup setup, TimeGrid grid, Search.Wish wish, ActKind last, Effort effort) {
@@ -164,9 +177,26 @@ class SearchProofTest {
                         kiln.endMoistureFraction(),
                         kiln.colourBase()),
                 style.finish(),
-                new Couches(Optional.of(hot)),
+                Couches.none().withHot(hot),
                 OvenSchedule.none());
         return new PlanRequest(small, like.lot(), like.house(), like.amount(), like.when());
+    }
+
+    /** The seeded household, its steep too short to chit in the tub, allowed a wet couch under cloths or in a box. */
+    private static PlanRequest heaped(long seed, int immersions, ActKind last) {
+        PlanRequest like = small(Seeded.request(seed), immersions, last);
+        MaltStyle style =
+                like.style().withCouches(Couches.none().withWet(new WetCouchSchedule(25, 22, new HoursRange(8, 48))));
+        PlanRequest boxed = Couched.request(seed);
+        return new PlanRequest(
+                style, like.lot(), seed % 2 == 0 ? boxed.house() : like.house(), like.amount(), like.when());
+    }
+
+    private static List<Outcome> solveHeaped(int seeds, int immersions, ActKind last, int gridMinutes) {
+        return LongStream.range(0, seeds)
+                .parallel()
+                .mapToObj(seed -> solve(heaped(seed, immersions, last), seed, last, gridMinutes))
+                .toList();
     }
 
     private static List<Outcome> solveCouched(int seeds, boolean withers, ActKind last, int gridMinutes) {
@@ -212,6 +242,19 @@ class SearchProofTest {
     @Test
     void theSteepAndCastingAreAsCheapAsTryingEverything() {
         prove(solveAll(200, 2, ActKind.FLOOR, 120), 80);
+    }
+
+    @Test
+    void theWetCouchIsAsCheapAsTryingEverything() {
+        List<Outcome> once = solveHeaped(120, 1, ActKind.FLOOR, 120);
+        assertTrue(once.stream().filter(Outcome::heaped).count() >= 30, "heaps: " + once);
+        prove(once, 40);
+        prove(solveHeaped(40, 2, ActKind.FLOOR, 180), 10);
+    }
+
+    @Test
+    void growthAfterTheWetCouchIsAsCheapAsTryingEverything() {
+        prove(solveHeaped(40, 1, ActKind.LOAD, 240), 5);
     }
 
     @Test

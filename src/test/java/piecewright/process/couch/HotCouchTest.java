@@ -136,6 +136,24 @@ class HotCouchTest {
         return 1 - end.mass().dryMatterKg() / start.mass().dryMatterKg();
     }
 
+    /** Common practice, no source: a wetter, a larger and a warmer kept couch is worth more colour after the same hours. */
+    @Test
+    void wetterLargerAndWarmerCouchesAreWorthMoreColour() {
+        double[][] rising = {
+            {index(4.5, 27.5, 19), index(4.5, 30, 19), index(4.5, 33, 19), index(4.5, 36, 19), index(4.5, 40, 19)},
+            {index(4, 33, 19), index(4.5, 33, 19), index(5.5, 33, 19), index(7, 33, 19)},
+            {index(4.5, 33, 17), index(4.5, 33, 19), index(4.5, 33, 21), index(4.5, 33, 23)}
+        };
+        for (double[] row : rising) {
+            for (int i = 1; i < row.length; i++) assertTrue(row[i] > row[i - 1], row[i] + " after " + row[i - 1]);
+        }
+    }
+
+    private static double index(double barleyKg, double moisturePercent, double airC) {
+        PieceState end = new HotCouch(MODEL, air(airC)).run(packed(barleyKg, moisturePercent, 21), 0, 48);
+        return end.couch().indexHours();
+    }
+
     /** Judgement of the model: water formed nearly replaces water evaporated, 45 g a day at 50 °C. */
     @Test
     void waterIsNearlyReplaced() {
