@@ -263,7 +263,7 @@ public final class Search {
                 grid,
                 (from, until) -> rules.lookSlip(heaping.air().airC((from + until) / 120.0) + riseK)
                         .costMinutes((until - from) / 60.0),
-                new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
+                new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
                 (int) (60 * rules.longestLookHours()),
                 (int) (60 * rules.longestHours()));
         return new HeapLegs.Heaps(rules, looks);
