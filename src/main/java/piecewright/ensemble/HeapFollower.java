@@ -63,6 +63,7 @@ final class HeapFollower {
             if (next == Moments.NEVER) return last;
             at = next;
             piece.walkTo(at);
+            meet(looks, at);
             boolean warm = !rules.coolEnough(piece.now().grainC());
             boolean due = at >= floor.minute() && piece.ripe().happened();
             if (warm) piece.breach(floor.id(), Fault.TOO_WARM, Severity.SOFT);
@@ -71,5 +72,9 @@ final class HeapFollower {
             } else if (!due) continue;
             return at;
         }
+    }
+
+    private void meet(List<Line> looks, int minute) {
+        for (Line look : looks) if (look.minute() == minute) piece.meet(look.visit());
     }
 }
