@@ -6,8 +6,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import piecewright.app.HowSure;
 import piecewright.desktop.Setting;
 import piecewright.desktop.Start;
+import piecewright.plan.ModelParameters;
 import piecewright.store.StoreException;
 
 /** Opens the window. The toolkit is loaded by nothing else. */
@@ -43,7 +45,8 @@ final class WindowCommand implements Callable<Integer> {
                 surroundings.clock(),
                 surroundings.newId(),
                 surroundings.planner(),
-                surroundings.continuation()));
+                surroundings.continuation(),
+                new HowSure(ModelParameters.defaults())));
         return Ending.DONE;
     }
 }

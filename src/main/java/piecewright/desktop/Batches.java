@@ -1,5 +1,6 @@
 package piecewright.desktop;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
@@ -23,14 +24,18 @@ final class Batches {
     private final BatchViewModel model;
     private final BatchView view;
     private final GoingViewModel going;
+    private final Looked looked;
 
-    /** Told when a piece is to be looked at. */
+    /** Told when a piece is to be looked at, or when there is none any more. */
     interface Looked {
         void at();
+
+        void none();
     }
 
     Batches(Desk.Around around, VBox rail, Looked looked) throws StoreException {
         this.around = around;
+        this.looked = looked;
         StyleLibrary library = StyleLibrary.builtIn();
         BatchViewModel.Opener opener =
                 file -> BatchAtHand.open(file, library, around.setting().continuation());
@@ -42,7 +47,21 @@ final class Batches {
             view.timeline().selectedActProperty().set(actId);
             looked.at();
         });
-        model.shownProperty().addListener((shown, before, now) -> going.read());
+        model.shownProperty().addListener((shown, before, now) -> {
+            if (now.isPresent()) going.read();
+        });
+        going.goingProperty().addListener((found, before, now) -> lookAtFirst(now));
+    }
+
+    /** Where no piece is looked at, the one whose next act comes first is. */
+    private void lookAtFirst(GoingViewModel.Going found) {
+        if (model.file().isPresent()) return;
+        found.soon().stream()
+                .map(GoingViewModel.Soon::file)
+                .findFirst()
+                .or(() ->
+                        found.pieces().stream().map(GoingViewModel.Piece::file).findFirst())
+                .ifPresent(model::open);
     }
 
     private Instant instant() {
@@ -86,6 +105,11 @@ final class Batches {
 
     /** Reads every batch again. */
     void read() {
+        boolean gone = model.file().filter(file -> !Files.exists(file)).isPresent();
+        if (gone) {
+            model.close();
+            looked.none();
+        }
         going.read();
         model.read();
     }

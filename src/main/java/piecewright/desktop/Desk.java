@@ -35,7 +35,9 @@ final class Desk {
     private static final double FIRST_KG = 4;
 
     private final Workspace workspace;
-    private final Optional<Planning> planning;
+    private Optional<Planning> planning = Optional.empty();
+    private final Optional<SavedWish> left;
+    private final Asks asks;
     private final Around around;
     private Choices known;
     private Optional<ColourScreen> colours = Optional.empty();
@@ -64,20 +66,34 @@ final class Desk {
         this.workspace = around.workspace();
         Choices choices = choices();
         this.known = choices;
-        this.planning =
-                choices.complete() ? Optional.of(new Planning(around, choices, left, asked(asks))) : Optional.empty();
+        this.left = left;
+        this.asks = asks;
         this.empty = empty(asks);
         this.rail = new Rail(asks);
-        this.batches = new Batches(around, rail.going(), () -> go(Rail.Place.BATCH));
+        this.batches = new Batches(around, rail.going(), looked());
         this.shell = new Shell(rail);
         rail.demoIs(demo);
-        planning.ifPresent(screen -> screen.offer(choices));
         batches.read();
         demo.set(workspace.hasDemo());
-        go(Rail.Place.PLAN);
+        boolean underWay = workspace.lacksDemoBatch() || !workspace.batchFiles().isEmpty();
+        go(underWay ? Rail.Place.BATCH : Rail.Place.PLAN);
     }
 
-    private Planning.Asked asked(Asks asks) {
+    private Batches.Looked looked() {
+        return new Batches.Looked() {
+            @Override
+            public void at() {
+                go(Rail.Place.BATCH);
+            }
+
+            @Override
+            public void none() {
+                if (place == Rail.Place.BATCH) go(Rail.Place.PLAN);
+            }
+        };
+    }
+
+    private Planning.Asked asked() {
         return new Planning.Asked() {
             @Override
             public void changed() {
@@ -114,9 +130,14 @@ final class Desk {
 
     private record GrainScreen(GrainViewModel model, GrainView view) {}
 
-    private static HouseScreen houses(Around around, Choices choices) {
-        HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
-        return new HouseScreen(model, new HouseView(model));
+    private Optional<HouseScreen> houses(Choices choices) {
+        try {
+            HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
+            return Optional.of(new HouseScreen(model, new HouseView(model)));
+        } catch (StoreException vanished) {
+            tell(String.valueOf(vanished.getMessage()));
+            return Optional.empty();
+        }
     }
 
     private record HouseScreen(HouseViewModel model, HouseView view) {}
@@ -198,13 +219,18 @@ final class Desk {
 
     /** Screens are made when they are first looked at, so that the window opens sooner. */
     private void make(Rail.Place chosen) {
+        if (chosen == Rail.Place.PLAN && planning.isEmpty()) {
+            planning = Optional.of(new Planning(around, known, left, asked()));
+            planning.ifPresent(screen -> screen.now(around.setting().clock().instant()));
+        }
         if (chosen == Rail.Place.COLOUR && colours.isEmpty()) colours = Optional.of(colours(around, known));
         if (chosen == Rail.Place.GRAIN && grains.isEmpty()) grains = Optional.of(grains(around, known));
-        if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = Optional.of(houses(around, known));
+        if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = houses(known);
         offer();
     }
 
     private void offer() {
+        planning.ifPresent(screen -> screen.offer(known));
         houses.ifPresent(screen -> screen.view().houses(known.houses()));
         grains.ifPresent(screen -> screen.view().lots(known.lots()));
         colours.ifPresent(screen -> screen.view().houses(known.houses()));
@@ -212,13 +238,14 @@ final class Desk {
 
     /** True when what the workspace holds now needs another desk. */
     boolean outgrown() throws StoreException {
-        return choices().complete() != planning.isPresent();
+        return choices().complete() != known.complete();
     }
 
     /** Reads the workspace again. */
     void read() throws StoreException {
         known = choices();
         planning.ifPresent(screen -> screen.choices(known));
+        houses.ifPresent(screen -> screen.model().reread());
         batches.read();
         offer();
         demo.set(workspace.hasDemo());
@@ -226,7 +253,7 @@ final class Desk {
 
     /** The sentence as it stands. */
     Optional<SavedWish> wish() {
-        return planning.map(Planning::saved);
+        return planning.map(Planning::saved).or(() -> left);
     }
 
     private Choices choices() throws StoreException {

@@ -20,6 +20,7 @@ class BatchWindowTest {
     @Test
     void aKeptPlanIsToldOfALateSoakAndItsRestIsPlannedAnew() {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             screen.focus("keep");
             screen.press(KeyCode.SPACE);

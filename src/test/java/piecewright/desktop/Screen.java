@@ -29,6 +29,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
+import piecewright.app.HowSure;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
@@ -54,7 +55,8 @@ final class Screen implements AutoCloseable {
                 clock,
                 () -> UUID.fromString("00000000-0000-4000-8000-000000000001"),
                 new Planner(ModelParameters.defaults())::plan,
-                new Continuation(ModelParameters.defaults()));
+                new Continuation(ModelParameters.defaults()),
+                new HowSure(ModelParameters.defaults()));
         window = on(() -> {
             try {
                 return new Window(setting, new Threads(background, aside, Platform::runLater));
@@ -189,6 +191,12 @@ final class Screen implements AutoCloseable {
             });
             settle();
         }
+    }
+
+    /** Goes to a screen by the rail. */
+    void go(String way) {
+        focus("way-" + way);
+        press(KeyCode.SPACE);
     }
 
     /** Presses the second key while the first is held. */

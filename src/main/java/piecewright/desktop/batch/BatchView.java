@@ -16,6 +16,7 @@ import piecewright.desktop.batch.BatchViewModel.Proposal;
 import piecewright.desktop.batch.BatchViewModel.Reply;
 import piecewright.desktop.batch.BatchViewModel.Shown;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.shell.Side;
 import piecewright.desktop.timeline.PlanTimeline;
 import piecewright.text.DisplayUnits;
 import piecewright.text.WindowWords;
@@ -26,7 +27,7 @@ public final class BatchView {
     private final PlanTimeline timeline;
     private final ActSheet sheet;
     private final VBox root = new VBox();
-    private final VBox side = new VBox();
+    private final Side side = new Side("batch-side");
     private final Label title = new Label();
     private final Label stands = new Label();
     private final Label calendarNote = new Label();
@@ -57,7 +58,6 @@ public final class BatchView {
         VBox.setVgrow(timeline, Priority.ALWAYS);
         root.getChildren().addAll(head(), stands, calendarNote, timeline);
         form();
-        side.getStyleClass().add("side");
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         model.shownProperty().addListener((shown, before, now) -> show());
         model.proposalProperty().addListener((proposal, before, now) -> show());
@@ -167,9 +167,10 @@ public final class BatchView {
         });
         timeline.ghostProperty().set(proposal.flatMap(Proposal::chart).flatMap(chart -> shown.map(Shown::chart)));
         timeline.chartProperty().set(proposal.flatMap(Proposal::chart).or(() -> shown.map(Shown::chart)));
-        if (proposal.isPresent()) side.getChildren().setAll(late(proposal.get()));
-        else side.getChildren().setAll(sheet.node(), form);
-        VBox.setVgrow(sheet.node(), Priority.ALWAYS);
+        if (proposal.isPresent()) {
+            Node late = late(proposal.get());
+            side.show(List.of(late), late);
+        } else side.show(List.of(sheet.node(), form), sheet.node());
         showAct();
     }
 
@@ -198,11 +199,7 @@ public final class BatchView {
         } else {
             list.getChildren().add(keep);
         }
-        javafx.scene.control.ScrollPane scroll = new javafx.scene.control.ScrollPane(list);
-        scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("sheet-scroll");
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        return scroll;
+        return list;
     }
 
     private static Label words(String style, String text) {

@@ -133,6 +133,19 @@ public final class BatchViewModel {
         read();
     }
 
+    /** The batch that is looked at. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** Looks at no batch any more. */
+    public void close() {
+        latest.incrementAndGet();
+        file = Optional.empty();
+        proposal.set(Optional.empty());
+        shown.set(Optional.empty());
+    }
+
     /** Reads the batch again, for its files may have changed. */
     public void read() {
         file.ifPresent(batch -> {
