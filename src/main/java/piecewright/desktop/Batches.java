@@ -14,9 +14,12 @@ import piecewright.desktop.batch.BatchView;
 import piecewright.desktop.batch.BatchViewModel;
 import piecewright.desktop.batch.GoingView;
 import piecewright.desktop.batch.GoingViewModel;
+import piecewright.desktop.couch.CouchView;
+import piecewright.desktop.couch.PlannedCouch;
 import piecewright.desktop.plan.Drafted;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
+import piecewright.text.WindowWords;
 
 /** All pieces under way: the rail's list of them, and the screen of the one that is looked at. */
 final class Batches {
@@ -25,6 +28,7 @@ final class Batches {
     private final BatchView view;
     private final GoingViewModel going;
     private final Looked looked;
+    private final BatchViewModel.Opener opener;
 
     /** Told when a piece is to be looked at, or when there is none any more. */
     interface Looked {
@@ -37,10 +41,11 @@ final class Batches {
         this.around = around;
         this.looked = looked;
         StyleLibrary library = StyleLibrary.builtIn();
-        BatchViewModel.Opener opener =
-                file -> BatchAtHand.open(file, library, around.setting().continuation());
+        this.opener = file -> BatchAtHand.open(file, library, around.setting().continuation());
         this.model = new BatchViewModel(opener, around.threads(), this::instant, around.units());
         this.view = new BatchView(model, around.units());
+        CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
+        view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
         this.going = new GoingViewModel(around.workspace(), opener, around.threads(), this::instant, around.units());
         new GoingView(rail, going, (file, actId) -> {
             model.open(file);
@@ -85,6 +90,15 @@ final class Batches {
         }
         model.open(file);
         return Optional.empty();
+    }
+
+    BatchViewModel.Opener opener() {
+        return opener;
+    }
+
+    /** What is on the go, as the rail shows it. */
+    GoingViewModel going() {
+        return going;
     }
 
     Node node() {

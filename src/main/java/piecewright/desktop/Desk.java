@@ -2,8 +2,11 @@ package piecewright.desktop;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -17,6 +20,9 @@ import piecewright.desktop.grain.GrainView;
 import piecewright.desktop.grain.GrainViewModel;
 import piecewright.desktop.house.HouseView;
 import piecewright.desktop.house.HouseViewModel;
+import piecewright.desktop.learned.LearnedView;
+import piecewright.desktop.learned.LearnedViewModel;
+import piecewright.desktop.learned.LearnedViewModel.Subject;
 import piecewright.desktop.plan.Choices;
 import piecewright.desktop.plan.Drafted;
 import piecewright.desktop.plan.WishViewModel;
@@ -43,6 +49,7 @@ final class Desk {
     private Optional<ColourScreen> colours = Optional.empty();
     private Optional<GrainScreen> grains = Optional.empty();
     private Optional<HouseScreen> houses = Optional.empty();
+    private Optional<LearnedScreen> learned = Optional.empty();
     private final Node empty;
     private final Rail rail;
     private final Batches batches;
@@ -140,6 +147,29 @@ final class Desk {
         }
     }
 
+    private LearnedScreen learned() {
+        LearnedViewModel model = new LearnedViewModel(
+                batches.opener(), around.threads(), around.setting().clock()::instant, around.units());
+        LearnedView view = new LearnedView(model);
+        batches.going().goingProperty().addListener((going, before, now) -> view.pieces(now.pieces()));
+        view.pieces(batches.going().goingProperty().get().pieces());
+        return new LearnedScreen(model, view);
+    }
+
+    /** Every lot and house there is to learn of. */
+    private List<Subject> subjects() {
+        Stream<Subject> lots = known.lots().stream()
+                .sorted(Comparator.comparing(kept -> !kept.file().equals(known.firstLot())))
+                .map(kept ->
+                        new Subject(Subject.Kind.LOT, kept.file(), kept.thing().name()));
+        Stream<Subject> homes = known.houses().stream()
+                .map(kept -> new Subject(
+                        Subject.Kind.HOUSE, kept.file(), kept.thing().name()));
+        return Stream.concat(lots, homes).toList();
+    }
+
+    private record LearnedScreen(LearnedViewModel model, LearnedView view) {}
+
     private record HouseScreen(HouseViewModel model, HouseView view) {}
 
     private record ColourScreen(ColourViewModel model, ColourView view) {}
@@ -185,6 +215,7 @@ final class Desk {
             case COLOUR -> colours.ifPresent(screen -> screen.model().undo());
             case GRAIN -> grains.ifPresent(screen -> screen.model().undo());
             case HOUSE -> houses.ifPresent(screen -> screen.model().undo());
+            case LEARNED -> {}
         }
     }
 
@@ -195,6 +226,7 @@ final class Desk {
             case COLOUR -> colours.ifPresent(screen -> screen.model().redo());
             case GRAIN -> grains.ifPresent(screen -> screen.model().redo());
             case HOUSE -> houses.ifPresent(screen -> screen.model().redo());
+            case LEARNED -> {}
         }
     }
 
@@ -213,6 +245,8 @@ final class Desk {
                 shell.show(colours.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case GRAIN -> shell.show(grains.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case HOUSE -> shell.show(houses.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
+            case LEARNED ->
+                shell.show(learned.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case PLAN -> shell.show(planning.map(Planning::node).orElse(empty), planning.map(Planning::sheet));
         }
     }
@@ -226,12 +260,14 @@ final class Desk {
         if (chosen == Rail.Place.COLOUR && colours.isEmpty()) colours = Optional.of(colours(around, known));
         if (chosen == Rail.Place.GRAIN && grains.isEmpty()) grains = Optional.of(grains(around, known));
         if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = houses(known);
+        if (chosen == Rail.Place.LEARNED && learned.isEmpty()) learned = Optional.of(learned());
         offer();
     }
 
     private void offer() {
         planning.ifPresent(screen -> screen.offer(known));
         houses.ifPresent(screen -> screen.view().houses(known.houses()));
+        learned.ifPresent(screen -> screen.model().offer(subjects()));
         grains.ifPresent(screen -> screen.view().lots(known.lots()));
         colours.ifPresent(screen -> screen.view().houses(known.houses()));
     }

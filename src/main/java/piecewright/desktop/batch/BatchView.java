@@ -2,10 +2,12 @@ package piecewright.desktop.batch;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -34,6 +36,12 @@ public final class BatchView {
     private final VBox said = new VBox(4);
     private final TextField line = new TextField();
     private final VBox form = new VBox(8);
+
+    private final ToggleButton otherLook = new ToggleButton();
+    private Optional<OtherLook> other = Optional.empty();
+
+    /** Another way to look at a piece that some pieces have, in place of the timeline. */
+    public record OtherLook(String words, Node node, Predicate<Optional<Shown>> has) {}
 
     /** Whether the act that is next now is to be shown. */
     private boolean follow;
@@ -70,6 +78,24 @@ public final class BatchView {
         return root;
     }
 
+    /** Offers another look at the pieces that have it. */
+    public void offer(OtherLook look) {
+        other = Optional.of(look);
+        otherLook.setText(look.words());
+        show();
+    }
+
+    private void placeLook() {
+        boolean has = other.filter(look -> look.has().test(model.shownProperty().get()))
+                .isPresent();
+        otherLook.setVisible(has);
+        boolean shown = has && otherLook.isSelected();
+        Node look = shown ? other.get().node() : timeline;
+        if (!root.getChildren().contains(look)) {
+            root.getChildren().set(root.getChildren().size() - 1, look);
+        }
+    }
+
     /** The sheet: the act and its form, or what would move. */
     public Node side() {
         return side;
@@ -82,10 +108,16 @@ public final class BatchView {
     private Node head() {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        otherLook.setId("batch-other-look");
+        otherLook.setMinWidth(Region.USE_PREF_SIZE);
+        otherLook.managedProperty().bind(otherLook.visibleProperty());
+        otherLook.setVisible(false);
+        otherLook.setOnAction(event -> placeLook());
         HBox head = new HBox(
                 8,
                 title,
                 gap,
+                otherLook,
                 button("batch.ran-long", "batch-ran-long", model::planRest),
                 button("batch.calendar", "batch-calendar", model::calendar));
         head.getStyleClass().add("head");
@@ -171,6 +203,7 @@ public final class BatchView {
             Node late = late(proposal.get());
             side.show(List.of(late), late);
         } else side.show(List.of(sheet.node(), form), sheet.node());
+        placeLook();
         showAct();
     }
 
