@@ -17,6 +17,10 @@ import piecewright.desktop.batch.GoingViewModel;
 import piecewright.desktop.couch.CouchView;
 import piecewright.desktop.couch.PlannedCouch;
 import piecewright.desktop.plan.Drafted;
+import piecewright.ensemble.Members;
+import piecewright.ensemble.Sureness;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.WindowWords;
@@ -42,7 +46,7 @@ final class Batches {
         this.looked = looked;
         StyleLibrary library = StyleLibrary.builtIn();
         this.opener = file -> BatchAtHand.open(file, library, around.setting().continuation());
-        this.model = new BatchViewModel(opener, around.threads(), this::instant, around.units());
+        this.model = new BatchViewModel(opener, this::sure, around.threads(), this::instant, around.units());
         this.view = new BatchView(model, around.units());
         CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
         view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
@@ -69,6 +73,10 @@ final class Batches {
                 .ifPresent(model::open);
     }
 
+    private Optional<Sureness> sure(PlanRequest request, Plan plan) {
+        return around.setting().sure().bands(request, plan, instant(), Members.USUAL);
+    }
+
     private Instant instant() {
         return around.setting().clock().instant();
     }
@@ -90,6 +98,14 @@ final class Batches {
         }
         model.open(file);
         return Optional.empty();
+    }
+
+    Optional<Path> lookedAt() {
+        return model.file();
+    }
+
+    void lookAt(Path batch) {
+        model.open(batch);
     }
 
     BatchViewModel.Opener opener() {

@@ -1,5 +1,7 @@
 package piecewright.desktop;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -198,6 +200,16 @@ final class Desk {
 
     void tell(String sentence) {
         rail.tell(sentence);
+    }
+
+    /** The file of the piece that is looked at. */
+    Optional<Path> lookedAt() {
+        return batches.lookedAt();
+    }
+
+    /** Looks at the piece of that file, if it is still there. */
+    void lookAt(Path batch) {
+        if (Files.exists(batch)) batches.lookAt(batch);
     }
 
     Rail.Place place() {

@@ -25,6 +25,7 @@ import piecewright.desktop.shell.Side;
 import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PlanTimeline;
+import piecewright.ensemble.Members;
 import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
@@ -38,9 +39,6 @@ final class Planning {
     private static final int DAYS_AHEAD = 45;
 
     private static final double FIRST_KG = 4;
-
-    /** Ways a plan is followed. */
-    private static final int MEMBERS = 200;
 
     private final WishViewModel wish;
     private final WishView view;
@@ -87,7 +85,7 @@ final class Planning {
             public Optional<Sureness> sure(Drafted drafted) {
                 PlanRequest request = drafted.wish().request();
                 return setting.sure()
-                        .bands(request, drafted.plan(), setting.clock().instant(), MEMBERS);
+                        .bands(request, drafted.plan(), setting.clock().instant(), Members.USUAL);
             }
 
             @Override

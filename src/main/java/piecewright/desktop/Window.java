@@ -135,8 +135,10 @@ public final class Window {
         telling(() -> {
             Desk next = desk(Optional.of(saved()));
             scene.ifPresent(shown -> shown.setRoot(next.node()));
+            Optional<Path> lookedAt = desk.lookedAt();
             desk = next;
-            desk.go(place);
+            lookedAt.ifPresent(desk::lookAt);
+            if (place != Rail.Place.BATCH || desk.lookedAt().isPresent()) desk.go(place);
             dress(looks);
             tick();
         });
@@ -228,8 +230,12 @@ public final class Window {
         DemoBatch demo = new DemoBatch(workspace, setting.planner(), setting.newId());
         threads.background().execute(() -> {
             try {
-                boolean laid = demo.lay(units, setting.clock().instant()).isPresent();
-                if (laid) look();
+                demo.lay(units, setting.clock().instant())
+                        .ifPresent(laid -> threads.ui().execute(() -> {
+                            desk.lookAt(laid);
+                            desk.go(Rail.Place.BATCH);
+                            look();
+                        }));
             } catch (StoreException | NotWrittenException failed) {
                 threads.ui().execute(() -> desk.tell(String.valueOf(failed.getMessage())));
             }

@@ -69,6 +69,7 @@ public final class BatchView {
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         model.shownProperty().addListener((shown, before, now) -> show());
         model.proposalProperty().addListener((proposal, before, now) -> show());
+        model.bandsProperty().addListener((bands, before, now) -> banded());
         model.replyProperty().addListener((reply, before, now) -> reply(now));
         model.calendarNoteProperty().addListener((note, before, now) -> calendarNote.setText(now));
         show();
@@ -198,13 +199,26 @@ public final class BatchView {
             }
         });
         timeline.ghostProperty().set(proposal.flatMap(Proposal::chart).flatMap(chart -> shown.map(Shown::chart)));
-        timeline.chartProperty().set(proposal.flatMap(Proposal::chart).or(() -> shown.map(Shown::chart)));
+        proposal.flatMap(Proposal::chart)
+                .ifPresent(chart -> timeline.chartProperty().set(Optional.of(chart)));
+        banded();
         if (proposal.isPresent()) {
             Node late = late(proposal.get());
             side.show(List.of(late), late);
         } else side.show(List.of(sheet.node(), form), sheet.node());
         placeLook();
         showAct();
+    }
+
+    private void banded() {
+        boolean proposed =
+                model.proposalProperty().get().flatMap(Proposal::chart).isPresent();
+        if (proposed) return;
+        timeline.chartProperty()
+                .set(model.shownProperty()
+                        .get()
+                        .map(batch ->
+                                batch.chart().withBands(model.bandsProperty().get())));
     }
 
     private void showAct() {

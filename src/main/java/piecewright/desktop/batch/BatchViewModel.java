@@ -18,10 +18,14 @@ import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.desktop.timeline.ActMark.Standing;
+import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
+import piecewright.desktop.timeline.PieceChart.Bands;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Where;
@@ -43,12 +47,19 @@ public final class BatchViewModel {
     private final ReadOnlyObjectWrapper<Optional<Proposal>> proposal = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Reply> reply = new ReadOnlyObjectWrapper<>(Reply.nothing());
     private final ReadOnlyStringWrapper calendarNote = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Bands> bands = new ReadOnlyObjectWrapper<>(Bands.none());
+    private final Foresight foresight;
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
 
     /** Opens a kept batch. */
     public interface Opener {
         BatchAtHand open(Path file) throws StoreException;
+    }
+
+    /** Says how sure a plan is; empty for plans of which that cannot be told. */
+    public interface Foresight {
+        Optional<Sureness> of(PlanRequest request, Plan plan);
     }
 
     /** A batch as it stands. */
@@ -99,7 +110,10 @@ public final class BatchViewModel {
         }
     }
 
-    public BatchViewModel(Opener opener, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+    public BatchViewModel(
+            Opener opener, Foresight foresight, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+        this.foresight = foresight;
+        shown.addListener((batch, before, now) -> foresee(now));
         this.opener = opener;
         this.threads = threads;
         this.clock = clock;
@@ -108,6 +122,26 @@ public final class BatchViewModel {
 
     public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
         return shown.getReadOnlyProperty();
+    }
+
+    /** Where the figures of the piece shown lie eight times in ten; it follows the piece a little later. */
+    public ReadOnlyObjectProperty<Bands> bandsProperty() {
+        return bands.getReadOnlyProperty();
+    }
+
+    private void foresee(Optional<Shown> batch) {
+        bands.set(Bands.none());
+        batch.ifPresent(known -> threads.background().execute(() -> {
+            if (shown.get().filter(now -> now == known).isEmpty()) return;
+            Optional<Sureness> sure = foresight.of(known.batch().request(), known.plan());
+            double sd = known.where().water() instanceof Where.Water.Known water ? water.sdFraction() : 0;
+            Bands found = sure.map(each -> BandWriter.bands(
+                            known.chart(), known.plan(), each, known.where().now(), sd))
+                    .orElse(Bands.none());
+            threads.ui().execute(() -> {
+                if (shown.get().filter(now -> now == known).isPresent()) bands.set(found);
+            });
+        }));
     }
 
     public ReadOnlyObjectProperty<Optional<Proposal>> proposalProperty() {

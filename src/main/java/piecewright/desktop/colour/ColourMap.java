@@ -3,6 +3,7 @@ package piecewright.desktop.colour;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.VPos;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.PixelWriter;
@@ -66,6 +67,18 @@ final class ColourMap extends Painted {
     private MapFrame frame(ColourField field) {
         double em = em();
         return new MapFrame(field, 5 * em, 1.2 * em, getWidth() - 6 * em, getHeight() - 5.2 * em);
+    }
+
+    /** A reader is told the hours of the chosen cure. */
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        Optional<Shown> shown = model.shownProperty().get();
+        return switch (attribute) {
+            case VALUE -> shown.flatMap(Shown::point).map(Point::cureHours).orElse(0.0);
+            case MIN_VALUE -> shown.map(each -> each.field().leastHours()).orElse(0.0);
+            case MAX_VALUE -> shown.map(each -> each.field().mostHours()).orElse(1.0);
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
     }
 
     @Override

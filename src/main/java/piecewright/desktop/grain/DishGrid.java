@@ -1,5 +1,6 @@
 package piecewright.desktop.grain;
 
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
@@ -58,6 +59,16 @@ final class DishGrid extends Painted {
         else if (code == KeyCode.DOWN) counted.germinated(now + TEN);
         else return;
         event.consume();
+    }
+
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return switch (attribute) {
+            case VALUE -> (double) dish.germinated();
+            case MIN_VALUE -> 0.0;
+            case MAX_VALUE -> (double) dish.corns();
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
     }
 
     @Override

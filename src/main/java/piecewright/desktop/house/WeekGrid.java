@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import javafx.geometry.VPos;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
@@ -31,7 +32,7 @@ final class WeekGrid extends Painted {
         this.model = model;
         getStyleClass().add("week-grid");
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleRole(AccessibleRole.SLIDER);
         setMinSize(360, 380);
         setPrefSize(600, 500);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
@@ -120,6 +121,17 @@ final class WeekGrid extends Painted {
 
     private double quarterHeight() {
         return (getHeight() - top() - 10) / PaintedWeek.QUARTERS;
+    }
+
+    /** A reader is told at which quarter of the week the caret stands. */
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return switch (attribute) {
+            case VALUE -> (double) day.ordinal() * PaintedWeek.QUARTERS + from;
+            case MIN_VALUE -> 0.0;
+            case MAX_VALUE -> 7.0 * PaintedWeek.QUARTERS - 1;
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
     }
 
     @Override

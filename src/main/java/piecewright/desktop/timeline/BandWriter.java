@@ -11,6 +11,7 @@ import piecewright.desktop.timeline.PieceChart.Edges;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Sureness;
+import piecewright.learn.Interval;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 
@@ -21,6 +22,9 @@ import piecewright.plan.Plan;
 public final class BandWriter {
     /** Acts seldom needed tell of few of the ways things may go. */
     private static final double LEAST_HAPPENS_FRACTION = 0.5;
+
+    /** From the middle to the ninetieth percentile, standard deviations. */
+    private static final double TENTH_SD = Interval.TENTH_SD;
 
     private final List<Anchor> anchors = new ArrayList<>();
 
@@ -50,6 +54,42 @@ public final class BandWriter {
                         traces.growth(),
                         act -> act.expect().acrospireFraction().orElse(0),
                         bands -> bands.acrospireFraction().orElse(new Band(0, 0, 0))));
+    }
+
+    /**
+     * The bands of a piece under way: until now what had been foretold, from now on narrower by what the last weight
+     * told. How the moisture's doubt grows from now on is taken to be as uncertain as it was before.
+     *
+     * @param sdFraction how well the moisture is known now
+     */
+    public static Bands bands(PieceChart chart, Plan plan, Sureness sure, Instant now, double sdFraction) {
+        Bands foretold = bands(chart, plan, sure);
+        Edges moisture = narrowed(chart.traces().moisture(), foretold.moisture(), now, 100 * TENTH_SD * sdFraction);
+        return new Bands(moisture, foretold.grain(), foretold.growth());
+    }
+
+    private static Edges narrowed(Trace trace, Edges edges, Instant now, double halfWidth) {
+        if (edges.low().at(now).isEmpty() || trace.at(now).isEmpty()) return edges;
+        double spreadNow =
+                (edges.high().at(now).getAsDouble() - edges.low().at(now).getAsDouble()) / 2;
+        List<Trace.Point> low = new ArrayList<>();
+        List<Trace.Point> high = new ArrayList<>();
+        for (int i = 0; i < edges.low().points().size(); i++) {
+            Trace.Point below = edges.low().points().get(i);
+            Trace.Point above = edges.high().points().get(i);
+            if (!below.at().isAfter(now)) {
+                low.add(below);
+                high.add(above);
+                continue;
+            }
+            double spread = (above.figure() - below.figure()) / 2;
+            double grown = Math.max(0, spread * spread - spreadNow * spreadNow);
+            double half = Math.min(spread, Math.sqrt(grown + halfWidth * halfWidth));
+            double middle = trace.at(below.at()).orElse((above.figure() + below.figure()) / 2);
+            low.add(new Trace.Point(below.at(), Math.max(0, middle - half)));
+            high.add(new Trace.Point(above.at(), middle + half));
+        }
+        return new Edges(new Trace(low), new Trace(high));
     }
 
     private static Band percent(Band band) {

@@ -44,7 +44,10 @@ record Readout(List<Entry> entries) {
         OptionalDouble low = edges.low().at(at);
         OptionalDouble high = edges.high().at(at);
         String band = figure.isPresent() && low.isPresent() && high.isPresent()
-                ? WindowWords.say("readout.band", format.apply(low.getAsDouble()), format.apply(high.getAsDouble()))
+                ? WindowWords.say(
+                        "readout.band",
+                        format.apply(low.getAsDouble()).replaceAll("[^0-9]+$", ""),
+                        format.apply(high.getAsDouble()).replaceAll("[^0-9]+$", ""))
                 : "";
         return new Entry(key, WindowWords.say("readout." + key), text, band);
     }
