@@ -212,6 +212,11 @@ final class Desk {
         if (Files.exists(batch)) batches.lookAt(batch);
     }
 
+    /** True when nobody is busy on another screen yet: there is none, or the pieces are looked at. */
+    boolean waits() {
+        return place == Rail.Place.BATCH || !known.complete();
+    }
+
     Rail.Place place() {
         return place;
     }

@@ -233,7 +233,7 @@ public final class Window {
                 demo.lay(units, setting.clock().instant())
                         .ifPresent(laid -> threads.ui().execute(() -> {
                             desk.lookAt(laid);
-                            desk.go(Rail.Place.BATCH);
+                            if (desk.waits()) desk.go(Rail.Place.BATCH);
                             look();
                         }));
             } catch (StoreException | NotWrittenException failed) {

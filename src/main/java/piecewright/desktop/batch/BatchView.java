@@ -13,7 +13,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import piecewright.desktop.act.ActSheet;
+import piecewright.desktop.batch.BatchViewModel.Moved;
 import piecewright.desktop.batch.BatchViewModel.Proposal;
 import piecewright.desktop.batch.BatchViewModel.Reply;
 import piecewright.desktop.batch.BatchViewModel.Shown;
@@ -233,11 +235,8 @@ public final class BatchView {
         boolean possible = proposal.chart().isPresent();
         Label head = words("title", WindowWords.say(possible ? "batch.moves" : "batch.no-plan"));
         list.getChildren().add(head);
-        for (String move : proposal.moves()) {
-            VBox row = new VBox(words("body", move));
-            row.getStyleClass().add("move-row");
-            list.getChildren().add(row);
-        }
+        proposal.sentences().forEach(sentence -> list.getChildren().add(words("body", sentence)));
+        proposal.moves().forEach(move -> list.getChildren().add(row(move)));
         Button keep = button("batch.keep-old", "batch-keep-old", model::keepOld);
         if (possible) {
             Button accept = button("batch.accept", "batch-accept", model::accept);
@@ -247,6 +246,21 @@ public final class BatchView {
             list.getChildren().add(keep);
         }
         return list;
+    }
+
+    private static Node row(Moved move) {
+        Text from = new Text(move.from());
+        from.setStrikethrough(true);
+        from.getStyleClass().add("moved-from");
+        boolean dropped = move.to().isEmpty();
+        Label to = new Label(dropped ? WindowWords.say("batch.dropped") : move.to());
+        to.getStyleClass().add(dropped ? "moved-dropped" : "moved-to");
+        Label arrow = new Label(move.from().isEmpty() ? WindowWords.say("batch.new") : "→");
+        FlowPane when = new FlowPane(6, 0, from, arrow, to);
+        if (move.from().isEmpty()) when.getChildren().remove(from);
+        VBox row = new VBox(2, words("strong", move.title()), when, words("caption", move.because()));
+        row.getStyleClass().add("move-row");
+        return row;
     }
 
     private static Label words(String style, String text) {

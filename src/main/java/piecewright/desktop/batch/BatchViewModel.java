@@ -17,6 +17,7 @@ import piecewright.app.CalendarUpdate;
 import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.timeline.ActMark;
 import piecewright.desktop.timeline.ActMark.Standing;
 import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.ChartWriter;
@@ -32,6 +33,7 @@ import piecewright.replan.Where;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
 import piecewright.text.EntryWords;
+import piecewright.text.MomentFormat;
 import piecewright.text.MovePage;
 import piecewright.text.WherePage;
 import piecewright.text.WindowWords;
@@ -73,12 +75,21 @@ public final class BatchViewModel {
         }
     }
 
-    /** A new plan of the rest beside the old one; no chart where there is no plan. */
-    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<String> moves) {
+    /**
+     * A new plan of the rest beside the old one; no chart where there is no plan.
+     *
+     * @param sentences why there is none, or that nothing moves
+     */
+    public record Proposal(
+            ReplanResult result, Optional<PieceChart> chart, List<Moved> moves, List<String> sentences) {
         public Proposal {
             moves = List.copyOf(moves);
+            sentences = List.copyOf(sentences);
         }
     }
+
+    /** One act that moves, is new or is dropped: what it is, from when to when, and why; empty texts for no time. */
+    public record Moved(String title, String from, String to, String because) {}
 
     /**
      * What came of a typed line.
@@ -252,13 +263,30 @@ public final class BatchViewModel {
     private Proposal proposal(BatchAtHand opened, ReplanResult result) {
         MovePage page = new MovePage(units, opened.zone(), opened.journal());
         if (result instanceof Replanned replanned) {
-            return new Proposal(
-                    result, Optional.of(chart(opened, replanned.plan(), result)), page.moved(replanned.moves()));
+            PieceChart chart = chart(opened, replanned.plan(), result);
+            MomentFormat moments = new MomentFormat(opened.zone(), units.locale());
+            List<Moved> moves = replanned.moves().stream()
+                    .map(move -> new Moved(
+                            title(chart, move.actId()),
+                            move.from().map(moments::moment).orElse(""),
+                            move.to().map(moments::moment).orElse(""),
+                            page.because(move.because())))
+                    .toList();
+            List<String> sentences = moves.isEmpty() ? page.moved(replanned.moves()) : List.of();
+            return new Proposal(result, Optional.of(chart), moves, sentences);
         }
         Wording wording = new Wording(units, opened.zone());
         List<String> why = ((ReplanResult.NotPossible) result)
                 .obstacles().stream().map(wording::obstacle).toList();
-        return new Proposal(result, Optional.empty(), why);
+        return new Proposal(result, Optional.empty(), List.of(), why);
+    }
+
+    /** What an act is called in the new plan, or in the old one where that alone has it. */
+    private String title(PieceChart chart, String actId) {
+        return chart.act(actId)
+                .or(() -> shown.get().flatMap(old -> old.chart().act(actId)))
+                .map(ActMark::title)
+                .orElse(actId);
     }
 
     private PieceChart chart(BatchAtHand opened, Plan plan, ReplanResult result) {
