@@ -7,11 +7,13 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import piecewright.app.WorkspacePlace;
 import piecewright.cli.Piecewright;
 import piecewright.cli.ReaderMayLeave;
 import piecewright.cli.Secrets;
@@ -33,7 +35,11 @@ public final class Main {
                 UUID::randomUUID,
                 new Planner(ModelParameters.defaults())::plan,
                 new Secrets(System.getenv(), Main::password),
-                new Continuation(ModelParameters.defaults()));
+                new Continuation(ModelParameters.defaults()),
+                WorkspacePlace.usual(
+                        System.getenv(),
+                        System.getProperty("os.name", ""),
+                        Path.of(System.getProperty("user.home", "."))));
         int code = Piecewright.run(surroundings, arguments);
         if (code != 0) System.exit(code);
     }

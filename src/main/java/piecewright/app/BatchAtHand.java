@@ -10,18 +10,20 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.UUID;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
+import piecewright.journal.Report;
 import piecewright.journal.Report.Corrected;
 import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
+import piecewright.replan.Finished;
 import piecewright.replan.Position;
 import piecewright.replan.Question;
 import piecewright.replan.ReplanResult;
@@ -29,6 +31,7 @@ import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
 import piecewright.replan.Where;
 import piecewright.store.BatchFile;
+import piecewright.store.FolderLock;
 import piecewright.store.JournalFile;
 import piecewright.store.JournalFile.Content;
 import piecewright.store.JournalFile.DamagedLine;
@@ -46,15 +49,16 @@ import piecewright.text.LineReading.Understood;
 /** A kept batch with its journal: what its faces record in it, where it stands, how its rest is planned anew. */
 public final class BatchAtHand {
     private final Path file;
-    private final UUID id;
+    private final SavedBatch saved;
     private final ReadWish wish;
     private final Batch batch;
     private final List<DamagedLine> damaged;
     private final Continuation continuation;
 
-    private BatchAtHand(Path file, UUID id, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
+    private BatchAtHand(
+            Path file, SavedBatch saved, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
         this.file = file;
-        this.id = id;
+        this.saved = saved;
         this.wish = wish;
         this.batch = batch;
         this.damaged = List.copyOf(damaged);
@@ -68,14 +72,21 @@ public final class BatchAtHand {
         PlanTimes times = PlanTimes.of(file, saved);
         Content content = JournalFile.read(JournalFile.beside(file), saved.id());
         Batch batch = new Batch(wish.request(), times.grainKg(), times.visits(), saved.knownEntry(), content.journal());
-        return new BatchAtHand(file, saved.id(), wish, batch, content.damaged(), continuation);
+        return new BatchAtHand(file, saved, wish, batch, content.damaged(), continuation);
     }
 
     /** The same batch in another house: other hours, other kit. */
     public BatchAtHand inHouse(Path houseFile) throws StoreException {
         ReadWish moved = wish.withHouse(houseFile);
         Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
-        return new BatchAtHand(file, id, moved, elsewhere, damaged, continuation);
+        return new BatchAtHand(file, saved, moved, elsewhere, damaged, continuation);
+    }
+
+    /** The same batch beside others: their hands and kit are not free. */
+    public BatchAtHand beside(List<Booking> others) {
+        ReadWish among = wish.withRequest(wish.request().beside(others));
+        Batch busy = new Batch(among.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
+        return new BatchAtHand(file, saved, among, busy, damaged, continuation);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
@@ -85,7 +96,32 @@ public final class BatchAtHand {
 
     /** The batch as lessons are drawn from it. */
     public Lessons.Batch told() {
-        return new Lessons.Batch(id, wish.request(), batch.grainKg(), batch.journal());
+        return new Lessons.Batch(saved.id(), wish.request(), batch.grainKg(), batch.journal());
+    }
+
+    /** When the batch was closed; empty while it is under way. */
+    public Optional<Instant> finishedAt() {
+        return saved.finishedAt();
+    }
+
+    /** What its plan expected of it in the end. */
+    public PlanTimes.Expected expected() throws StoreException {
+        return PlanTimes.expected(file, saved);
+    }
+
+    /** What went in and what came out; empty before its malt was weighed. */
+    public Optional<Finished> finished(Instant now) {
+        return where(batch, now).flatMap(where -> Finished.of(batch, where.happened()));
+    }
+
+    /** Closes the batch; refused when it was changed by anybody since it was opened. */
+    void close(Instant now) throws NotWrittenException {
+        try (FolderLock lock = Locking.of(List.of(file))) {
+            Keeping.mustBeAsSeen(file, Optional.of(saved));
+            if (lock.holds()) BatchFile.write(file, saved.finished(now));
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
     }
 
     public ZoneId zone() {
@@ -128,7 +164,7 @@ public final class BatchAtHand {
     /** Reads a typed line and adds what it means to the journal. */
     public Recording recordLine(String line, DisplayUnits units, Instant now)
             throws StoreException, NotWrittenException {
-        Optional<Act> next = where(now).flatMap(where -> where.next().act());
+        Optional<Act> next = where(batch, now).flatMap(where -> where.next().act());
         LineReader.Expecting expecting = new LineReader.Expecting(
                 now,
                 next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
@@ -142,13 +178,25 @@ public final class BatchAtHand {
         return kept(drafts, now);
     }
 
-    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
-        Content after;
+    /** The same batch with these written down as of now. */
+    BatchAtHand noting(List<Report> reports, Instant now) throws NotWrittenException {
+        if (reports.isEmpty()) return this;
+        Content after = appended(reports.stream()
+                .map(report -> new Draft(now, now, Optional.empty(), report))
+                .toList());
+        return new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, continuation);
+    }
+
+    private Content appended(List<Draft> drafts) throws NotWrittenException {
         try {
-            after = JournalFile.append(JournalFile.beside(file), id, journal -> drafts);
+            return JournalFile.append(JournalFile.beside(file), saved.id(), journal -> drafts);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }
+    }
+
+    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
+        Content after = appended(drafts);
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
         Set<Integer> numbers = new HashSet<>();
@@ -156,9 +204,9 @@ public final class BatchAtHand {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        BatchAtHand later = new BatchAtHand(file, id, wish, batch.withJournal(after.journal()), damaged, continuation);
+        Batch later = batch.withJournal(after.journal());
         List<Question> raised = new ArrayList<>();
-        later.where(now)
+        where(later, now)
                 .ifPresent(where -> where.happened().questions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
@@ -169,20 +217,31 @@ public final class BatchAtHand {
         return batch.journal().vessels();
     }
 
-    /** Where the piece stands; empty when the house has no kit for it any more. */
-    public Optional<Where> where(Instant now) {
-        return new Position(continuation).of(batch, vessels(), now);
+    /**
+     * Where the piece stands, its lot and kit taken as this batch has taught them so far; empty when the house has no
+     * kit for it any more.
+     */
+    public Optional<Where> where(Instant now) throws StoreException {
+        return where(learned(), now);
     }
 
-    /** The rest planned anew. */
-    public ReplanResult replan(Instant now) {
-        return new Replanner(continuation).replan(batch, vessels(), now);
+    private Optional<Where> where(Batch believed, Instant now) {
+        return new Position(continuation).of(believed, believed.journal().vessels(), now);
+    }
+
+    /** The rest planned anew, by a lot and a kit as this batch has taught them so far. */
+    public ReplanResult replan(Instant now) throws StoreException {
+        return new Replanner(continuation).replan(learned(), vessels(), now);
+    }
+
+    private Batch learned() throws StoreException {
+        return batch.withRequest(LearnedSoFar.of(told(), lessons()));
     }
 
     /** Writes the plan as it stands into a calendar; what changed there since the last time. */
     public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, () -> id);
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, saved::id);
         Plan plan = where(now)
                 .orElseThrow(() ->
                         new StoreException(file, "its house has no kit that holds this batch any more; mend the house"))
@@ -190,10 +249,14 @@ public final class BatchAtHand {
         return keeping.keep(wish, plan, batch.known(), manner, now);
     }
 
-    /** Keeps a new plan in place of the old one, and in a calendar where asked. */
+    /**
+     * Keeps a new plan in place of the old one, and in a calendar where asked; refused when the batch was changed by
+     * anybody since it was opened.
+     */
     public Keeping.Kept accept(Replanned replanned, Optional<Path> calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, () -> id);
+        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, saved::id)
+                .madeFrom(saved);
         Plan plan = replanned.plan();
         return keeping.keep(wish, plan, batch.journal().nextNumber() - 1, manner, now);
     }

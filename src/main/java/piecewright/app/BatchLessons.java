@@ -2,12 +2,14 @@ package piecewright.app;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import piecewright.learn.Learned;
 import piecewright.learn.Lessons;
 import piecewright.learn.Lessons.Known;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.plan.ModelParameters;
+import piecewright.store.FolderLock;
 import piecewright.store.LearnedFile;
 import piecewright.store.StoreException;
 
@@ -35,16 +37,20 @@ public record BatchLessons(Path lotFile, Path houseFile) {
 
     /** Learns from the batch and keeps it. */
     public Outcome keep(Lessons.Batch batch, Instant now) throws StoreException, NotWrittenException {
-        Outcome outcome = soFar(batch, now);
-        if (outcome instanceof Outcome.Taught taught) {
-            try {
-                LearnedFile.write(lotFile, taught.known().lot());
-                LearnedFile.write(houseFile, taught.known().house());
-            } catch (StoreException failed) {
-                throw new NotWrittenException(failed);
-            }
+        try (FolderLock lock = Locking.of(List.of(lotFile, houseFile))) {
+            Outcome outcome = soFar(batch, now);
+            if (outcome instanceof Outcome.Taught taught && lock.holds()) write(taught);
+            return outcome;
         }
-        return outcome;
+    }
+
+    private void write(Outcome.Taught taught) throws NotWrittenException {
+        try {
+            LearnedFile.write(lotFile, taught.known().lot());
+            LearnedFile.write(houseFile, taught.known().house());
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
     }
 
     private static Learned learned(Path file) throws StoreException {

@@ -26,6 +26,14 @@ final class Beside {
         return named(calendar, ".batches.json");
     }
 
+    /** The file of one of several batches: plan-2.json for plan.json. */
+    static Path part(Path file, int number) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        String numbered = dot < 1 ? name + "-" + number : name.substring(0, dot) + "-" + number + name.substring(dot);
+        return file.resolveSibling(numbered);
+    }
+
     private static Path named(Path file, String ending) {
         return file.resolveSibling(file.getFileName() + ending);
     }

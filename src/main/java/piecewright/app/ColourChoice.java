@@ -1,6 +1,7 @@
 package piecewright.app;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import piecewright.chart.ColourChart;
@@ -8,6 +9,7 @@ import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure;
 import piecewright.colour.CureMap;
+import piecewright.colour.RoastMap;
 import piecewright.house.House;
 import piecewright.plan.HottestHeat;
 import piecewright.process.kiln.KilnParameters;
@@ -37,12 +39,17 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     public static ColourAim aim(Optional<House> house) {
         KilnParameters parameters = KilnParameters.defaults();
         return house.map(there -> HottestHeat.aim(there, parameters))
-                .orElse(new ColourAim(parameters, Double.POSITIVE_INFINITY, OvenLimit.CEILING_C));
+                .orElse(new ColourAim(parameters, new ColourAim.Kit(Double.POSITIVE_INFINITY, OvenLimit.CEILING_C, 1)));
     }
 
     /** The cure of a style over temperature and hours, for a picture. */
     public static CureMap map(MaltStyle style, Optional<House> house) {
         return CureMap.of(new Cure(style, KilnParameters.defaults()), hottestC(house));
+    }
+
+    /** The last roast of a roasted style over oven temperature and minutes, for a picture. */
+    public static RoastMap roasts(MaltStyle style, Optional<House> house) {
+        return RoastMap.of(style, KilnParameters.defaults(), aim(house).kit().hottestOvenC());
     }
 
     /** What the cures of these styles give with the kit there is, as an SVG picture. */
@@ -61,8 +68,16 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
     public String page(DisplayUnits units) {
         ColourPage page = new ColourPage(units);
         StringBuilder text = new StringBuilder(page.head(colourEbc));
-        for (Way way : ways) text.append(page.way(way.style().title(), way.reach()));
+        List<Way> reachedFirst = ways.stream()
+                .sorted(Comparator.comparingInt(way -> rank(way.reach())))
+                .toList();
+        for (Way way : reachedFirst) text.append(page.way(way.style().title(), way.reach()));
         return text.toString();
+    }
+
+    private static int rank(ColourReach reach) {
+        if (reach.isReached()) return 0;
+        return reach instanceof ColourReach.NoHeater || reach instanceof ColourReach.NoBox ? 2 : 1;
     }
 
     public String json() {

@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import piecewright.ensemble.Figure;
 import piecewright.grain.GrainKind;
 import piecewright.grain.GrainLot;
 import piecewright.grain.Treatment;
 import piecewright.house.House;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Obstacle;
+import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
@@ -81,33 +83,44 @@ public record GrainPurchase(ShoppingList list, Currency currency, List<Unplanned
         Optional<House> house =
                 there.isPresent() ? Optional.of(HouseFile.read(there.get().houseFile())) : Optional.empty();
         GrainBuyer buyer = new GrainBuyer(ModelParameters.defaults());
-        List<GrainNeed> needs = new ArrayList<>();
+        List<GrainNeed> toBuy = new ArrayList<>();
+        List<GrainNeed> atHome = new ArrayList<>();
         List<Unplanned> unplanned = new ArrayList<>();
         for (Wish wish : wishes) {
             GrainLot used = lot.filter(read -> wish.style().grains().contains(read.kind()))
                     .orElseGet(() -> GrainBuyer.usual(wish.style().grains().get(0)));
             Optional<GrainNeed> planned = house.flatMap(where -> planned(wish, used, where, there.get(), unplanned));
+            List<GrainNeed> needs = wish.amount() instanceof Amount.RawGrain ? atHome : toBuy;
             needs.add(planned.orElseGet(() -> usual(buyer, wish, used)));
         }
-        ShoppingList list = ShoppingList.of(needs, shop.ownedKg(), shop.sacks());
+        ShoppingList list = ShoppingList.of(toBuy, shop.ownedKg(), shop.sacks()).with(atHome);
         return new GrainPurchase(
                 list, shop.currency(), unplanned, house.map(House::zone).orElse(ZoneOffset.UTC));
     }
 
     private static GrainLot sound(Path lotFile) throws StoreException {
         GrainLot read = LotFile.read(lotFile);
-        if (read.treatment() != Treatment.TREATED) return read;
+        if (read.safeTreatment() != Treatment.TREATED) return read;
         throw new StoreException(lotFile, "holds treated seed, which is never malted; buy other grain");
     }
 
     private static Optional<GrainNeed> planned(
             Wish wish, GrainLot lot, House house, There there, List<Unplanned> unplanned) {
         When when = new When.StartOn(there.start());
-        PlanResult result = there.planner().apply(new PlanRequest(wish.style(), lot, house, wish.amount(), when));
-        return result.match(planned -> Optional.of(GrainNeed.of(planned.plan(), lot)), not -> {
+        PlanRequest request = new PlanRequest(wish.style(), lot, house, wish.amount(), when);
+        PlanResult result = there.planner().apply(request);
+        return result.match(planned -> Optional.of(refined(request, planned.plan())), not -> {
             unplanned.add(new Unplanned(wish.style().title(), not.obstacles()));
             return Optional.empty();
         });
+    }
+
+    private static GrainNeed refined(PlanRequest request, Plan plan) {
+        GrainNeed need = GrainNeed.of(plan, request.lot());
+        return new HowSure(ModelParameters.defaults())
+                .of(request, plan, Figure.MALT_KG)
+                .map(malt -> need.likely(malt.p10(), malt.p90()))
+                .orElse(need);
     }
 
     private static GrainNeed usual(GrainBuyer buyer, Wish wish, GrainLot lot) {

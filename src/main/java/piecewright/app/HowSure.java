@@ -3,8 +3,10 @@ package piecewright.app;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import piecewright.ensemble.Band;
 import piecewright.ensemble.Belief;
 import piecewright.ensemble.Ensemble;
+import piecewright.ensemble.Figure;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.WhatHelps;
 import piecewright.plan.Blueprint;
@@ -16,6 +18,9 @@ import piecewright.plan.Planner;
 
 /** How sure a plan is and what would help, as the faces ask it. */
 public final class HowSure {
+    /** Judgement: enough for a band to stand still to a tenth of its width. */
+    private static final int MEMBERS = 200;
+
     private final Planner planner;
 
     public HowSure(ModelParameters parameters) {
@@ -43,6 +48,15 @@ public final class HowSure {
         Blueprint blueprint = planner.blueprint(request, plan);
         WhatHelps help = new WhatHelps(planner, asOf(request, now), sure.members());
         return sure.withHelp(help.best(blueprint, Belief.prior(blueprint), sure.verdict()));
+    }
+
+    /** Band of one figure of the finished piece; empty where the ensemble has no rules for the plan or no such figure. */
+    public Optional<Band> of(PlanRequest request, Plan plan, Figure figure) {
+        Blueprint blueprint = planner.blueprint(request, plan);
+        Instant asOf = asOf(request, plan.startsAt());
+        return Ensemble.of(blueprint, asOf)
+                .flatMap(ensemble ->
+                        ensemble.sureness(Belief.prior(blueprint), MEMBERS).figure(figure));
     }
 
     /** The day from which acts are wished, or now where only the start is told. */

@@ -17,6 +17,7 @@ import piecewright.plan.Plan;
 import piecewright.store.AgendaReader;
 import piecewright.store.AtomicFile;
 import piecewright.store.BatchFile;
+import piecewright.store.FolderLock;
 import piecewright.store.LedgerFile;
 import piecewright.store.PlanJson;
 import piecewright.store.SavedBatch;
@@ -34,14 +35,27 @@ import piecewright.text.Wording;
 public final class Keeping {
     private final Targets targets;
     private final Ledger ledger;
+    private final Optional<SavedBatch> seen;
 
-    private Keeping(Targets targets, Ledger ledger) {
+    private Keeping(Targets targets, Ledger ledger, Optional<SavedBatch> seen) {
         this.targets = targets;
         this.ledger = ledger;
+        this.seen = seen;
+    }
+
+    /** The same for a plan made from the batch as it was then; whatever changed since is not written over. */
+    Keeping madeFrom(SavedBatch batch) {
+        return new Keeping(targets, ledger, Optional.of(batch));
     }
 
     /** The files to write. */
     public record Targets(Optional<Path> batch, Optional<Path> calendar) {
+        /** The files of one of several batches. */
+        public Targets part(int number) {
+            return new Targets(
+                    batch.map(file -> Beside.part(file, number)), calendar.map(file -> Beside.part(file, number)));
+        }
+
         /** These files and others. */
         public List<Path> and(Path... others) {
             List<Path> all = new ArrayList<>(List.of(others));
@@ -64,8 +78,9 @@ public final class Keeping {
         mustHavePlaces(targets);
         Optional<Ledger> beside =
                 targets.calendar().isPresent() ? ledgerBeside(targets.calendar().get()) : Optional.empty();
-        Optional<UUID> saved = savedId(targets, wish);
-        UUID id = saved.orElseGet(() -> beside.map(Ledger::batch).orElseGet(newId));
+        Optional<SavedBatch> saved = saved(targets, wish);
+        UUID id = saved.map(SavedBatch::id)
+                .orElseGet(() -> beside.map(Ledger::batch).orElseGet(newId));
         Optional<Ledger> kept =
                 targets.batch().isPresent() ? ledgerBeside(targets.batch().get()) : beside;
         Ledger ledger = kept.filter(known -> known.batch().equals(id))
@@ -74,7 +89,7 @@ public final class Keeping {
         if (targets.calendar().isPresent()) {
             OneOffCalendar.mayBeWritten(targets.calendar().get(), List.of(ledger));
         }
-        return new Keeping(targets, ledger);
+        return new Keeping(targets, ledger, saved);
     }
 
     private static void mustHavePlaces(Targets targets) throws NotWrittenException {
@@ -93,7 +108,7 @@ public final class Keeping {
         return Files.exists(beside) ? Optional.of(LedgerFile.read(beside)) : Optional.empty();
     }
 
-    private static Optional<UUID> savedId(Targets targets, ReadWish wish) throws StoreException {
+    private static Optional<SavedBatch> saved(Targets targets, ReadWish wish) throws StoreException {
         if (targets.batch().isEmpty() || !Files.exists(targets.batch().get())) return Optional.empty();
         Path file = targets.batch().get();
         SavedBatch before = BatchFile.read(file);
@@ -102,7 +117,10 @@ public final class Keeping {
         if (!same) {
             throw new StoreException(file, "holds a batch of another style or lot; name another file for this one");
         }
-        return Optional.of(before.id());
+        if (before.finishedAt().isPresent()) {
+            throw new StoreException(file, "holds a batch that is finished; name another file for this one");
+        }
+        return Optional.of(before);
     }
 
     /** What {@link #keep} would tell the calendars. */
@@ -126,19 +144,37 @@ public final class Keeping {
     /** The same for a plan that takes a journal into account up to an entry. */
     public Kept keep(ReadWish wish, Plan plan, int knownEntry, CalendarManner manner, Instant now)
             throws NotWrittenException {
-        try {
-            SavedBatch saved = batch(wish, plan, knownEntry, manner.units());
-            if (targets.batch().isPresent()) BatchFile.write(targets.batch().get(), saved);
-            Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
-                    ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(asKept(saved)))
-                            .write(manner, now))
-                    : Optional.empty();
-            Optional<CalendarUpdate> live = targets.batch().isPresent()
-                    ? LiveCalendar.refresh(targets.batch().get(), now)
-                    : Optional.empty();
-            return new Kept(calendar, live);
+        Optional<CalendarUpdate> calendar;
+        try (FolderLock lock = Locking.of(targets.and())) {
+            calendar = written(batch(wish, plan, knownEntry, manner.units()), manner, now, lock);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
+        }
+        Optional<CalendarUpdate> live = targets.batch().isPresent()
+                ? LiveCalendar.refresh(targets.batch().get(), now)
+                : Optional.empty();
+        return new Kept(calendar, live);
+    }
+
+    private Optional<CalendarUpdate> written(SavedBatch saved, CalendarManner manner, Instant now, FolderLock lock)
+            throws StoreException, NotWrittenException {
+        if (targets.batch().isPresent()) {
+            Path file = targets.batch().get();
+            mustBeAsSeen(file, seen);
+            BatchFile.write(file, saved);
+        }
+        if (targets.calendar().isEmpty()) return Optional.empty();
+        return Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(asKept(saved)))
+                .write(manner, now, lock));
+    }
+
+    static void mustBeAsSeen(Path file, Optional<SavedBatch> seen) throws StoreException {
+        Optional<SavedBatch> there = Files.exists(file) ? Optional.of(BatchFile.read(file)) : Optional.empty();
+        if (!there.equals(seen)) {
+            throw new StoreException(
+                    file,
+                    "was changed by another window or terminal meanwhile, and was left as it is; look at it again and"
+                            + " do it again");
         }
     }
 
@@ -146,7 +182,7 @@ public final class Keeping {
         Map<String, UUID> uids = new HashMap<>();
         for (Act act : plan.acts()) uids.put(act.id(), ledger.uidOf(act.id()));
         String json = new PlanJson(new Wording(units, plan.subject().zone())).write(plan);
-        return new SavedBatch(ledger.batch(), wish.texts(), json, uids, knownEntry);
+        return new SavedBatch(ledger.batch(), wish.texts(), json, uids, knownEntry, Optional.empty());
     }
 
     /** Read back from its document even where it is not kept, so that its entries are the same when it is. */

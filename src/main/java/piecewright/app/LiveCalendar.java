@@ -15,6 +15,7 @@ import piecewright.plan.Agenda;
 import piecewright.publish.CalendarFile;
 import piecewright.publish.CalendarFile.Purpose;
 import piecewright.store.AtomicFile;
+import piecewright.store.FolderLock;
 import piecewright.store.LiveFile;
 import piecewright.store.LiveList;
 import piecewright.store.StoreException;
@@ -105,6 +106,15 @@ public final class LiveCalendar {
 
     /** Notes what is shown, then brings the file up to date. */
     public CalendarUpdate write(Instant now) throws NotWrittenException {
+        List<Path> touched = new ArrayList<>(files());
+        touched.add(calendar);
+        try (FolderLock lock = Locking.of(touched)) {
+            return write(now, lock);
+        }
+    }
+
+    private CalendarUpdate write(Instant now, FolderLock lock) throws NotWrittenException {
+        if (!lock.holds()) throw new IllegalArgumentException("lock must be held");
         try {
             List<KeptBatch> batches = there();
             CalendarUpdate update = update(batches);

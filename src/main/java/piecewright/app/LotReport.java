@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import piecewright.assess.LotJudge;
 import piecewright.assess.LotJudgement;
-import piecewright.grain.ObservedLot;
+import piecewright.grain.GrainLot;
 import piecewright.store.JudgementJson;
 import piecewright.store.LotFile;
 import piecewright.store.StoreException;
@@ -12,10 +12,10 @@ import piecewright.text.DisplayUnits;
 import piecewright.text.JudgementPage;
 
 /** Judges the lot of a file. */
-public record LotReport(ObservedLot observed, LotJudgement judgement) {
+public record LotReport(GrainLot lot, LotJudgement judgement) {
     public static LotReport of(Path lotFile, LocalDate today) throws StoreException {
-        ObservedLot observed = LotFile.readObserved(lotFile);
-        return new LotReport(observed, LotJudge.judge(observed, today));
+        GrainLot lot = LotFile.read(lotFile);
+        return new LotReport(lot, LotJudge.judge(lot, today));
     }
 
     /** The same lot with a new last count of one dish, counted from 0; the file is changed. */
@@ -25,10 +25,10 @@ public record LotReport(ObservedLot observed, LotJudgement judgement) {
     }
 
     public String page(DisplayUnits units) {
-        return new JudgementPage(units).page(observed.lot().name(), judgement);
+        return new JudgementPage(units).page(lot.name(), judgement);
     }
 
     public String json(DisplayUnits units) {
-        return new JudgementJson(new JudgementPage(units)).write(observed.lot().name(), judgement);
+        return new JudgementJson(new JudgementPage(units)).write(lot.name(), judgement);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import piecewright.calendar.CalendarChanges;
 import piecewright.calendar.Ledger;
@@ -12,6 +13,7 @@ import piecewright.calendar.WrittenEvents;
 import piecewright.publish.CalendarFile;
 import piecewright.publish.CalendarFile.Purpose;
 import piecewright.store.AtomicFile;
+import piecewright.store.FolderLock;
 import piecewright.store.StoreException;
 import piecewright.store.TextFile;
 
@@ -79,7 +81,18 @@ public final class OneOffCalendar {
         return new CalendarUpdate(calendar.toString(), batches.get(0).zone(), changes, List.of());
     }
 
+    /** Writes it and the ledgers of its batches. */
     public CalendarUpdate write(CalendarManner manner, Instant now) throws NotWrittenException {
+        List<Path> files = new ArrayList<>(List.of(calendar));
+        batches.forEach(batch -> files.add(batch.shelf()));
+        try (FolderLock lock = Locking.of(files)) {
+            return write(manner, now, lock);
+        }
+    }
+
+    /** The same for who holds the lock of the folders. */
+    CalendarUpdate write(CalendarManner manner, Instant now, FolderLock lock) throws NotWrittenException {
+        if (!lock.holds()) throw new IllegalArgumentException("lock must be held");
         try {
             CalendarUpdate update = preview(manner);
             file().write(KeptBatch.members(batches, manner), now);

@@ -15,4 +15,9 @@ public record PlanWish(MaltStyle style, Path lotFile, Path houseFile, Amount amo
         Objects.requireNonNull(amount);
         Objects.requireNonNull(when);
     }
+
+    /** The same wish with lot and house in these files. */
+    public PlanWish withFiles(Path lot, Path house) {
+        return new PlanWish(style, lot, house, amount, when);
+    }
 }

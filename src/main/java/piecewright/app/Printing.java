@@ -20,7 +20,13 @@ public final class Printing {
     }
 
     /** The files to write. */
-    public record Targets(Optional<Path> sheet, Optional<Path> chart) {}
+    public record Targets(Optional<Path> sheet, Optional<Path> chart) {
+        /** The papers of one of several batches. */
+        public Targets part(int number) {
+            return new Targets(
+                    sheet.map(file -> Beside.part(file, number)), chart.map(file -> Beside.part(file, number)));
+        }
+    }
 
     /** Looks at what is there already; nothing is written before {@link #print}. */
     public static Printing open(Targets targets) throws StoreException, NotWrittenException {

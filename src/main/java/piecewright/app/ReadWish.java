@@ -4,15 +4,18 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
 import piecewright.learn.Taught;
+import piecewright.plan.Booking;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
+import piecewright.store.BookingsJson;
 import piecewright.store.HouseFile;
 import piecewright.store.LearnedFile;
 import piecewright.store.LotFile;
@@ -32,6 +35,7 @@ import piecewright.style.MaltStyle;
 public record ReadWish(PlanRequest request, String lotText, String houseText, Files files, LearnedTexts learned) {
     private static final String LOT_FILE = "lotFile";
     private static final String HOUSE_FILE = "houseFile";
+    private static final String BESIDES = "besides";
     private static final String LOT_LEARNED = "lotLearned";
     private static final String HOUSE_LEARNED = "houseLearned";
 
@@ -70,7 +74,10 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         House house = Taught.house(
                 HouseFile.parse(files.house(), texts.houseText()), LearnedFile.parse(batchFile, learned.house()));
         MaltStyle style = AimedStyle.of(batchFile, library.style(texts.styleKey()), texts.wish());
-        PlanRequest request = new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts));
+        String besides = texts.wish().getOrDefault(BESIDES, "");
+        List<Booking> bookings = besides.isEmpty() ? List.of() : BookingsJson.read(batchFile, besides);
+        PlanRequest request =
+                new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts), bookings);
         return new ReadWish(request, texts.lotText(), texts.houseText(), files, learned);
     }
 
@@ -155,6 +162,7 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         AimedStyle.note(request.style(), wish);
         wish.put(LOT_FILE, files.lot().toAbsolutePath().normalize().toString());
         wish.put(HOUSE_FILE, files.house().toAbsolutePath().normalize().toString());
+        if (!request.besides().isEmpty()) wish.put(BESIDES, BookingsJson.write(request.besides()));
         if (!learned.lot().isEmpty()) wish.put(LOT_LEARNED, learned.lot());
         if (!learned.house().isEmpty()) wish.put(HOUSE_LEARNED, learned.house());
         return new RequestTexts(request.style().key(), lotText, houseText, wish);

@@ -24,7 +24,8 @@ import piecewright.store.WindowFile;
 
 /**
  * A folder in which somebody keeps lots, houses and batches: "lots", "houses" and "batches" in it, and "demo" with lots
- * and houses of ours until it is removed.
+ * and houses of ours until it is removed. Beside each batch lies what belongs to it: its journal, the ledger of its
+ * calendar entries. Whatever changes a file holds the lock of its folder meanwhile.
  */
 public final class Workspace {
     private static final String DEMO = "demo";
@@ -66,8 +67,22 @@ public final class Workspace {
     public List<Path> batchFiles() throws StoreException {
         List<Path> files = new ArrayList<>(jsonFiles(batches()));
         files.addAll(jsonFiles(demoBatch().resolveSibling("")));
-        files.removeIf(file -> file.getFileName().toString().matches(".*\\.(ledger|published|live)\\.json"));
         return files;
+    }
+
+    /** Names by which files of the workspace are called. */
+    public WorkspaceNames names() {
+        return new WorkspaceNames(folder);
+    }
+
+    /** Puts back what can no longer be read and has a good copy; a sentence for each. */
+    public List<String> mend() throws StoreException {
+        List<String> mended = new ArrayList<>(Mending.window(windowFile()));
+        for (Path batch : batchFiles()) mended.addAll(Mending.batch(batch));
+        for (String part : List.of("lots", "houses", "demo/lots", "demo/houses")) {
+            for (Path file : jsonFiles(folder.resolve(part))) mended.addAll(Mending.learned(file));
+        }
+        return mended;
     }
 
     /** Where the demo's piece is kept. */
@@ -229,8 +244,7 @@ public final class Workspace {
             }
             removeDemoBatch();
             for (String part : List.of("lots", "houses", "batches", "")) {
-                Path emptied = folder.resolve(DEMO).resolve(part);
-                if (Files.isDirectory(emptied) && isEmpty(emptied)) Files.delete(emptied);
+                removeIfEmptied(folder.resolve(DEMO).resolve(part));
             }
         } catch (IOException failed) {
             throw new StoreException(folder.resolve(DEMO), "cannot be removed; check its permissions", failed);
@@ -248,10 +262,15 @@ public final class Workspace {
         }
     }
 
-    private static boolean isEmpty(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.findAny().isEmpty();
+    /** A folder that holds nothing but locks and good copies goes with them. */
+    private static void removeIfEmptied(Path emptied) throws IOException {
+        if (!Files.isDirectory(emptied)) return;
+        try (Stream<Path> files = Files.list(emptied)) {
+            List<Path> left = files.toList();
+            if (!left.stream().allMatch(file -> file.getFileName().toString().startsWith("."))) return;
+            for (Path file : left) Files.delete(file);
         }
+        Files.delete(emptied);
     }
 
     private static byte[] demoText(String name) throws StoreException {
@@ -293,9 +312,7 @@ public final class Workspace {
     private static List<Path> jsonFiles(Path folder) throws StoreException {
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
+            return files.filter(WorkspaceNames::isThing).sorted().toList();
         } catch (IOException failed) {
             throw new StoreException(folder, "cannot be listed; check its permissions", failed);
         }

@@ -13,7 +13,6 @@ import piecewright.assess.LotJudgement.TestKind;
 import piecewright.grain.GrainLot;
 import piecewright.grain.LotObservations;
 import piecewright.grain.LotObservations.Sign;
-import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 
 /** Weighs what is known of a lot. Pure: the same lot on the same day gets the same verdict. */
@@ -39,27 +38,29 @@ public final class LotJudge {
     /** Judgement: two dishes of 100 corns are the least that is worth reading. */
     private static final int USUAL_CORNS = 200;
 
+    private static final List<Sign> SPOILT = List.of(Sign.MUSTY, Sign.MOULDY, Sign.PINK);
+
     private LotJudge() {}
 
-    public static LotJudgement judge(ObservedLot observed, LocalDate today) {
-        LotCounts counts = LotCounts.of(observed.lot());
+    public static LotJudgement judge(GrainLot lot, LocalDate today) {
+        LotCounts counts = LotCounts.of(lot);
         List<Reason> reasons = new ArrayList<>();
-        seed(observed, reasons);
-        spoilt(observed, today, reasons);
-        growing(observed, counts, today, reasons);
+        seed(lot, reasons);
+        spoilt(lot, today, reasons);
+        growing(lot, counts, today, reasons);
         water(counts, reasons);
-        corns(observed, counts, reasons);
+        corns(lot, counts, reasons);
         reasons.sort(Comparator.comparing(Reason::verdict).reversed());
         Verdict verdict = reasons.get(0).verdict();
         Optional<LocalDate> retestOn =
                 verdict == Verdict.WAIT_AND_RETEST ? Optional.of(retest(reasons, today)) : Optional.empty();
-        List<NextTest> next = nextTests(observed, counts, reasons);
-        return new LotJudgement(verdict, reasons, next, retestOn, counts, effects(observed, counts));
+        List<NextTest> next = nextTests(lot, counts, reasons);
+        return new LotJudgement(verdict, reasons, next, retestOn, counts, effects(lot, counts));
     }
 
-    private static void seed(ObservedLot observed, List<Reason> reasons) {
-        LotObservations seen = observed.observations();
-        Treatment stated = observed.lot().treatment();
+    private static void seed(GrainLot lot, List<Reason> reasons) {
+        LotObservations seen = lot.seen();
+        Treatment stated = lot.treatment();
         if (stated == Treatment.TREATED) reasons.add(new Reason.Treated());
         if (seen.signs().contains(Sign.DYED)) reasons.add(new Reason.SuspectSeed(Sign.DYED));
         if (stated != Treatment.UNKNOWN) return;
@@ -69,30 +70,30 @@ public final class LotJudge {
                         : new Reason.TreatmentUnknown());
     }
 
-    private static void spoilt(ObservedLot observed, LocalDate today, List<Reason> reasons) {
-        LotObservations seen = observed.observations();
-        for (Sign sign : List.of(Sign.MUSTY, Sign.MOULDY, Sign.PINK)) {
+    private static void spoilt(GrainLot lot, LocalDate today, List<Reason> reasons) {
+        LotObservations seen = lot.seen();
+        for (Sign sign : SPOILT) {
             if (seen.signs().contains(sign)) reasons.add(new Reason.Spoilt(sign));
         }
         double ergotGPerKg = seen.ergotGPerKg().orElse(0);
-        ErgotLimit limit = ErgotLimit.of(observed.lot().kind(), today);
+        ErgotLimit limit = ErgotLimit.of(lot.kind(), today);
         if (ergotGPerKg > 0) reasons.add(new Reason.Ergot(ergotGPerKg, limit.limitGPerKg(), limit.since()));
     }
 
-    private static void growing(ObservedLot observed, LotCounts counts, LocalDate today, List<Reason> reasons) {
+    private static void growing(GrainLot lot, LotCounts counts, LocalDate today, List<Reason> reasons) {
         if (counts.energy().isEmpty()) {
             reasons.add(new Reason.Untested());
             return;
         }
         Counted energy = counts.energy().get();
-        Optional<Counted> alive = alive(observed);
+        Optional<Counted> alive = alive(lot);
         boolean good = energy.shareFraction() >= GOOD_FRACTION;
         boolean asleep = alive.isPresent() && alive.get().shareFraction() >= ALIVE_FRACTION;
         if (!good && asleep) {
             reasons.add(new Reason.Dormant(alive.get(), energy));
         } else {
             reasons.add(growing(energy));
-            Optional<LocalDate> harvested = observed.lot().size().harvested();
+            Optional<LocalDate> harvested = lot.size().harvested();
             boolean young = harvested.isPresent()
                     && harvested.get().plusWeeks(DORMANT_WEEKS).isAfter(today);
             if (!good && alive.isEmpty() && young) reasons.add(new Reason.PerhapsAsleep(harvested.get()));
@@ -124,12 +125,12 @@ public final class LotJudge {
                 .ifPresent(lost -> reasons.add(new Reason.WaterSensitive(lost)));
     }
 
-    private static void corns(ObservedLot observed, LotCounts counts, List<Reason> reasons) {
+    private static void corns(GrainLot lot, LotCounts counts, List<Reason> reasons) {
         double index = counts.indexRatio().orElse(SLOW_INDEX_RATIO);
         if (index < SLOW_INDEX_RATIO) reasons.add(new Reason.Slow(index));
-        double broken = observed.observations().brokenFraction().orElse(0);
+        double broken = lot.seen().brokenFraction().orElse(0);
         if (broken > BROKEN_FRACTION) reasons.add(new Reason.Broken(broken));
-        double damp = observed.lot().moisture().moisture().wetBasisFraction();
+        double damp = lot.moisture().moisture().wetBasisFraction();
         if (damp > DAMP_FRACTION) reasons.add(new Reason.Damp(damp));
     }
 
@@ -142,13 +143,13 @@ public final class LotJudge {
         return time ? today.plusWeeks(RETEST_WEEKS) : today.plusDays(1);
     }
 
-    private static List<NextTest> nextTests(ObservedLot observed, LotCounts counts, List<Reason> reasons) {
+    private static List<NextTest> nextTests(GrainLot lot, LotCounts counts, List<Reason> reasons) {
         List<NextTest> next = new ArrayList<>();
         boolean refused = reasons.stream()
                 .anyMatch(reason -> reason.verdict() == Verdict.DO_NOT_MALT && !(reason instanceof Reason.Growing));
         if (refused) return next;
         boolean low = counts.energy().isPresent() && counts.energy().get().shareFraction() < GOOD_FRACTION;
-        if (low && alive(observed).isEmpty()) next.add(new NextTest(TestKind.VIABILITY, USUAL_CORNS));
+        if (low && alive(lot).isEmpty()) next.add(new NextTest(TestKind.VIABILITY, USUAL_CORNS));
         for (Reason reason : reasons) {
             if (reason instanceof Reason.Untested || reason instanceof Reason.Dormant) {
                 next.add(new NextTest(TestKind.ENERGY, USUAL_CORNS));
@@ -163,31 +164,30 @@ public final class LotJudge {
     }
 
     /** What a plan should make of the lot. */
-    public static PlanEffects effects(ObservedLot observed) {
-        return effects(observed, LotCounts.of(observed.lot()));
+    public static PlanEffects effects(GrainLot lot) {
+        return effects(lot, LotCounts.of(lot));
     }
 
-    private static PlanEffects effects(ObservedLot observed, LotCounts counts) {
+    private static PlanEffects effects(GrainLot lot, LotCounts counts) {
         double growing = counts.energy().map(Counted::shareFraction).orElse(1.0);
         double least =
                 counts.energy().map(energy -> energy.wilson().lowFraction()).orElse(0.0);
         double restHours = counts.lostInWater()
                 .map(lost -> lost.sensitivity().longerRestHours())
                 .orElse(0.0);
-        return new PlanEffects(1 - growing, least, restHours, mould(observed, growing));
+        double idle = 1 - growing * lot.seen().wholeFraction();
+        return new PlanEffects(idle, least, restHours, mould(lot, growing, idle));
     }
 
-    private static MouldRisk mould(ObservedLot observed, double growing) {
-        GrainLot lot = observed.lot();
-        boolean spoilt = observed.observations().signs().stream()
-                .anyMatch(sign -> sign == Sign.MUSTY || sign == Sign.MOULDY || sign == Sign.PINK);
-        if (spoilt || growing < POSSIBLE_FRACTION) return MouldRisk.HIGH;
-        double broken = observed.observations().brokenFraction().orElse(0);
+    private static MouldRisk mould(GrainLot lot, double growing, double idle) {
+        boolean spoilt = lot.seen().signs().stream().anyMatch(SPOILT::contains);
+        if (spoilt || idle > 1 - POSSIBLE_FRACTION) return MouldRisk.HIGH;
+        double broken = lot.seen().brokenFraction().orElse(0);
         boolean damp = lot.moisture().moisture().wetBasisFraction() > DAMP_FRACTION;
         return growing < GOOD_FRACTION || broken > BROKEN_FRACTION || damp ? MouldRisk.RAISED : MouldRisk.LOW;
     }
 
-    private static Optional<Counted> alive(ObservedLot observed) {
-        return observed.observations().viability().map(test -> new Counted(test.alive(), test.corns()));
+    private static Optional<Counted> alive(GrainLot lot) {
+        return lot.seen().viability().map(test -> new Counted(test.alive(), test.corns()));
     }
 }

@@ -40,17 +40,30 @@ public record LotJudgement(
     /**
      * What a plan should make of the lot.
      *
-     * @param deadFraction corns that lie ungerminated, share of all; with them rots the warm heap
+     * @param deadFraction corns that lie ungerminated or broken, share of all; with them rots the warm heap
      * @param leastGrowingFraction lower bound of the corns that grow, 95 %
      * @param longerRestHours each air rest longer by so much, 0 for none
      */
     public record PlanEffects(
-            double deadFraction, double leastGrowingFraction, double longerRestHours, MouldRisk mould) {}
+            double deadFraction, double leastGrowingFraction, double longerRestHours, MouldRisk mould) {
+        /** By how much the floor and the warm heap are to be kept cooler than the style allows, K. */
+        public double coolerK() {
+            return mould.coolerK;
+        }
+    }
 
     /** Mould in a warm heap. */
     public enum MouldRisk {
-        LOW,
-        RAISED,
-        HIGH
+        LOW(0),
+        /** Judgement: two degrees cost a tenth of the growth and a fifth of what mould gains. */
+        RAISED(2),
+        /** Judgement: twice as much. */
+        HIGH(4);
+
+        private final double coolerK;
+
+        MouldRisk(double coolerK) {
+            this.coolerK = coolerK;
+        }
     }
 }

@@ -1,67 +1,67 @@
 package piecewright.cli;
 
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import piecewright.app.BatchAtHand;
 import piecewright.store.JournalFile;
 import piecewright.store.JournalFile.DamagedLine;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.Quoted;
 
 /** Which batch, and as if at which moment. */
 final class BatchOptions {
-    @Parameters(index = "0", paramLabel = "BATCH", description = "The file a batch is kept in (plan --into).")
+    @Parameters(
+            index = "0",
+            paramLabel = "BATCH",
+            description = "A batch kept with plan --into: its name in the workspace, or a file.")
     private @Nullable Path batch;
+
+    @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
     private final StyleOption styleOption = new StyleOption();
 
-    @Option(
-            names = "--now",
-            paramLabel = "MOMENT",
-            description = "Take this for the present, such as 2027-03-20T14:00 by the house's clock. Left out: now.")
-    private @Nullable String now;
+    @Mixin
+    private final NowOption nowOption = new NowOption();
 
     BatchAtHand open(Surroundings surroundings) throws StoreException {
-        BatchAtHand opened = BatchAtHand.open(file(), styleOption.library(), surroundings.continuation());
+        return open(typed(), surroundings);
+    }
+
+    /** Another batch, named the same way. */
+    BatchAtHand open(Path named, Surroundings surroundings) throws StoreException {
+        Path file = workspaceOptions.batch(named, surroundings);
+        BatchAtHand opened = BatchAtHand.open(file, styleOption.library(), surroundings.continuation());
         for (DamagedLine line : opened.damaged()) {
             surroundings
                     .streams()
                     .err()
-                    .println("piecewright: " + JournalFile.beside(file()) + ": line " + line.line()
+                    .println("piecewright: " + JournalFile.beside(file) + ": line " + line.line()
                             + " cannot be read and was passed over (" + Quoted.shortly(line.why())
                             + "); it stays in the file, write down again what it said");
         }
         return opened;
     }
 
-    Path file() {
+    StyleLibrary library() throws StoreException {
+        return styleOption.library();
+    }
+
+    WorkspaceOptions workspace() {
+        return workspaceOptions;
+    }
+
+    private Path typed() {
         return java.util.Objects.requireNonNull(batch);
     }
 
     Instant now(Surroundings surroundings, ZoneId zone) throws OptionException {
-        if (now == null) return surroundings.clock().instant();
-        String typed = now.strip();
-        try {
-            if (typed.matches(".*([zZ]|[+-]\\d{2}:\\d{2})$"))
-                return OffsetDateTime.parse(typed).toInstant();
-            LocalDateTime local = LocalDateTime.parse(typed.replace(' ', 'T'));
-            List<java.time.ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
-            if (offsets.size() == 1) return local.toInstant(offsets.get(0));
-        } catch (DateTimeException noMoment) {
-            throw new OptionException(
-                    "--now", "\"" + Quoted.shortly(typed) + "\" is no moment; write it like 2027-03-20T14:00");
-        }
-        throw new OptionException(
-                "--now", typed + " is not one moment in " + zone + "; add the offset, such as 2027-10-31T02:30+01:00");
+        return nowOption.now(surroundings, zone);
     }
 }

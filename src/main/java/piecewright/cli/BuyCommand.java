@@ -60,6 +60,9 @@ final class BuyCommand implements Callable<Integer> {
     private List<String> owned = new ArrayList<>();
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final SackOption sackOption = new SackOption();
 
     @Mixin
@@ -93,7 +96,8 @@ final class BuyCommand implements Callable<Integer> {
         if (wishes.isEmpty()) throw new OptionException("--malt", "is missing; give one such as \"pale=5 kg\"");
         SackOption.Offers offers = sackOption.offers(units);
         GrainPurchase.Shop shop = new GrainPurchase.Shop(ownedKg(units), offers.sacks(), offers.currency());
-        GrainPurchase purchase = GrainPurchase.of(wishes, Optional.ofNullable(lot), there(), shop);
+        Optional<Path> lotFile = lot == null ? Optional.empty() : Optional.of(workspaceOptions.lot(lot, surroundings));
+        GrainPurchase purchase = GrainPurchase.of(wishes, lotFile, there(), shop);
         surroundings.streams().out().print(json ? purchase.json(units) : purchase.page(units));
         return Ending.DONE;
     }

@@ -38,9 +38,13 @@ final class CalendarCommand implements Callable<Integer> {
 
     @Option(
             names = "--batch",
-            paramLabel = "FILE",
-            description = "A batch kept with plan --into; once for each batch the calendar shall show.")
-    private List<Path> batches = new ArrayList<>();
+            paramLabel = "BATCH",
+            description = "A batch kept with plan --into, by its name in the workspace or its file; once for each batch"
+                    + " the calendar shall show.")
+    private List<Path> named = new ArrayList<>();
+
+    @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Option(names = "--file", paramLabel = "FILE", description = "Write one file to import by hand, or")
     private @Nullable Path file;
@@ -77,16 +81,18 @@ final class CalendarCommand implements Callable<Integer> {
         if (targets != 1) {
             throw new OptionException("--file", "or --live or --collection must be given, one of the three");
         }
-        if (batches.isEmpty()) {
+        if (named.isEmpty()) {
             throw new OptionException("--batch", "is missing; give a file kept with plan --into");
         }
+        List<Path> batches = new ArrayList<>();
+        for (Path name : named) batches.add(workspaceOptions.batch(name, surroundings));
         CalendarPage page = new CalendarPage(manner.units().locale());
         Instant now = surroundings.clock().instant();
-        if (file != null) return toFile(file, page, manner, now);
-        return live != null ? toLive(live, page, manner, now) : toCollection(page, manner, now);
+        if (file != null) return toFile(file, batches, page, manner, now);
+        return live != null ? toLive(live, batches, page, manner, now) : toCollection(batches, page, manner, now);
     }
 
-    private int toFile(Path target, CalendarPage page, CalendarManner manner, Instant now)
+    private int toFile(Path target, List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
             throws OptionException, StoreException, NotWrittenException {
         if (takeOut) throw new OptionException("--take-out", "needs --live or --collection; a file was imported");
         OneOffCalendar calendar = OneOffCalendar.of(target, batches);
@@ -94,7 +100,7 @@ final class CalendarCommand implements Callable<Integer> {
         return say(page.written(calendar.write(manner, now)) + page.how("file"));
     }
 
-    private int toLive(Path target, CalendarPage page, CalendarManner manner, Instant now)
+    private int toLive(Path target, List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
         LiveCalendar calendar =
                 takeOut ? LiveCalendar.without(target, batches) : LiveCalendar.with(target, batches, manner);
@@ -102,7 +108,7 @@ final class CalendarCommand implements Callable<Integer> {
         return say(page.written(calendar.write(now)) + (takeOut ? "" : page.how("live")));
     }
 
-    private int toCollection(CalendarPage page, CalendarManner manner, Instant now)
+    private int toCollection(List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
             throws OptionException, StoreException, NotWrittenException {
         Shown shown = takeOut ? Shown.TAKE_OUT : Shown.SHOW;
         CollectionCalendar calendar = CollectionCalendar.of(collection.collection(), batches, shown);

@@ -23,7 +23,7 @@ import piecewright.text.DisplayUnits;
         name = "colour",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Shows a malt colour on every scale, and which styles reach it, by which cure.",
+        description = "Shows a malt colour on every scale, and which styles reach it, and how.",
         footer = {
             "",
             "Ends with 0 some style reaches it, 1 none does, 2 something given is wrong, 3 a file could not be written."
@@ -40,7 +40,7 @@ final class ColourCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "STYLE",
-            description = "Instead: what every cure of this style gives, over temperature and hours.")
+            description = "Instead: what every cure or last roast of this style gives, over temperature and time.")
     private @Nullable String map;
 
     @Option(
@@ -48,6 +48,9 @@ final class ColourCommand implements Callable<Integer> {
             paramLabel = "FILE.svg",
             description = "Draw what the cures of every style give as a picture.")
     private @Nullable Path chart;
+
+    @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
     private final BeerOptions beerOptions = new BeerOptions();
@@ -68,7 +71,9 @@ final class ColourCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
-        Optional<House> read = house == null ? Optional.empty() : Optional.of(HouseFile.read(house));
+        Optional<House> read = house == null
+                ? Optional.empty()
+                : Optional.of(HouseFile.read(workspaceOptions.house(house, surroundings)));
         if (map != null) return map(map, read, units);
         Optional<Double> ofBeer = beerOptions.maltEbc(units);
         if (ofBeer.isPresent() == (target != null)) {
@@ -90,7 +95,7 @@ final class ColourCommand implements Callable<Integer> {
 
     private int map(String key, Optional<House> there, DisplayUnits units) throws OptionException, StoreException {
         if (target != null) throw new OptionException("--map", "stands beside --target; give one of the two");
-        StyleMap styleMap = StyleMap.of(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
+        StyleMap styleMap = new StyleMap(styleOption.library().style(key.toLowerCase(Locale.ROOT)), there);
         surroundings.streams().out().print(json ? styleMap.json() : styleMap.page(units));
         return Ending.DONE;
     }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
+import piecewright.store.StoreException;
 
 /** Which files are written. */
 final class FileOptions {
@@ -17,17 +18,19 @@ final class FileOptions {
 
     @Option(
             names = "--into",
-            paramLabel = "FILE",
-            description = "Keep the batch in this file, with what its calendar entries are called.")
+            paramLabel = "NAME|FILE",
+            description = "Keep the batch under this name in the workspace, or in this file.")
     private @Nullable Path into;
 
-    Keeping.Targets targets(PlanWish wish) throws OptionException {
+    Keeping.Targets targets(PlanWish wish, WorkspaceOptions workspace, Surroundings surroundings)
+            throws OptionException, StoreException {
         mustDiffer("--calendar", calendar, "--lot", wish.lotFile());
         mustDiffer("--calendar", calendar, "--house", wish.houseFile());
         mustDiffer("--into", into, "--lot", wish.lotFile());
         mustDiffer("--into", into, "--house", wish.houseFile());
         mustDiffer("--into", into, "--calendar", calendar);
-        return new Keeping.Targets(Optional.ofNullable(into), Optional.ofNullable(calendar));
+        Optional<Path> batch = into == null ? Optional.empty() : Optional.of(workspace.batchToKeep(into, surroundings));
+        return new Keeping.Targets(batch, Optional.ofNullable(calendar));
     }
 
     private static void mustDiffer(String option, @Nullable Path file, String other, @Nullable Path otherFile)

@@ -26,6 +26,9 @@ final class JudgeCommand implements Callable<Integer> {
     private @Nullable Path lot;
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     @Option(names = "--json", description = "Print the judgement as JSON instead of sentences.")
@@ -39,7 +42,7 @@ final class JudgeCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         if (lot == null) throw new OptionException("--lot", "is missing; give the file of a lot of grain");
-        LotReport report = LotReport.of(lot, LocalDate.now(surroundings.clock()));
+        LotReport report = LotReport.of(workspaceOptions.lot(lot, surroundings), LocalDate.now(surroundings.clock()));
         surroundings.streams().out().print(json ? report.json(units) : report.page(units));
         Verdict verdict = report.judgement().verdict();
         boolean refused = verdict == Verdict.WAIT_AND_RETEST || verdict == Verdict.DO_NOT_MALT;

@@ -31,6 +31,9 @@ final class LearnedCommand implements Callable<Integer> {
     private @Nullable Path house;
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     @Option(names = "--json", description = "Print the figures as JSON instead of a table.")
@@ -50,8 +53,8 @@ final class LearnedCommand implements Callable<Integer> {
 
     private LearnedReport report() throws OptionException, StoreException {
         if (lot != null && house != null) throw new OptionException("--house", "cannot stand beside --lot; ask twice");
-        if (lot != null) return LearnedReport.ofLot(lot);
-        if (house != null) return LearnedReport.ofHouse(house);
+        if (lot != null) return LearnedReport.ofLot(workspaceOptions.lot(lot, surroundings));
+        if (house != null) return LearnedReport.ofHouse(workspaceOptions.house(house, surroundings));
         throw new OptionException("--lot", "is missing; give the file of a lot of grain, or --house and a household");
     }
 }

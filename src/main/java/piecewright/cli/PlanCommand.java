@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Option;
 import piecewright.app.CalendarManner;
 import piecewright.app.CalendarPage;
 import piecewright.app.HowSure;
+import piecewright.app.InBatches;
 import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
@@ -27,9 +29,11 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
+import piecewright.store.PlanJson;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
+import piecewright.text.Phrases;
 
 /** Plans a batch, prints the plan, keeps it where asked. */
 @Command(
@@ -51,7 +55,13 @@ final class PlanCommand implements Callable<Integer> {
     private final StyleOption styleOption = new StyleOption();
 
     @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
+
+    @Mixin
     private final FileOptions fileOptions = new FileOptions();
+
+    @Mixin
+    private final BesideOption besideOption = new BesideOption();
 
     @Mixin
     private final EntryOptions entryOptions = new EntryOptions();
@@ -79,37 +89,72 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
         StyleLibrary library = styleOption.library();
-        PlanWish wish = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        PlanWish typed = wishOptions.wish(library, units, LocalDate.now(surroundings.clock()));
+        PlanWish wish = typed.withFiles(
+                workspaceOptions.lot(typed.lotFile(), surroundings),
+                workspaceOptions.house(typed.houseFile(), surroundings));
         MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
         int members = sureOptions.members();
-        Keeping.Targets targets = fileOptions.targets(wish);
+        Keeping.Targets targets = fileOptions.targets(wish, workspaceOptions, surroundings);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
-        ReadWish asked = ReadWish.of(wish);
-        Keeping keeping = Keeping.open(targets, asked, surroundings.newId());
-        Printing printing = Printing.open(paperTargets);
+        ReadWish alone = ReadWish.of(wish);
+        PlanRequest request = alone.request();
+        ReadWish asked = alone.withRequest(request.beside(
+                besideOption.taken(new BesideOption.Where(workspaceOptions, surroundings), library, request.house())));
+        Opened opened = open(targets, paperTargets, asked);
         PlanPapers papers = new PlanPapers(units);
-        MakePlan.Made made = new MakePlan(surroundings.planner(), library.all()).of(asked, extras);
-        ReadWish read = made.wish();
-        if (made.result() instanceof PlanResult.NotPossible not) {
-            return refuse(papers, read.request(), not);
+        List<MakePlan.Made> pieces =
+                new InBatches(new MakePlan(surroundings.planner(), library.all())).of(asked, extras);
+        if (pieces.get(0).result() instanceof PlanResult.NotPossible not) {
+            return refuse(papers, pieces.get(0).wish().request(), not);
         }
-        Plan plan = ((PlanResult.Planned) made.result()).plan();
-        CalendarPage page = new CalendarPage(units.locale());
-        String files = preview
-                ? wouldBeWritten(keeping.preview(read, plan, manner), page)
-                : filesWritten(
-                        targets,
-                        keeping.keep(read, plan, manner, surroundings.clock().instant()),
-                        page);
-        if (!preview) {
-            printing.print(papers, read.request(), plan);
-            files += papersWritten(paperTargets);
+        List<Opened> all = pieces.size() == 1 ? List.of(opened) : parts(targets, paperTargets, pieces);
+        List<String> pages = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            PlanRequest planned = pieces.get(i).wish().request();
+            Plan plan = ((PlanResult.Planned) pieces.get(i).result()).plan();
+            String files = written(all.get(i), pieces.get(i).wish(), plan, manner);
+            String page = paper(papers, planned, plan, members);
+            pages.add(json ? page : page + files);
         }
-        PrintWriter out = surroundings.streams().out();
-        out.print(paper(papers, read.request(), plan, members));
-        if (!json) out.print(files);
+        surroundings.streams().out().print(json ? PlanJson.several(pages) : several(pages));
         return Ending.DONE;
+    }
+
+    /** The files of one piece, looked at before any is written. */
+    private record Opened(Keeping.Targets targets, Keeping keeping, Printing.Targets papers, Printing printing) {}
+
+    private Opened open(Keeping.Targets targets, Printing.Targets papers, ReadWish wish)
+            throws StoreException, NotWrittenException {
+        Keeping keeping = Keeping.open(targets, wish, surroundings.newId());
+        return new Opened(targets, keeping, papers, Printing.open(papers));
+    }
+
+    private List<Opened> parts(Keeping.Targets targets, Printing.Targets papers, List<MakePlan.Made> pieces)
+            throws StoreException, NotWrittenException {
+        List<Opened> parts = new ArrayList<>();
+        for (int part = 1; part <= pieces.size(); part++) {
+            parts.add(open(
+                    targets.part(part), papers.part(part), pieces.get(part - 1).wish()));
+        }
+        return parts;
+    }
+
+    private String written(Opened opened, ReadWish wish, Plan plan, CalendarManner manner)
+            throws StoreException, NotWrittenException {
+        CalendarPage page = new CalendarPage(manner.units().locale());
+        if (preview) return wouldBeWritten(opened.keeping().preview(wish, plan, manner), page);
+        Keeping.Kept kept =
+                opened.keeping().keep(wish, plan, manner, surroundings.clock().instant());
+        opened.printing().print(new PlanPapers(manner.units()), wish.request(), plan);
+        return filesWritten(opened.targets(), kept, page) + papersWritten(opened.papers());
+    }
+
+    private static String several(List<String> pages) {
+        if (pages.size() == 1) return pages.get(0);
+        String number = Integer.toString(pages.size());
+        return Phrases.say("page.several", number) + "\n\n" + String.join("\n\n", pages);
     }
 
     private String paper(PlanPapers papers, PlanRequest request, Plan plan, int members) {

@@ -52,6 +52,9 @@ final class ReplanCommand implements Callable<Integer> {
     private @Nullable Path house;
 
     @Mixin
+    private final BesideOption besideOption = new BesideOption();
+
+    @Mixin
     private final EntryOptions entryOptions = new EntryOptions();
 
     @Mixin
@@ -70,7 +73,14 @@ final class ReplanCommand implements Callable<Integer> {
         CalendarManner manner = entryOptions.manner(units);
         if (calendar != null && !accept) throw new OptionException("--calendar", "needs --accept beside it");
         BatchAtHand kept = batchOptions.open(surroundings);
-        BatchAtHand batch = house == null ? kept : kept.inHouse(house);
+        BatchAtHand moved =
+                house == null ? kept : kept.inHouse(batchOptions.workspace().house(house, surroundings));
+        BatchAtHand batch = besideOption.given()
+                ? moved.beside(besideOption.taken(
+                        new BesideOption.Where(batchOptions.workspace(), surroundings),
+                        batchOptions.library(),
+                        moved.request().house()))
+                : moved;
         Instant now = batchOptions.now(surroundings, batch.zone());
         ReplanResult result = batch.replan(now);
         said(batch, result, units, now);
@@ -87,7 +97,7 @@ final class ReplanCommand implements Callable<Integer> {
     private void said(BatchAtHand batch, ReplanResult result, DisplayUnits units, Instant now) throws StoreException {
         Where before = batch.where(now)
                 .orElseThrow(() -> new StoreException(
-                        batchOptions.file(), "its house has no kit that holds this batch any more; mend the house"));
+                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
         PrintWriter out = surroundings.streams().out();
         out.print(
                 json

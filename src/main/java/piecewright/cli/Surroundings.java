@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Objects;
@@ -8,7 +9,6 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import piecewright.plan.Continuation;
-import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 
@@ -22,6 +22,7 @@ import piecewright.plan.PlanResult;
  * @param planner makes plans
  * @param secrets where passwords come from
  * @param continuation goes on with them
+ * @param workspace where lots, houses and batches are kept unless an option says otherwise
  */
 public record Surroundings(
         Streams streams,
@@ -30,7 +31,8 @@ public record Surroundings(
         Supplier<UUID> newId,
         Function<PlanRequest, PlanResult> planner,
         Secrets secrets,
-        Continuation continuation) {
+        Continuation continuation,
+        Path workspace) {
     public Surroundings {
         Objects.requireNonNull(streams);
         Objects.requireNonNull(clock);
@@ -39,17 +41,7 @@ public record Surroundings(
         Objects.requireNonNull(planner);
         Objects.requireNonNull(secrets);
         Objects.requireNonNull(continuation);
-    }
-
-    /** Goes on with plans by the usual parameters. */
-    public Surroundings(
-            Streams streams,
-            Clock clock,
-            Locale locale,
-            Supplier<UUID> newId,
-            Function<PlanRequest, PlanResult> planner,
-            Secrets secrets) {
-        this(streams, clock, locale, newId, planner, secrets, new Continuation(ModelParameters.defaults()));
+        Objects.requireNonNull(workspace);
     }
 
     /** Answers go out, refusals to err. */

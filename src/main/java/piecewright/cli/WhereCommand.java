@@ -42,7 +42,7 @@ final class WhereCommand implements Callable<Integer> {
         Instant now = batchOptions.now(surroundings, batch.zone());
         Where where = batch.where(now)
                 .orElseThrow(() -> new StoreException(
-                        batchOptions.file(), "its house has no kit that holds this batch any more; mend the house"));
+                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
         surroundings
                 .streams()
                 .out()

@@ -1,11 +1,8 @@
 package piecewright.cli;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import piecewright.app.HowSure;
 import piecewright.desktop.Setting;
 import piecewright.desktop.Start;
@@ -17,17 +14,13 @@ import piecewright.store.StoreException;
         name = "window",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Opens the window.",
+        description = "Opens the window on a workspace, which is made with a demo when there is none.",
         footer = {"", "Ends with 0 when the window is closed, 2 when the folder cannot be used."})
 final class WindowCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Option(
-            names = "--folder",
-            paramLabel = "DIR",
-            description = "Where lots, houses and batches are kept; made with a demo when there is none."
-                    + " Left out: piecewright in your home folder.")
-    private @Nullable Path folder;
+    @Mixin
+    private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
@@ -38,9 +31,8 @@ final class WindowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws OptionException, StoreException {
-        Path used = folder == null ? Path.of(System.getProperty("user.home", "."), "piecewright") : folder;
         Start.open(new Setting(
-                used,
+                workspaceOptions.folder(surroundings),
                 unitOptions.displayUnits(surroundings.locale()),
                 surroundings.clock(),
                 surroundings.newId(),

@@ -41,6 +41,9 @@ public sealed interface ColourReach {
     /** No heater of the house cures or roasts this style at all: how hot it must be, and how hot the house gets. */
     record NoHeater(double neededC, double hottestC) implements ColourReach {}
 
+    /** The style heats itself in an insulated box, and the house has none. */
+    record NoBox() implements ColourReach {}
+
     /** Whether the style comes to the colour. */
     default boolean isReached() {
         return this instanceof Reached || this instanceof ReachedByRoast;

@@ -2,12 +2,15 @@ package piecewright.colour;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import piecewright.house.Heater.HotAir;
 import piecewright.process.CouchState;
+import piecewright.process.KilnState;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
+import piecewright.process.kiln.EnzymeSurvival;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.KilnStage;
 import piecewright.process.kiln.StewCourse;
@@ -38,11 +41,14 @@ public final class Cure {
 
     private final MaltStyle style;
     private final KilnParameters parameters;
+    private final Optional<Couch> couch;
     private final PieceState dried;
 
     public Cure(MaltStyle style, KilnParameters parameters) {
         this.style = style;
         this.parameters = parameters;
+        EnzymeSurvival enzymes = new EnzymeSurvival(parameters.enzymes());
+        this.couch = style.couches().hot().map(hot -> new Couch(hot.indexHours(), UsualCouch.of(hot, enzymes)));
         this.dried = dried((style.kiln().cureC().lowC() + style.kiln().cureC().highC()) / 2);
     }
 
@@ -53,10 +59,27 @@ public final class Cure {
     /**
      * The malt off the kiln.
      *
+     * @param couch its hot couch; empty for a style without one
      * @param diastaticFraction share of the green malt's diastatic power that survives, good to 0.15
      */
     public record Cured(
-            double cureC, double cureHours, double colourEbc, double diastaticFraction, double endMoistureFraction) {}
+            Optional<Couch> couch,
+            double cureC,
+            double cureHours,
+            double colourEbc,
+            double diastaticFraction,
+            double endMoistureFraction) {
+        public Cured {
+            Objects.requireNonNull(couch);
+        }
+    }
+
+    /** A hot couch broken at an index, hours; and how that goes in a usual box. */
+    public record Couch(double indexHours, UsualCouch usual) {
+        public Couch {
+            Objects.requireNonNull(usual);
+        }
+    }
 
     /**
      * @param cureC air-on, °C, [0, 150]
@@ -65,6 +88,7 @@ public final class Cure {
     public Cured at(double cureC, double cureHours) {
         PieceState malt = malt(cureC, cureHours);
         return new Cured(
+                couch,
                 cureC,
                 cureHours,
                 malt.kiln().colourEbc(),
@@ -80,16 +104,20 @@ public final class Cure {
 
     /** The piece when its cure begins: as dry as the first rung that is as warm as the middle of the cure asks. */
     private PieceState dried(double cureC) {
-        Optional<HotCouchSchedule> couch = style.couches().hot();
-        double greenFraction = couch.map(HotCouchSchedule::packingFraction)
+        Optional<HotCouchSchedule> hotCouch = style.couches().hot();
+        double greenFraction = hotCouch.map(HotCouchSchedule::packingFraction)
                 .orElse(style.steep().targetFraction());
-        PieceState green = PieceState.rawGrain(
+        PieceState packed = PieceState.rawGrain(
                         1 / (1 - greenFraction),
                         new Moisture(greenFraction),
                         1,
                         style.kiln().colourBase().startEbc(),
                         ROOM_C)
-                .withCouch(couch.map(hot -> new CouchState(1, hot.indexHours())).orElse(CouchState.none()));
+                .withCouch(
+                        hotCouch.map(hot -> new CouchState(1, hot.indexHours())).orElse(CouchState.none()));
+        double couched = couch.map(one -> one.usual().diastaticFraction()).orElse(1.0);
+        PieceState green = packed.withKiln(
+                new KilnState(packed.kiln().colourEbc(), couched, packed.kiln().smmFraction()));
         PieceState now = style.oven()
                 .stew()
                 .map(stew -> StewCourse.of(parameters, style, stew, StewCourse.USUAL_DEPTH_CM)

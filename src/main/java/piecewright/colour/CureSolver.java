@@ -56,7 +56,7 @@ public final class CureSolver {
         return hotterWould ? Change.A_HOTTER_HEATER : Change.A_DARKER_STYLE;
     }
 
-    private static ColourReach solved(double colourEbc, double low, double high, DoubleFunction<Cured> at) {
+    private ColourReach solved(double colourEbc, double low, double high, DoubleFunction<Cured> at) {
         double from = low;
         double until = high;
         for (int i = 0; i < HALVINGS; i++) {
@@ -65,6 +65,6 @@ public final class CureSolver {
             else until = middle;
         }
         Cured cured = at.apply(until);
-        return new ColourReach.Reached(cured, ColourBand.ofKilned(cured.colourEbc()));
+        return new ColourReach.Reached(cured, ColourBand.of(cure.style(), cured.colourEbc()));
     }
 }

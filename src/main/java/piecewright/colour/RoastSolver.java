@@ -1,5 +1,6 @@
 package piecewright.colour;
 
+import java.time.Duration;
 import piecewright.colour.ColourReach.Change;
 import piecewright.process.PieceState;
 import piecewright.process.kiln.KilnParameters;
@@ -9,10 +10,13 @@ import piecewright.style.RoastSchedule;
 import piecewright.style.RoastSchedule.HeatStep;
 
 /**
- * Finds the minutes of a style's last roasting step that give a colour, after its usual drying and the middle of its
+ * Finds how long a style's last roasting step gives a colour, to ten seconds, after its usual drying and the middle of its
  * cure. Never outside the minutes of the style.
  */
 public final class RoastSolver {
+    /** Source: trade notes on special malts: crystal, brown, chocolate and black malt have no diastatic power left. */
+    public static final double DIASTATIC_FRACTION = 0;
+
     private final MaltStyle style;
     private final RoastSchedule schedule;
     private final RoastCourse course;
@@ -39,30 +43,34 @@ public final class RoastSolver {
     /** Judgement: malt goes into the oven as warm as a heated room. */
     private static final double ROOM_C = 20;
 
-    /** The malt after so many minutes of the last step. */
-    public Roasted at(int lastMinutes) {
-        PieceState malt = course.afterLast(heated, lastMinutes);
+    /** The malt after so long in the last step. */
+    public Roasted at(Duration last) {
+        PieceState malt = course.afterLast(heated, last);
         return new Roasted(
                 schedule.last().ovenC(),
-                lastMinutes,
+                last,
                 malt.kiln().colourEbc(),
                 malt.mass().moisture().wetBasisFraction());
+    }
+
+    private Roasted at(long ticks) {
+        return at(Duration.ofSeconds(ticks * RoastSchedule.TIMER_SECONDS));
     }
 
     /** How the style reaches that colour, EBC. */
     public ColourReach reach(double colourEbc) {
         if (hottestC < schedule.hottestC()) return new ColourReach.NoHeater(schedule.hottestC(), hottestC);
         HeatStep last = schedule.last();
-        int shortest = (int) Math.ceil(last.shortestMinutes());
-        int longest = (int) Math.floor(last.longestMinutes());
+        long shortest = (long) Math.ceil(60 * last.shortestMinutes() / RoastSchedule.TIMER_SECONDS - 1e-9);
+        long longest = (long) Math.floor(60 * last.longestMinutes() / RoastSchedule.TIMER_SECONDS + 1e-9);
         Roasted palest = at(shortest);
         Roasted darkest = at(longest);
         if (colourEbc < palest.colourEbc()) return new ColourReach.RoastOutOfReach(palest, Change.A_PALER_STYLE);
         if (colourEbc > darkest.colourEbc()) return new ColourReach.RoastOutOfReach(darkest, Change.A_DARKER_STYLE);
-        int from = shortest;
-        int until = longest;
+        long from = shortest;
+        long until = longest;
         while (until - from > 1) {
-            int middle = (from + until) / 2;
+            long middle = (from + until) / 2;
             if (at(middle).colourEbc() < colourEbc) from = middle;
             else until = middle;
         }
@@ -77,8 +85,8 @@ public final class RoastSolver {
      * The malt out of the oven.
      *
      * @param lastC true oven temperature of the last step, °C
-     * @param lastMinutes minutes of the last step
+     * @param last length of the last step, whole tens of seconds
      * @param endMoistureFraction wet basis
      */
-    public record Roasted(double lastC, int lastMinutes, double colourEbc, double endMoistureFraction) {}
+    public record Roasted(double lastC, Duration last, double colourEbc, double endMoistureFraction) {}
 }

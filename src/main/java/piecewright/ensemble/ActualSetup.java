@@ -52,7 +52,7 @@ final class ActualSetup {
                 kiln(told.models().kiln()));
         Outfit actual = new Outfit(
                 outfit.soaking(), outfit.growing(), outfit.withering(), drying(outfit.drying()), outfit.ovens());
-        return new Setup(style(), lot(), models, actual, air, told.couching(), dryMatterKg());
+        return new Setup(style(), lot(), models, actual, air, told.couching(), dryMatterKg(), told.closures());
     }
 
     private double ratio(Doubt doubt) {

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * @param dishes germination test dishes, possibly none
  * @param thousandCornG weight of 1000 corns as they lie, g
  * @param floatersFraction share of the weight that floats off or is sieved out, [0, 0.5]; empty if not known
+ * @param treatment as its owner states it; go by {@link #safeTreatment}
+ * @param seen what eye and nose found, and the test for life
  * @param learned what earlier batches of this lot taught, or the grain's defaults
  */
 public record GrainLot(
@@ -21,7 +23,8 @@ public record GrainLot(
         List<GerminationCount> dishes,
         LotSize size,
         Treatment treatment,
-        LotTraits learned) {
+        LotTraits learned,
+        LotObservations seen) {
     public GrainLot {
         Objects.requireNonNull(name);
         Objects.requireNonNull(kind);
@@ -30,11 +33,34 @@ public record GrainLot(
         Objects.requireNonNull(size);
         Objects.requireNonNull(treatment);
         Objects.requireNonNull(learned);
+        Objects.requireNonNull(seen);
+    }
+
+    /** A lot that nobody looked at closely. */
+    public GrainLot(
+            String name,
+            GrainKind kind,
+            LotMoisture moisture,
+            List<GerminationCount> dishes,
+            LotSize size,
+            Treatment treatment,
+            LotTraits learned) {
+        this(name, kind, moisture, dishes, size, treatment, learned, LotObservations.none());
     }
 
     /** The same lot with other traits. */
     public GrainLot withLearned(LotTraits changed) {
-        return new GrainLot(name, kind, moisture, dishes, size, treatment, changed);
+        return new GrainLot(name, kind, moisture, dishes, size, treatment, changed, seen);
+    }
+
+    /** The same lot, looked at. */
+    public GrainLot withSeen(LotObservations changed) {
+        return new GrainLot(name, kind, moisture, dishes, size, treatment, learned, changed);
+    }
+
+    /** How the seed is to be taken, whatever was stated: suspect seed counts as treated. */
+    public Treatment safeTreatment() {
+        return seen.safely(treatment);
     }
 
     /** Germinated share of all corns in dishes of about 4 mL; empty when there is no such dish. */

@@ -25,6 +25,14 @@ public record LotObservations(
         }
     }
 
+    /**
+     * Share of the corns that are whole. Judgement: dishes are laid with whole corns, so that broken ones come on top of
+     * those that do not grow there.
+     */
+    public double wholeFraction() {
+        return 1 - brokenFraction.orElse(0);
+    }
+
     /** Nothing was looked for. */
     public static LotObservations none() {
         return new LotObservations(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Set.of());

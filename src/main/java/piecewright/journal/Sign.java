@@ -28,6 +28,8 @@ public enum Sign {
     BROKE,
     /** The heap stays cold. */
     NOT_HEATING,
+    /** The kiln is in use, or not fit for use, when it is wanted. */
+    KILN_BUSY,
     POWER_OUT,
     POWER_BACK,
     /** Anything else. */

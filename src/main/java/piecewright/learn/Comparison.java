@@ -55,7 +55,7 @@ public record Comparison(List<InputDifference> inputs, List<OutcomeDifference> o
      * @param change second less first, P10 to P90; for colours the second as a multiple of the first
      * @param byChanceFraction how often two equal batches would be found as far apart
      */
-    public record OutcomeDifference(String name, Interval change, double byChanceFraction) {
+    public record OutcomeDifference(String name, Figure figure, Interval change, double byChanceFraction) {
         /** Judgement: what chance does less than once in twenty is more than noise. */
         public static final double NOISE_FRACTION = 0.05;
 
@@ -110,7 +110,8 @@ public record Comparison(List<InputDifference> inputs, List<OutcomeDifference> o
         Interval interval = ratio
                 ? new Interval(Math.exp(change - reach), Math.exp(change), Math.exp(change + reach))
                 : new Interval(change - reach, change, change + reach);
-        return new OutcomeDifference(first.name(), interval, 2 * LogNormal.normalShareBelow(-Math.abs(change) / sd));
+        return new OutcomeDifference(
+                first.name(), first.found().figure(), interval, 2 * LogNormal.normalShareBelow(-Math.abs(change) / sd));
     }
 
     private static double onAxis(Outcome outcome, boolean ratio) {

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import piecewright.house.House;
 import piecewright.house.LocalHours;
@@ -23,14 +24,19 @@ public final class Availability {
     private final List<Stretch> together;
     private final List<Stretch> nights;
 
-    private Availability(List<List<Stretch>> byPerson, List<Stretch> nights) {
+    private Availability(List<List<Stretch>> byPerson, List<Stretch> together, List<Stretch> nights) {
         this.byPerson = byPerson;
-        this.together = union(byPerson);
+        this.together = together;
         this.nights = nights;
     }
 
     /** A half-open stretch of time. */
     public record Stretch(Instant from, Instant until) {
+        public Stretch {
+            Objects.requireNonNull(from);
+            Objects.requireNonNull(until);
+        }
+
         boolean contains(Instant instant) {
             return !instant.isBefore(from) && instant.isBefore(until);
         }
@@ -40,7 +46,19 @@ public final class Availability {
     public static Availability of(House house, Instant from, Instant until) {
         List<List<Stretch>> byPerson = new ArrayList<>();
         for (Person person : house.people()) byPerson.add(hoursOf(person, house.zone(), from, until));
-        return new Availability(List.copyOf(byPerson), nightsOf(house.nights(), house.zone(), from, until));
+        List<Stretch> nights = nightsOf(house.nights(), house.zone(), from, until);
+        return new Availability(List.copyOf(byPerson), union(byPerson), nights);
+    }
+
+    /** The same without the hands that other batches have taken; whoever works on those is still near. */
+    Availability beside(List<Booking> bookings) {
+        List<Stretch> taken = bookings.stream()
+                .flatMap(booking -> booking.hands().stream())
+                .sorted(Comparator.comparing(Stretch::from))
+                .toList();
+        HandsTaken hands = new HandsTaken(byPerson, nights);
+        taken.forEach(hands::take);
+        return new Availability(hands.byPerson(), together, hands.nights());
     }
 
     /** Hours in which at least one person can act, merged. */

@@ -40,7 +40,7 @@ public record Blueprint(
                 plan,
                 setup,
                 Timetable.of(plan),
-                Availability.of(request.house(), origin, last.plus(LATEST)),
+                Availability.of(request.house(), origin, last.plus(LATEST)).beside(request.besides()),
                 origin,
                 rawC);
     }

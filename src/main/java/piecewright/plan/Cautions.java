@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import piecewright.assess.LotJudge;
+import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.grain.GrainKind;
+import piecewright.grain.GrainLot;
 import piecewright.grain.Treatment;
 
 /** Which dangers stand at which act. */
@@ -21,11 +24,13 @@ final class Cautions {
             EnumSet.of(GrainKind.WHEAT, GrainKind.RYE, GrainKind.SPELT, GrainKind.HULLLESS_BARLEY);
 
     private final GrainKind grain;
-    private final Treatment treatment;
+    private final GrainLot lot;
+    private final MouldRisk mould;
 
-    Cautions(GrainKind grain, Treatment treatment) {
-        this.grain = grain;
-        this.treatment = treatment;
+    Cautions(GrainLot lot) {
+        this.grain = lot.kind();
+        this.lot = lot;
+        this.mould = LotJudge.effects(lot).mould();
     }
 
     List<Caution> at(ActKind kind, int number, double massKg, double setC) {
@@ -43,7 +48,10 @@ final class Cautions {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
-            case PACK, CHECK, BREAK -> cautions.add(Caution.COUCH_GAS);
+            case PACK, CHECK, BREAK -> {
+                cautions.add(Caution.COUCH_GAS);
+                if (mould != MouldRisk.LOW) cautions.add(Caution.MOULD);
+            }
             case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
             case DRAIN, STIR -> {
                 // nothing of their own
@@ -56,9 +64,11 @@ final class Cautions {
 
     private void soak(int number, List<Caution> cautions) {
         if (number > 1) return;
-        if (treatment == Treatment.UNKNOWN) cautions.add(Caution.UNKNOWN_TREATMENT);
+        if (lot.safeTreatment() == Treatment.UNKNOWN) cautions.add(Caution.UNKNOWN_TREATMENT);
         cautions.add(Caution.DUST);
-        if (grain == GrainKind.RYE) cautions.add(Caution.ERGOT);
+        if (mould == MouldRisk.HIGH) cautions.add(Caution.MOULD);
+        boolean ergoty = lot.seen().ergotGPerKg().orElse(0) > 0;
+        if (grain == GrainKind.RYE || ergoty) cautions.add(Caution.ERGOT);
         if (grain == GrainKind.OATS) cautions.add(Caution.OATS_FLOAT);
         if (HUSKLESS.contains(grain)) cautions.add(Caution.PACKS_DENSE);
     }

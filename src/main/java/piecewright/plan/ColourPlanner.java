@@ -2,17 +2,19 @@ package piecewright.plan;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import piecewright.colour.ColourAim;
 import piecewright.colour.ColourReach;
+import piecewright.process.PieceState;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.quantity.HoursRange;
 import piecewright.style.KilnSchedule;
 import piecewright.style.MaltStyle;
 
 /**
- * Plans for a colour: leaves the style as it is but for what it leaves free, its cure or the minutes of its roast,
- * solved inside the style's ranges and the kit's limits. What a plain course gives is only a first guess; the plan's own
+ * Plans for a colour: leaves the style as it is but for what it leaves free, its cure, the minutes of its roast or the
+ * hours of its hot couch, solved inside the style's ranges and the kit's limits. What a plain course gives is only a first guess; the plan's own
  * drying, kiln and hours decide, so the aim is corrected by what each plan comes to.
  */
 public final class ColourPlanner {
@@ -47,28 +49,49 @@ public final class ColourPlanner {
     /** The plan that comes nearest to this colour, EBC. */
     public Aimed plan(PlanRequest request, double colourEbc) {
         ColourAim aim = HottestHeat.aim(request.house(), parameters);
-        double aimEbc = colourEbc;
-        Aimed best = null;
-        double bestOff = Double.POSITIVE_INFINITY;
-        for (int round = 0; round < ROUNDS && bestOff > Math.log(NEAR_RATIO); round++) {
-            ColourReach reach = aim.reach(request.style(), aimEbc);
-            if (reach instanceof ColourReach.NoHeater cold) return refused(request, cold);
+        ColourReach reach = aim.reach(request.style(), colourEbc);
+        Nearest nearest = Nearest.none();
+        for (int round = 0; round < ROUNDS && nearest.offRatio() > NEAR_RATIO; round++) {
+            Optional<Obstacle> lacking = lacking(reach);
+            if (lacking.isPresent()) return refused(request, lacking.get());
             PlanRequest fixed = request.withStyle(fixed(request.style(), reach));
             PlanResult result = planner.apply(fixed);
             if (!(result instanceof PlanResult.Planned planned)) {
-                if (best == null) return new Aimed(fixed, result);
+                if (nearest.aimed().isEmpty()) return new Aimed(fixed, result);
                 break;
             }
-            double gotEbc = planned.plan().outcome().finished().kiln().colourEbc();
-            double off = Math.abs(Math.log(gotEbc / colourEbc));
-            if (off >= bestOff) break;
-            best = new Aimed(fixed, result);
-            bestOff = off;
+            PieceState malt = planned.plan().outcome().finished();
+            double gotRatio = malt.kiln().colourEbc() / colourEbc;
+            double offRatio = Math.max(gotRatio, 1 / gotRatio);
+            if (offRatio >= nearest.offRatio()) break;
+            nearest = new Nearest(Optional.of(new Aimed(fixed, result)), offRatio);
             if (!reach.isReached()) break; // as far as the style goes
-            aimEbc *= colourEbc / gotEbc;
+            reach = corrected(aim, reach, request.style(), malt, colourEbc);
         }
-        Aimed nearest = Objects.requireNonNull(best);
-        return bestOff <= Math.log(GOOD_ENOUGH_RATIO) ? nearest : outOfReach(request, colourEbc, nearest, aim);
+        Aimed best = nearest.aimed().orElseThrow();
+        return nearest.offRatio() <= GOOD_ENOUGH_RATIO ? best : outOfReach(request, colourEbc, best, aim);
+    }
+
+    /** The best plan so far, and by what factor its colour is off, 1 or more. */
+    private record Nearest(Optional<Aimed> aimed, double offRatio) {
+        static Nearest none() {
+            return new Nearest(Optional.empty(), Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /**
+     * What to aim at after a plan came to something else than the plain course: as much further as it fell short. The couch
+     * was broken when somebody was there, so its index stays and the cure makes up for it.
+     */
+    private static ColourReach corrected(
+            ColourAim aim, ColourReach tried, MaltStyle style, PieceState malt, double colourEbc) {
+        double shortRatio = colourEbc / malt.kiln().colourEbc();
+        if (style.couches().hot().isEmpty()) return aim.reach(style, aim.made(style, tried) * shortRatio);
+        HoursRange range = style.couches().hot().get().acceptableIndex();
+        double indexHours = Math.max(
+                range.lowHours(), Math.min(range.highHours(), malt.couch().indexHours()));
+        MaltStyle broken = style.withCouches(style.couches().withIndexHours(indexHours));
+        return aim.byCure(broken, aim.made(broken, tried) * shortRatio);
     }
 
     private static MaltStyle fixed(MaltStyle style, ColourReach reach) {
@@ -81,14 +104,21 @@ public final class ColourPlanner {
         return fixed.withKiln(kiln.withCure(kiln.cureC(), spare));
     }
 
-    private static Aimed refused(PlanRequest request, ColourReach.NoHeater cold) {
-        Obstacle obstacle = new Obstacle.NoHeater(cold.neededC(), cold.hottestC());
+    private static Optional<Obstacle> lacking(ColourReach reach) {
+        if (reach instanceof ColourReach.NoHeater cold) {
+            return Optional.of(new Obstacle.NoHeater(cold.neededC(), cold.hottestC()));
+        }
+        return reach instanceof ColourReach.NoBox ? Optional.of(new Obstacle.NoBox()) : Optional.empty();
+    }
+
+    private static Aimed refused(PlanRequest request, Obstacle obstacle) {
         return new Aimed(request, new PlanResult.NotPossible(List.of(obstacle)));
     }
 
     private Aimed outOfReach(PlanRequest request, double colourEbc, Aimed nearest, ColourAim aim) {
         Plan plan = ((PlanResult.Planned) nearest.result()).plan();
         List<String> reaching = styles.stream()
+                .filter(style -> style.grains().contains(request.lot().kind()))
                 .filter(style -> aim.reach(style, colourEbc).isReached())
                 .map(MaltStyle::title)
                 .toList();

@@ -18,4 +18,8 @@ public record Couching(HotCouchSchedule schedule, InsulatedBox box, CouchModel m
         Objects.requireNonNull(model);
         Objects.requireNonNull(air);
     }
+
+    Couching withSchedule(HotCouchSchedule changed) {
+        return new Couching(changed, box, model, air);
+    }
 }

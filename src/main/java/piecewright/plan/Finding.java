@@ -3,6 +3,8 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import piecewright.assess.LotJudgement.MouldRisk;
+import piecewright.assess.Reason;
+import piecewright.assess.Verdict;
 import piecewright.quantity.Moisture;
 
 /** Something a person should know beside a good plan: figures only; the sentences are made in {@code text}. */
@@ -107,6 +109,22 @@ public sealed interface Finding {
         @Override
         public Severity severity() {
             return Severity.NOTE;
+        }
+    }
+
+    /** What the judge of lots holds against this one. */
+    record LotDoubt(String about, Reason reason) implements Finding {
+        @Override
+        public Severity severity() {
+            return reason.verdict() == Verdict.MALT_IT ? Severity.NOTE : Severity.WARNING;
+        }
+    }
+
+    /** The couch passes slowly through what mould likes, with so many corns dead or broken in it. */
+    record CouchMayMould(String about, MouldRisk risk, double deadFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
         }
     }
 

@@ -2,6 +2,7 @@ package piecewright.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,10 +11,9 @@ import java.util.stream.Stream;
 import piecewright.assess.LotJudge;
 import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.assess.LotJudgement.PlanEffects;
+import piecewright.assess.Reason;
 import piecewright.grain.GrainLot;
-import piecewright.grain.LotObservations;
 import piecewright.grain.LotTraits;
-import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.plan.Finding.Quantity;
 import piecewright.plan.Simulation.Course;
@@ -30,10 +30,12 @@ final class Findings {
 
     private final PlanRequest request;
     private final Setup setup;
+    private final PlanEffects effects;
 
     Findings(PlanRequest request, Setup setup) {
         this.request = request;
         this.setup = setup;
+        this.effects = LotJudge.effects(request.lot());
     }
 
     List<Finding> of(Course course, List<Act> acts) {
@@ -41,6 +43,7 @@ final class Findings {
         treatmentUnknown(findings);
         germination(findings);
         waterSensitive(findings);
+        judged(course, findings);
         mouldLikely(findings);
         moistureGuessed(findings);
         learned(findings);
@@ -61,7 +64,7 @@ final class Findings {
     private void germination(List<Finding> findings) {
         OptionalDouble tested = request.lot().germinativeEnergyFraction();
         if (tested.isEmpty() || tested.getAsDouble() < LotJudge.GOOD_FRACTION) {
-            double energy = setup.lot().energyFraction();
+            double energy = tested.orElse(setup.lot().energyFraction());
             findings.add(new Finding.Germination("lot", tested.isPresent(), energy));
         }
     }
@@ -72,9 +75,24 @@ final class Findings {
     }
 
     private void mouldLikely(List<Finding> findings) {
-        PlanEffects effects = LotJudge.effects(new ObservedLot(request.lot(), LotObservations.none()));
         if (effects.mould() == MouldRisk.LOW) return;
         findings.add(new Finding.MouldLikely("floor.spread", effects.mould(), effects.deadFraction()));
+        if (setup.couching().isPresent()) {
+            findings.add(new Finding.CouchMayMould("couch.pack", effects.mould(), effects.deadFraction()));
+        }
+    }
+
+    /** What the judge of lots says that no finding of the plan's own does. */
+    private void judged(Course course, List<Finding> findings) {
+        Instant starts = course.stations().get(0).visit().at();
+        LocalDate day = LocalDate.ofInstant(starts, request.house().zone());
+        for (Reason reason : LotJudge.judge(request.lot(), day).reasons()) {
+            boolean told = reason instanceof Reason.TreatmentUnknown
+                    || reason instanceof Reason.Untested
+                    || reason instanceof Reason.Growing
+                    || reason instanceof Reason.WaterSensitive;
+            if (!told) findings.add(new Finding.LotDoubt("lot", reason));
+        }
     }
 
     private void moistureGuessed(List<Finding> findings) {
@@ -118,7 +136,7 @@ final class Findings {
                 .mapToDouble(sample -> sample.state().grainC())
                 .max()
                 .orElse(0);
-        double limitC = setup.style().growth().warmestGrainC();
+        double limitC = setup.style().growth().warmestGrainC() - effects.coolerK();
         if (warmestC > limitC) findings.add(new Finding.WarmFloor("floor.spread", warmestC, limitC));
         double depthCm = setup.outfit().growing().depthCm();
         double hours = Practice.turning(depthCm).hardHours(warmestC);

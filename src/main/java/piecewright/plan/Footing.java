@@ -15,7 +15,8 @@ import piecewright.process.SteepState;
 /**
  * Where a search takes up a piece: at the last act that began a phase whose length counts (immersion, rest, wither,
  * cure), what was read since put back to it; on the floor and in the kiln, which know no length, at the last turning,
- * stirring or weighing. Judgement: who weighs the whole piece has turned it.
+ * stirring or weighing, in a hot couch at the last thermometer reading. Judgement: who weighs the whole piece has turned
+ * it.
  */
 final class Footing {
     private Footing() {}
@@ -36,7 +37,18 @@ final class Footing {
                 }
             }
         }
+        if (began.kind() == ActKind.PACK) standing = lastRead(standing, course);
         return new UnderWay(visits, withReads(standing, course));
+    }
+
+    /** A couch is followed from its last thermometer reading on. */
+    private static Standing lastRead(Standing packed, Course course) {
+        return course.reads().stream()
+                .filter(read -> read.reading().grainC().isPresent()
+                        && read.reading().at().isAfter(packed.at()))
+                .reduce((first, second) -> second)
+                .map(read -> new Standing(read.reading().at(), read.held(), read.slowFraction()))
+                .orElse(packed);
     }
 
     private static Station station(Course course, Visit visit) {

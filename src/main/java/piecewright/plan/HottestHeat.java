@@ -35,6 +35,8 @@ public final class HottestHeat {
                 .mapToDouble(OvenLimit::hottestC)
                 .max()
                 .orElse(0);
-        return new ColourAim(parameters, cureC(house), ovenC);
+        return new ColourAim(
+                parameters,
+                new ColourAim.Kit(cureC(house), ovenC, house.kit().boxes().size()));
     }
 }

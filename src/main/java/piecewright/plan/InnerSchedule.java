@@ -23,7 +23,7 @@ public record InnerSchedule(double loadKg, double depthCm, Duration lag, double 
 
     /** How long the block lasts. */
     public Duration length() {
-        return Duration.ofMinutes(steps.get(steps.size() - 1).minute());
+        return steps.get(steps.size() - 1).at();
     }
 
     /** The step of that kind that comes first; throws NoSuchElementException when there is none. */
@@ -61,13 +61,14 @@ public record InnerSchedule(double loadKg, double depthCm, Duration lag, double 
     /**
      * One step.
      *
-     * @param minute since the block began, 0 or more
+     * @param at since the block began, 0 or more, whole seconds
      * @param ovenC true temperature the oven is to have from now on; empty where nothing is set
      * @param dialC what to set on the dial for it
      * @param expect the malt by then
      */
-    public record InnerStep(int minute, Kind kind, OptionalDouble ovenC, OptionalDouble dialC, Inside expect) {
+    public record InnerStep(Duration at, Kind kind, OptionalDouble ovenC, OptionalDouble dialC, Inside expect) {
         public InnerStep {
+            if (at.isNegative()) throw new IllegalArgumentException("at must be 0 or more: " + at);
             Objects.requireNonNull(kind);
             Objects.requireNonNull(ovenC);
             Objects.requireNonNull(dialC);

@@ -5,6 +5,9 @@ import java.util.Optional;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.quantity.FractionRange;
+import piecewright.quantity.HoursRange;
+import piecewright.style.Couches;
+import piecewright.style.HotCouchSchedule;
 import piecewright.style.MaltStyle;
 import piecewright.style.SteepSchedule;
 
@@ -17,13 +20,20 @@ final class Leniency {
     /** Judgement: what the quick forms and the last half point of a weighing may add. */
     private static final double ROOM_FRACTION = 0.005;
 
+    /** Judgement: a couch with two thirds or half as much again of its index is paler or darker malt, not lost. */
+    private static final double INDEX_RATIO = 1.5;
+    /** Judgement: no living pile gets hotter; what was read above is the kiln's, °C. */
+    private static final double HOTTEST_PILE_C = 60;
+    /** Judgement: what a pile found hot may still rise before somebody opens it, K. */
+    private static final double ROOM_K = 1.5;
+
     private Leniency() {}
 
     /** @param course of the acts done or certain */
     static MaltStyle of(MaltStyle style, Course course) {
         List<Station> stations = course.stations();
         Optional<Station> load = first(stations, ActKind.LOAD);
-        MaltStyle lenient = style.withSteep(steep(style.steep(), stations));
+        MaltStyle lenient = style.withSteep(steep(style.steep(), stations)).withCouches(couches(style, course));
         FractionRange growth = style.growth().acceptable();
         double grown = load.map(Station::before)
                 .orElse(stations.get(stations.size() - 1).after())
@@ -51,6 +61,36 @@ final class Leniency {
         if (wet >= steep.acceptable().lowFraction()) fewest = Math.min(fewest, drains.size());
         else if (drains.size() >= most) most = Math.min(MOST_IMMERSIONS, drains.size() + 1);
         return new SteepSchedule(steep.targetFraction(), acceptable, fewest, Math.max(most, drains.size()));
+    }
+
+    private static Couches couches(MaltStyle style, Course course) {
+        Optional<Station> pack = first(course.stations(), ActKind.PACK);
+        return new Couches(style.couches()
+                .hot()
+                .map(hot -> pack.map(packed -> lenient(hot, packed, course)).orElse(hot)));
+    }
+
+    /** What is packed is made into malt: as wet as it went in, as hot as it got, with more or less of its index. */
+    private static HotCouchSchedule lenient(HotCouchSchedule hot, Station packed, Course course) {
+        double wet = packed.before().mass().moisture().wetBasisFraction();
+        FractionRange packing = hot.packing().with(wet - ROOM_FRACTION).with(wet + ROOM_FRACTION);
+        double reachedHours = first(course.stations(), ActKind.BREAK)
+                .map(broken -> broken.before().couch().indexHours())
+                .orElse(hot.indexHours());
+        HoursRange index = new HoursRange(
+                Math.min(hot.acceptableIndex().lowHours() / INDEX_RATIO, reachedHours),
+                Math.max(hot.acceptableIndex().highHours() * INDEX_RATIO, reachedHours));
+        double hottestC = course.samples().stream()
+                .filter(sample -> !sample.at().isBefore(packed.visit().at()))
+                .mapToDouble(sample -> sample.state().grainC())
+                .max()
+                .orElse(0);
+        double readC = course.reads().stream()
+                .mapToDouble(read -> read.held().grainC())
+                .max()
+                .orElse(0);
+        double allowedC = Math.max(hot.spreadAboveC(), Math.min(HOTTEST_PILE_C, Math.max(hottestC, readC)) + ROOM_K);
+        return hot.accepting(packing, index, allowedC);
     }
 
     private static Optional<Station> first(List<Station> stations, ActKind kind) {

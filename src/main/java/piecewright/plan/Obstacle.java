@@ -7,6 +7,17 @@ import piecewright.grain.GrainKind;
 
 /** Why there is no plan: figures only; the sentences are made in {@code text}. */
 public sealed interface Obstacle {
+    /** Whether a smaller piece would pass it. */
+    default boolean ofSize() {
+        return this instanceof VesselTooSmall
+                || this instanceof BedTooDeep
+                || this instanceof HeaterTooSmall
+                || this instanceof NeverDry
+                || this instanceof BoxTooSmall
+                || this instanceof StewTooDeep
+                || this instanceof TooManyLoads;
+    }
+
     /** Nobody is there for this act between these instants, whatever is done before it. */
     record NobodyThere(String actId, Instant earliest, Instant latest) implements Obstacle {}
 
@@ -15,6 +26,13 @@ public sealed interface Obstacle {
 
     /** No run of acts fits; the furthest any got was this act. */
     record NothingFits(String actId, Instant reached) implements Obstacle {}
+
+    /** It would fit if these batches did not need the hands or the kit. */
+    record HeldByOthers(List<String> batches) implements Obstacle {
+        public HeldByOthers {
+            batches = List.copyOf(batches);
+        }
+    }
 
     /** Treated seed is poison: no plan, no override. */
     record TreatedSeed(String lot) implements Obstacle {}

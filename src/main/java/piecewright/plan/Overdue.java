@@ -128,7 +128,8 @@ final class Overdue {
     /** The first full five minutes from which somebody can work so long. */
     private Optional<Instant> moment(Instant from, int workMinutes) {
         Instant until = from.plus(LONGEST_WAIT);
-        Availability availability = Availability.of(bench.request().house(), from, until);
+        Availability availability = Availability.of(bench.request().house(), from, until)
+                .beside(bench.request().besides());
         Duration work = Duration.ofMinutes(workMinutes);
         for (Instant at = Resumption.soon(from); at.isBefore(until); at = at.plus(Duration.ofMinutes(5))) {
             Optional<Instant> free = availability.workableUntil(at);

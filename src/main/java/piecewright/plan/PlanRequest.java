@@ -1,39 +1,60 @@
 package piecewright.plan;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
 import piecewright.style.MaltStyle;
 
-/** A wish: this style from this lot in this house, so much, by or from a day. */
-public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when) {
+/**
+ * A wish: this style from this lot in this house, so much, by or from a day.
+ *
+ * @param besides what other batches have taken of hands and kit
+ */
+public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when, List<Booking> besides) {
     public PlanRequest {
         Objects.requireNonNull(style);
         Objects.requireNonNull(lot);
         Objects.requireNonNull(house);
         Objects.requireNonNull(amount);
         Objects.requireNonNull(when);
+        besides = List.copyOf(besides);
+    }
+
+    /** A wish of a house in which nothing else is going on. */
+    public PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when) {
+        this(style, lot, house, amount, when, List.of());
+    }
+
+    /** The same wish beside these batches. */
+    public PlanRequest beside(List<Booking> changed) {
+        return new PlanRequest(style, lot, house, amount, when, changed);
     }
 
     /** The same wish of another style. */
     public PlanRequest withStyle(MaltStyle changed) {
-        return new PlanRequest(changed, lot, house, amount, when);
+        return new PlanRequest(changed, lot, house, amount, when, besides);
     }
 
     /** The same wish by or from another day. */
     public PlanRequest withWhen(When changed) {
-        return new PlanRequest(style, lot, house, amount, changed);
+        return new PlanRequest(style, lot, house, amount, changed, besides);
     }
 
     /** The same wish in another house. */
     public PlanRequest withHouse(House changed) {
-        return new PlanRequest(style, lot, changed, amount, when);
+        return new PlanRequest(style, lot, changed, amount, when, besides);
+    }
+
+    /** The same wish from another lot. */
+    public PlanRequest withLot(GrainLot changed) {
+        return new PlanRequest(style, changed, house, amount, when);
     }
 
     /** The same wish for another amount. */
     public PlanRequest withAmount(Amount changed) {
-        return new PlanRequest(style, lot, house, changed, when);
+        return new PlanRequest(style, lot, house, changed, when, besides);
     }
 
     /** How much. */

@@ -33,7 +33,7 @@ final class PlanWriter {
         this.stops = Stops.of(setup);
         this.stew = StewBlock.of(setup);
         this.roast = RoastBlock.of(setup);
-        this.cautions = new Cautions(request.lot().kind(), request.lot().treatment());
+        this.cautions = new Cautions(request.lot());
     }
 
     Plan write(Course course, double rawGrainKg, double costMinutes) {

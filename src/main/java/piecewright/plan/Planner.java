@@ -45,9 +45,17 @@ public final class Planner {
             Optional<Draft> again = resimulated(request, span, grainKg, draft.get());
             draft = again.isPresent() ? again : draft(request, span, grainKg, obstacles);
         }
-        if (draft.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        if (draft.isEmpty()) return notPossible(request, obstacles);
         return new PlanResult.Planned(new PlanWriter(request, draft.get().setup())
                 .write(draft.get().course(), grainKg, draft.get().costMinutes()));
+    }
+
+    private PlanResult notPossible(PlanRequest request, List<Obstacle> obstacles) {
+        if (!request.besides().isEmpty() && plan(request.beside(List.of())) instanceof PlanResult.Planned) {
+            List<String> others = request.besides().stream().map(Booking::batch).toList();
+            obstacles.add(0, new Obstacle.HeldByOthers(others));
+        }
+        return new PlanResult.NotPossible(obstacles);
     }
 
     /** What a plan this planner made was made of; throws IllegalArgumentException when its kit no longer holds it. */
@@ -58,6 +66,13 @@ public final class Planner {
         Setup setup = setups.of(request, rooms, plan.outcome().rawGrainKg(), obstacles)
                 .orElseThrow(() -> new IllegalArgumentException("plan does not answer this request: " + obstacles));
         return Blueprint.of(request, plan, setup, span.origin(), rawC(setup, rooms));
+    }
+
+    /** What a piece takes of its house whose acts stand so; empty when its kit no longer holds so much grain. */
+    public Optional<Booking> booking(String batch, PlanRequest request, double grainKg, List<Act> acts) {
+        Span span = Span.of(request);
+        Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
+        return setups.of(request, rooms, grainKg, new ArrayList<>()).map(setup -> Booking.of(batch, setup, acts));
     }
 
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {

@@ -73,7 +73,7 @@ public final class Preflight {
         Instant from = later(earliest, start.minus(EARLIEST));
         Instant until = quarter(start.minus(TO_ACT_ON_IT));
         if (!from.isBefore(until)) return List.of();
-        Availability hours = Availability.of(request.house(), from, start);
+        Availability hours = Availability.of(request.house(), from, start).beside(request.besides());
         CheckKind last = test.end().orElse(test.begin());
         for (Instant at = until; at.isAfter(from); at = at.minus(STEP)) {
             if (!free(at, last, hours, taken)) continue;

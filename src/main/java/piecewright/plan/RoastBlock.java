@@ -58,23 +58,24 @@ public final class RoastBlock {
 
     /** How long one block keeps one person, minutes. */
     public int minutes() {
-        int over = PREPARE_MINUTES + ovenMinutes() + longerMinutes() + COOL_MINUTES;
-        return (over + ROUND_MINUTES - 1) / ROUND_MINUTES * ROUND_MINUTES;
+        Duration over = inOven().plusMinutes(PREPARE_MINUTES + longerMinutes() + COOL_MINUTES);
+        return (int) Math.ceil(over.toSeconds() / (60.0 * ROUND_MINUTES)) * ROUND_MINUTES;
     }
 
     Heater oven() {
         return roasting.oven();
     }
 
-    private int ovenMinutes() {
-        return schedule.steps().stream().mapToInt(HeatStep::plannedMinutes).sum();
+    private Duration inOven() {
+        return schedule.steps().stream().map(HeatStep::planned).reduce(Duration.ZERO, Duration::plus);
     }
 
     /** Minutes the last step may run over what is planned. */
     private int longerMinutes() {
         HeatStep last = schedule.last();
         double slips = 60 * Practice.ROAST_END.hardHours(last.ovenC());
-        return (int) Math.ceil(Math.max(slips, last.longestMinutes() - last.plannedMinutes()));
+        double plannedMinutes = last.planned().toSeconds() / 60.0;
+        return (int) Math.ceil(Math.max(slips, last.longestMinutes() - plannedMinutes));
     }
 
     /**
@@ -96,15 +97,15 @@ public final class RoastBlock {
 
     /** The schedule of one load of that piece, as it is before its first load. */
     InnerSchedule inner(PieceState malt) {
-        int longer = longerMinutes();
-        RoastMinutes written = new RoastMinutes(
-                schedule, oven().control().dialOffsetK(), course.byMinute(malt, longer), PREPARE_MINUTES);
+        RoastMinutes written =
+                new RoastMinutes(schedule, oven().control().dialOffsetK(), Duration.ofMinutes(PREPARE_MINUTES));
+        Duration longer = Duration.ofMinutes(longerMinutes());
         return new InnerSchedule(
                 malt.mass().totalKg() / loads(),
                 schedule.depthCm(),
                 Duration.ofSeconds(Math.round(3600 * course.lagHours())),
                 oven().control().thermostatErrorK(),
-                written.steps(ovenMinutes(), longer, minutes()));
+                written.steps(course, malt, new RoastMinutes.Ends(inOven(), longer, Duration.ofMinutes(minutes()))));
     }
 
     private static PieceState mixed(PieceState before, PieceState roasted, double share) {

@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -8,99 +9,116 @@ import piecewright.plan.InnerSchedule.InnerStep;
 import piecewright.plan.InnerSchedule.Inside;
 import piecewright.plan.InnerSchedule.Kind;
 import piecewright.process.PieceState;
+import piecewright.process.kiln.RoastCourse;
 import piecewright.style.RoastSchedule;
 import piecewright.style.RoastSchedule.HeatStep;
 
 /** Writes down the minutes of one oven load: settings, stirrings, samples, the end and its limit. */
 final class RoastMinutes {
-    /** Judgement: a layer is stirred at least so often, minutes. */
-    private static final int STIR_MINUTES = 15;
+    /** Judgement: a layer is stirred at least so often. */
+    private static final Duration STIR = Duration.ofMinutes(15);
     /** Judgement: samples are pulled from so many intervals before the planned end. */
     private static final int SAMPLES_BEFORE = 3;
 
     private final RoastSchedule schedule;
     private final double dialOffsetK;
-    private final List<PieceState> byMinute;
-    private final int prepareMinutes;
-    private final List<InnerStep> steps = new ArrayList<>();
+    private final Duration prepare;
+    private final List<Moment> moments = new ArrayList<>();
 
-    /**
-     * @param byMinute the malt at every minute in the oven
-     * @param prepareMinutes minutes of the block before it goes in
-     */
-    RoastMinutes(RoastSchedule schedule, double dialOffsetK, List<PieceState> byMinute, int prepareMinutes) {
+    /** @param prepare of the block before the malt goes in */
+    RoastMinutes(RoastSchedule schedule, double dialOffsetK, Duration prepare) {
         this.schedule = schedule;
         this.dialOffsetK = dialOffsetK;
-        this.byMinute = byMinute;
-        this.prepareMinutes = prepareMinutes;
+        this.prepare = prepare;
     }
 
     /**
-     * The steps in time order; called once.
+     * When things end.
      *
-     * @param endMinute planned end, minutes in the oven
-     * @param longer minutes it may run over
-     * @param overMinute when the block is over, minutes since it began
+     * @param planned how long the malt is to be in the oven
+     * @param longer how much longer it may be
+     * @param block when the block is over, since it began
      */
-    List<InnerStep> steps(int endMinute, int longer, int overMinute) {
-        steps.add(set(0, Kind.PREPARE, schedule.steps().get(0), 0));
-        int every = sampleMinutes();
-        int sampledFrom = endMinute - SAMPLES_BEFORE * every;
-        int from = 0;
-        for (HeatStep step : schedule.steps()) {
-            steps.add(set(prepareMinutes + from, from == 0 ? Kind.GOES_IN : Kind.SET, step, from));
-            int until = from + step.plannedMinutes();
-            stirs(from, Math.min(until - STIR_MINUTES / 2, sampledFrom));
-            from = until;
+    record Ends(Duration planned, Duration longer, Duration block) {}
+
+    /** Something to do after so long in the oven. */
+    private record Moment(Duration inOven, Kind kind, OptionalDouble ovenC) {}
+
+    /** The steps in time order, with what the malt is then; called once. */
+    List<InnerStep> steps(RoastCourse course, PieceState malt, Ends ends) {
+        Duration every = sampling();
+        Duration sampledFrom = ends.planned().minus(every.multipliedBy(SAMPLES_BEFORE));
+        settings(sampledFrom);
+        Duration lastFrom = ends.planned().minus(schedule.last().planned());
+        Duration latest = ends.planned().plus(ends.longer());
+        for (Duration at = sampledFrom; at.compareTo(latest) < 0; at = at.plus(every)) {
+            boolean before = at.compareTo(ends.planned()) < 0;
+            boolean asPlanned = at.equals(ends.planned());
+            if (at.compareTo(lastFrom) > 0 && !asPlanned) add(at, before ? Kind.SAMPLE : Kind.SAMPLE_AGAIN);
         }
-        int lastFrom = endMinute - schedule.last().plannedMinutes();
-        for (int at = sampledFrom; at < endMinute + longer; at += every) {
-            if (at > lastFrom && at != endMinute) add(at, at < endMinute ? Kind.SAMPLE : Kind.SAMPLE_AGAIN);
-        }
-        add(endMinute, Kind.STOP);
-        add(endMinute + longer, Kind.LATEST);
-        steps.add(plain(overMinute, Kind.OVER, cooled(endMinute)));
-        steps.sort(Comparator.comparingInt(InnerStep::minute));
+        add(ends.planned(), Kind.STOP);
+        add(latest, Kind.LATEST);
+        moments.sort(Comparator.comparing(Moment::inOven));
+        List<InnerStep> steps = written(course, malt);
+        steps.add(over(steps, malt, ends));
         return steps;
     }
 
+    private void settings(Duration sampledFrom) {
+        Duration from = Duration.ZERO;
+        for (HeatStep step : schedule.steps()) {
+            Kind kind = from.isZero() ? Kind.GOES_IN : Kind.SET;
+            moments.add(new Moment(from, kind, OptionalDouble.of(step.ovenC())));
+            Duration until = from.plus(step.planned());
+            Duration stirred = until.minus(STIR.dividedBy(2));
+            if (sampledFrom.compareTo(stirred) < 0) stirred = sampledFrom;
+            for (Duration at = from.plus(STIR); at.compareTo(stirred) < 0; at = at.plus(STIR)) add(at, Kind.STIR);
+            from = until;
+        }
+    }
+
     /** As far apart as the end may slip without anybody tasting it. */
-    private int sampleMinutes() {
+    private Duration sampling() {
         double softMinutes = 60 * Practice.ROAST_END.softHours(schedule.last().ovenC());
-        return (int) Math.max(1, Math.round(softMinutes));
+        return Duration.ofMinutes(Math.max(1, Math.round(softMinutes)));
     }
 
-    private void stirs(int from, int until) {
-        for (int at = from + STIR_MINUTES; at < until; at += STIR_MINUTES) add(at, Kind.STIR);
+    private void add(Duration inOven, Kind kind) {
+        moments.add(new Moment(inOven, kind, OptionalDouble.empty()));
     }
 
-    private InnerStep set(int minute, Kind kind, HeatStep step, int inOven) {
-        return new InnerStep(
-                minute,
-                kind,
-                OptionalDouble.of(step.ovenC()),
-                OptionalDouble.of(step.ovenC() - dialOffsetK),
-                inside(inOven));
+    private List<InnerStep> written(RoastCourse course, PieceState malt) {
+        List<PieceState> states =
+                course.at(malt, moments.stream().map(Moment::inOven).toList());
+        List<InnerStep> steps = new ArrayList<>();
+        steps.add(step(
+                Duration.ZERO,
+                Kind.PREPARE,
+                OptionalDouble.of(schedule.steps().get(0).ovenC()),
+                malt));
+        for (int i = 0; i < moments.size(); i++) {
+            Moment moment = moments.get(i);
+            steps.add(step(prepare.plus(moment.inOven()), moment.kind(), moment.ovenC(), states.get(i)));
+        }
+        return steps;
     }
 
-    private void add(int inOven, Kind kind) {
-        steps.add(plain(prepareMinutes + inOven, kind, inside(inOven)));
-    }
-
-    private static InnerStep plain(int minute, Kind kind, Inside inside) {
-        return new InnerStep(minute, kind, OptionalDouble.empty(), OptionalDouble.empty(), inside);
-    }
-
-    private Inside cooled(int endMinute) {
-        Inside hot = inside(endMinute);
-        return new Inside(byMinute.get(0).grainC(), hot.moistureFraction(), hot.colourEbc());
-    }
-
-    private Inside inside(int inOven) {
-        PieceState state = byMinute.get(inOven);
-        return new Inside(
+    private InnerStep step(Duration at, Kind kind, OptionalDouble ovenC, PieceState state) {
+        OptionalDouble dialC = ovenC.isPresent() ? OptionalDouble.of(ovenC.getAsDouble() - dialOffsetK) : ovenC;
+        Inside inside = new Inside(
                 state.grainC(),
                 state.mass().moisture().wetBasisFraction(),
                 state.kiln().colourEbc());
+        return new InnerStep(at, kind, ovenC, dialC, inside);
+    }
+
+    private static InnerStep over(List<InnerStep> steps, PieceState malt, Ends ends) {
+        InnerStep stop = steps.stream()
+                .filter(step -> step.kind() == Kind.STOP)
+                .findFirst()
+                .orElseThrow();
+        Inside hot = stop.expect();
+        Inside cooled = new Inside(malt.grainC(), hot.moistureFraction(), hot.colourEbc());
+        return new InnerStep(ends.block(), Kind.OVER, OptionalDouble.empty(), OptionalDouble.empty(), cooled);
     }
 }

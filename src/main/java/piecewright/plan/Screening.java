@@ -24,7 +24,7 @@ final class Screening {
     }
 
     private static void treatedSeedIsNeverMalted(GrainLot lot, List<Obstacle> obstacles) {
-        if (lot.treatment() == Treatment.TREATED) obstacles.add(new Obstacle.TreatedSeed(lot.name()));
+        if (lot.safeTreatment() == Treatment.TREATED) obstacles.add(new Obstacle.TreatedSeed(lot.name()));
     }
 
     private static void grainSuitsTheStyle(GrainLot lot, MaltStyle style, List<Obstacle> obstacles) {

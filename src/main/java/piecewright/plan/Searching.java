@@ -15,7 +15,7 @@ import piecewright.quantity.Moisture;
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
     /** Judgement: wide enough to be quick; the polish finds the minute. */
-    private static final int COARSE_MINUTES = 120;
+    private static final int COARSE_MINUTES = 80;
     /** Judgement: or on the quarter, at the kiln. */
     private static final int FINE_MINUTES = 15;
     /** Judgement: polishing moves acts by so many minutes at most, in such steps: first coarsely, then by fives. */
@@ -44,7 +44,8 @@ final class Searching {
         this.span = span;
         this.setup = setup;
         this.rawC = rawC;
-        this.availability = Availability.of(request.house(), span.origin(), span.until());
+        this.availability =
+                Availability.of(request.house(), span.origin(), span.until()).beside(request.besides());
     }
 
     /** The best draft that holds; empty when there is none. */
@@ -98,7 +99,8 @@ final class Searching {
     /** Why there is no draft. */
     List<Obstacle> refusal() {
         Span later = span.unbound();
-        Availability longer = Availability.of(request.house(), later.origin(), later.until());
+        Availability longer =
+                Availability.of(request.house(), later.origin(), later.until()).beside(request.besides());
         Refusal refusal = new Refusal(setup, span);
         List<Obstacle> tooLong = refusal.tooLong(longer);
         if (!tooLong.isEmpty()) return tooLong;

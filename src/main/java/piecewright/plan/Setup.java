@@ -18,6 +18,7 @@ import piecewright.style.MaltStyle;
  *
  * @param couching the hot couch, for styles that have one
  * @param dryMatterKg dry matter steeped, after floaters, kg
+ * @param closures when other batches use the kit chosen
  */
 public record Setup(
         MaltStyle style,
@@ -26,7 +27,8 @@ public record Setup(
         Outfit outfit,
         Air air,
         Optional<Couching> couching,
-        double dryMatterKg) {
+        double dryMatterKg,
+        Closures closures) {
     /** Judgement: class limit of water sensitivity as taught in malting practice, from memory; share of corns. */
     public static final double SENSITIVE_FRACTION = 0.10;
 
@@ -37,10 +39,29 @@ public record Setup(
         Objects.requireNonNull(outfit);
         Objects.requireNonNull(air);
         Objects.requireNonNull(couching);
+        Objects.requireNonNull(closures);
+    }
+
+    /** Kit that nobody else uses. */
+    public Setup(
+            MaltStyle style,
+            Lot lot,
+            Models models,
+            Outfit outfit,
+            Air air,
+            Optional<Couching> couching,
+            double dryMatterKg) {
+        this(style, lot, models, outfit, air, couching, dryMatterKg, Closures.none());
+    }
+
+    Setup withClosures(Closures changed) {
+        return new Setup(style, lot, models, outfit, air, couching, dryMatterKg, changed);
     }
 
     public Setup withStyle(MaltStyle changed) {
-        return new Setup(changed, lot, models, outfit, air, couching, dryMatterKg);
+        Optional<Couching> couched = couching.map(
+                old -> changed.couches().hot().map(old::withSchedule).orElse(old));
+        return new Setup(changed, lot, models, outfit, air, couched, dryMatterKg, closures);
     }
 
     /** How drained grain stands in air rests: spread where corns drown easily. */

@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import piecewright.grain.GrainLot;
@@ -22,7 +23,19 @@ public final class SetupMaker {
     /** The setup for so much grain, kg; empty with the reasons added to the obstacles when no kit holds it. */
     public Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
         SetupMaker ofGrain = new SetupMaker(parameters.forGrain(request.lot().kind()));
-        return ofGrain.fitted(request, rooms, grainKg, obstacles);
+        if (request.besides().isEmpty()) return ofGrain.fitted(request, rooms, grainKg, obstacles);
+        Sharing sharing = Sharing.sparing(request);
+        while (true) {
+            List<Obstacle> why = new ArrayList<>();
+            Optional<Setup> setup = ofGrain.fitted(request.withHouse(sharing.house()), rooms, grainKg, why);
+            Optional<Sharing> wider = setup.isPresent() ? Optional.empty() : sharing.widened(why);
+            if (wider.isEmpty()) {
+                obstacles.addAll(why);
+                Closures closures = setup.map(sharing::closures).orElse(Closures.none());
+                return setup.map(chosen -> chosen.withClosures(closures));
+            }
+            sharing = wider.get();
+        }
     }
 
     private Optional<Setup> fitted(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
@@ -41,11 +54,7 @@ public final class SetupMaker {
     }
 
     private CouchFitting fitting(PlanRequest request, Rooms rooms, HotCouchSchedule hot) {
-        return new CouchFitting(request.house(), rooms, parameters, hot, energyFraction(request.lot()));
-    }
-
-    private static double energyFraction(GrainLot lot) {
-        return lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+        return new CouchFitting(request.house(), rooms, parameters, hot, Metabolism.germinatingFraction(request.lot()));
     }
 
     private Setup setup(PlanRequest request, Rooms rooms, Outfit chosen, Optional<Couching> couching, double dryKg) {
@@ -53,7 +62,7 @@ public final class SetupMaker {
         Setup.Lot assumed = new Setup.Lot(
                 lot.kind(),
                 lot.moisture().moisture().dryBasisRatio(),
-                energyFraction(lot),
+                Metabolism.germinatingFraction(lot),
                 lot.waterSensitivityFraction().orElse(0),
                 request.house().steepWaterC());
         ModelParameters taught =

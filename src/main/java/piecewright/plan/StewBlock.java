@@ -70,8 +70,8 @@ public final class StewBlock {
         OptionalDouble ovenC = OptionalDouble.of(schedule.ovenC());
         OptionalDouble dialC =
                 OptionalDouble.of(schedule.ovenC() - oven().control().dialOffsetK());
-        steps.add(new InnerStep(0, Kind.PREPARE, ovenC, dialC, inside(green, 0)));
-        steps.add(new InnerStep(PREPARE_MINUTES, Kind.GOES_IN, ovenC, dialC, inside(green, 0)));
+        steps.add(new InnerStep(Duration.ZERO, Kind.PREPARE, ovenC, dialC, inside(green, 0)));
+        steps.add(new InnerStep(Duration.ofMinutes(PREPARE_MINUTES), Kind.GOES_IN, ovenC, dialC, inside(green, 0)));
         for (int at = STIR_MINUTES; at < end - SAMPLES_BEFORE_MINUTES; at += STIR_MINUTES) {
             steps.add(plain(green, at, Kind.STIR));
         }
@@ -89,7 +89,7 @@ public final class StewBlock {
 
     private InnerStep plain(PieceState green, int inOven, Kind kind) {
         OptionalDouble none = OptionalDouble.empty();
-        return new InnerStep(PREPARE_MINUTES + inOven, kind, none, none, inside(green, inOven));
+        return new InnerStep(Duration.ofMinutes(PREPARE_MINUTES + inOven), kind, none, none, inside(green, inOven));
     }
 
     private Inside inside(PieceState green, int inOven) {

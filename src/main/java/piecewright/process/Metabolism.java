@@ -86,9 +86,14 @@ public final class Metabolism {
     /** The corns of a lot: germination as tested, growth rate as learned, or defaults. */
     public static Metabolism of(GrainLot lot, MetabolismParameters parameters) {
         return new Metabolism(
-                lot.germinativeEnergyFraction().orElse(UNTESTED_GERMINATING_FRACTION),
+                germinatingFraction(lot),
                 lot.learned().growthRateRatio().orElse(usualGrowthRatio(lot.kind())),
                 parameters);
+    }
+
+    /** Share of a lot that grows: what grew in the dishes, less the broken corns, which no dish was laid with. */
+    public static double germinatingFraction(GrainLot lot) {
+        return lot.seen().wholeFraction() * lot.germinativeEnergyFraction().orElse(UNTESTED_GERMINATING_FRACTION);
     }
 
     /** Growth of a kind of grain as a multiple of barley's. */

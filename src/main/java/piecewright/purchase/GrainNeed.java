@@ -34,6 +34,8 @@ public record GrainNeed(
     /** Where the figures come from. */
     public enum Basis {
         PLAN,
+        /** The plan, its range by the ensemble. */
+        ENSEMBLE,
         REFERENCE_COURSE
     }
 
@@ -63,8 +65,24 @@ public record GrainNeed(
                 basis);
     }
 
+    /** With highMaltKg the likely range of the malt from this grain, 80 %. */
+    public double lowMaltKg() {
+        return waterfall.grainKg() * waterfall.usefulMaltKg() / highGrainKg;
+    }
+
+    public double highMaltKg() {
+        return waterfall.grainKg() * waterfall.usefulMaltKg() / lowGrainKg;
+    }
+
+    /** The same where the plan was followed through many ways things may be: that much malt one time in ten, or nine. */
+    public GrainNeed likely(double lowMaltKg, double highMaltKg) {
+        double perMaltKg = waterfall.grainKg() * waterfall.usefulMaltKg();
+        return new GrainNeed(
+                style, lot, waterfall, byWeightKg, perMaltKg / highMaltKg, perMaltKg / lowMaltKg, Basis.ENSEMBLE);
+    }
+
     static double growing(GrainLot lot) {
-        return lot.germinativeEnergyFraction().orElse(Metabolism.UNTESTED_GERMINATING_FRACTION);
+        return Metabolism.germinatingFraction(lot);
     }
 
     /** True when malt that is malt and weight on the scale part company. */

@@ -9,10 +9,16 @@ import java.util.Map;
 import java.util.Optional;
 import piecewright.grain.GrainKind;
 
-/** What to carry home for all wishes together: one line per grain. */
-public record ShoppingList(List<GrainNeed> needs, List<Line> lines) {
+/**
+ * What to carry home for all wishes together: one line per grain.
+ *
+ * @param needs of every batch whose grain is bought
+ * @param there of every batch whose grain is there: told, but nothing is bought for it
+ */
+public record ShoppingList(List<GrainNeed> needs, List<GrainNeed> there, List<Line> lines) {
     public ShoppingList {
         needs = List.copyOf(needs);
+        there = List.copyOf(there);
         lines = List.copyOf(lines);
     }
 
@@ -36,6 +42,11 @@ public record ShoppingList(List<GrainNeed> needs, List<Line> lines) {
         }
     }
 
+    /** The same with batches whose grain is there. */
+    public ShoppingList with(List<GrainNeed> grainIsThere) {
+        return new ShoppingList(needs, grainIsThere, lines);
+    }
+
     /** Shared grain is bought together; owned grain counts first. */
     public static ShoppingList of(
             List<GrainNeed> needs, Map<GrainKind, Double> ownedKg, Map<GrainKind, List<Sack>> offers) {
@@ -47,7 +58,7 @@ public record ShoppingList(List<GrainNeed> needs, List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         byGrain.forEach((grain, shared) -> lines.add(
                 line(grain, shared, ownedKg.getOrDefault(grain, 0.0), offers.getOrDefault(grain, List.of()))));
-        return new ShoppingList(needs, lines);
+        return new ShoppingList(needs, List.of(), lines);
     }
 
     private static Line line(GrainKind grain, List<GrainNeed> needs, double ownedKg, List<Sack> offers) {

@@ -60,7 +60,7 @@ public final class Steps {
             kinds.add(nights());
             if (request.when() instanceof When.ReadyBy) kinds.add(rests());
         }
-        if (obstacles.stream().anyMatch(Steps::ofSize)) kinds.add(smaller());
+        if (obstacles.stream().anyMatch(Obstacle::ofSize)) kinds.add(smaller());
         if (obstacles.stream().anyMatch(Obstacle.BedTooDeep.class::isInstance)) kinds.add(trays());
         return kinds.stream().filter(kind -> !kind.isEmpty()).toList();
     }
@@ -74,16 +74,9 @@ public final class Steps {
 
     private static boolean ofTime(Obstacle obstacle) {
         return obstacle instanceof Obstacle.NobodyThere
+                || obstacle instanceof Obstacle.HeldByOthers
                 || obstacle instanceof Obstacle.NothingFits
                 || obstacle instanceof Obstacle.TooSoon;
-    }
-
-    private static boolean ofSize(Obstacle obstacle) {
-        return obstacle instanceof Obstacle.VesselTooSmall
-                || obstacle instanceof Obstacle.BedTooDeep
-                || obstacle instanceof Obstacle.HeaterTooSmall
-                || obstacle instanceof Obstacle.NeverDry
-                || obstacle instanceof Obstacle.BoxTooSmall;
     }
 
     private List<Change> chilled() {

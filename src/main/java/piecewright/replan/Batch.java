@@ -24,6 +24,10 @@ public record Batch(PlanRequest request, double grainKg, List<Visit> planned, in
         if (planned.isEmpty()) throw new IllegalArgumentException("planned must not be empty");
     }
 
+    public Batch withRequest(PlanRequest changed) {
+        return new Batch(changed, grainKg, planned, known, journal);
+    }
+
     public Batch withJournal(Journal changed) {
         return new Batch(request, grainKg, planned, known, changed);
     }

@@ -91,7 +91,7 @@ final class Chronicle {
                 return;
             }
         }
-        Readings.of(entry, measured).ifPresent(reading -> {
+        (done.couched() ? Readings.ofCouch(entry, measured) : Readings.of(entry, measured)).ifPresent(reading -> {
             readings.add(reading);
             entryByReading.add(entry.number());
         });

@@ -28,6 +28,7 @@ final class DoneActs {
     /** Judgement: a dial is set this near to a rung, K. */
     private static final double SAME_HEAT_K = 4;
 
+    private static final int COUCH_BROKEN = 103;
     private static final int LOADED = 110;
     private static final int CURES = 200;
 
@@ -45,6 +46,12 @@ final class DoneActs {
 
     boolean isEmpty() {
         return visits.isEmpty();
+    }
+
+    /** Whether the piece lies in its hot couch. */
+    boolean couched() {
+        return visits.stream().anyMatch(visit -> visit.kind() == ActKind.PACK)
+                && visits.stream().noneMatch(visit -> rank(visit) >= COUCH_BROKEN);
     }
 
     /** Name of the act told last. */
@@ -195,7 +202,7 @@ final class DoneActs {
     private static int tooLate(Visit visit) {
         return switch (visit.kind()) {
             case TURN, SPRINKLE -> LOADED;
-            case CHECK -> 103;
+            case CHECK -> COUCH_BROKEN;
             case STIR -> CURES;
             default -> bounds(visit) ? rank(visit) : 0;
         };
@@ -215,7 +222,7 @@ final class DoneActs {
             case TURN, SPRINKLE -> 100;
             case WITHER -> 101;
             case PACK, CHECK -> 102;
-            case BREAK -> 103;
+            case BREAK -> COUCH_BROKEN;
             case STEW -> 104;
             case LOAD, STIR -> LOADED;
             case RAISE -> LOADED + number;

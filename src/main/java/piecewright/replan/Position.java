@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import piecewright.journal.Report.Tare;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
@@ -40,9 +39,11 @@ public final class Position {
     private static final double DRAINING_SD = 0.005;
 
     private final Continuation continuation;
+    private final CouchWatch couch;
 
     public Position(Continuation continuation) {
         this.continuation = continuation;
+        this.couch = new CouchWatch(continuation);
     }
 
     /**
@@ -66,7 +67,9 @@ public final class Position {
                 .map(Read::held)
                 .or(() -> continuation.raw(batch.request(), begun))
                 .orElseThrow();
-        Help help = course.isPresent() ? help(batch, happened, plan.get(), state, now) : nothing();
+        Help help = course.isPresent()
+                ? help(batch, happened, plan.get(), state, now).withCouch(couch.of(batch, begun))
+                : Help.none();
         return Optional.of(new Where(
                 now, plan.get(), state, water(batch, course, state), next(plan.get(), rest, now), help, happened));
     }
@@ -122,29 +125,21 @@ public final class Position {
         return Math.hypot(dry * Math.hypot(Math.hypot(raw, loss), scale), DRAINING_SD * mass.dryBasisRatio() / 0.8);
     }
 
-    private static Help nothing() {
-        return new Help(OptionalDouble.empty(), Optional.empty());
-    }
-
     private static Help help(Batch batch, Happened happened, Plan plan, PieceState state, Instant now) {
         Visit began = UnderWay.began(happened.visits());
         double fraction = state.mass().moisture().wetBasisFraction();
         if (began.kind() == ActKind.FLOOR) {
             double keep = batch.request().style().growth().keepMoistureFraction();
             boolean dry = fraction < keep - KEPT_FRACTION;
-            return dry
-                    ? new Help(
-                            OptionalDouble.of(FloorActs.sprinklingKg(state.mass(), keep / (1 - keep))),
-                            Optional.empty())
-                    : nothing();
+            return dry ? Help.sprinkle(FloorActs.sprinklingKg(state.mass(), keep / (1 - keep))) : Help.none();
         }
         boolean dries = began.kind() == ActKind.LOAD || began.kind() == ActKind.RAISE;
-        if (!dries || fraction <= LOOSE_FRACTION) return nothing();
+        if (!dries || fraction <= LOOSE_FRACTION) return Help.none();
         Optional<Duration> breaks = plan.course().stream()
                 .filter(sample -> sample.at().isAfter(now)
                         && sample.state().mass().moisture().wetBasisFraction() <= LOOSE_FRACTION)
                 .findFirst()
                 .map(sample -> Duration.between(now, sample.at()));
-        return new Help(OptionalDouble.empty(), breaks);
+        return Help.none().withBreaks(breaks);
     }
 }

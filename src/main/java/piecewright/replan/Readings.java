@@ -1,6 +1,7 @@
 package piecewright.replan;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.AcrospiresCounted;
@@ -10,6 +11,7 @@ import piecewright.journal.Report.TemperatureRead;
 import piecewright.journal.Report.Weighed;
 import piecewright.journal.Spot;
 import piecewright.plan.Reading;
+import piecewright.process.couch.CouchProbe;
 
 /** What a measured entry says of the state of a piece. */
 final class Readings {
@@ -17,6 +19,19 @@ final class Readings {
     private static final double SORTING_SD = 0.03;
 
     private Readings() {}
+
+    /** The same for a piece in a hot couch: a thermometer tells the mean of the pile by where it was held. */
+    static Optional<Reading> ofCouch(Entry entry, Measured measured) {
+        if (!(measured instanceof TemperatureRead read)) return of(entry, measured);
+        OptionalDouble meanC = switch (read.spot()) {
+            case CORE, GRAIN -> OptionalDouble.of(CouchProbe.MIDDLE.meanC(read.readC()));
+            case BOTTOM -> OptionalDouble.of(CouchProbe.BOTTOM.meanC(read.readC()));
+            default -> OptionalDouble.empty();
+        };
+        return meanC.isPresent()
+                ? Optional.of(Reading.nothing(entry.at()).withGrainC(meanC.getAsDouble()))
+                : Optional.empty();
+    }
 
     /** The reading; empty where the entry says nothing of the state. A count of chitted corns is compared, not obeyed. */
     static Optional<Reading> of(Entry entry, Measured measured) {

@@ -36,11 +36,16 @@ public record Rescue(Rule rule, OptionalInt entry, Optional<String> actId, Optio
         TOO_WARM,
         TOO_COLD,
         NOT_HEATING,
+        COUCH_STALLED,
+        COUCH_TOO_HOT,
+        KILN_NOT_READY,
         DRY_ROOTS,
         MATTED,
         UNEVEN,
         SOME_FUZZ,
         OVERGROWN,
+        TOO_DARK,
+        TOO_PALE,
         NOTHING_RECORDED
     }
 }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Entry;
+import piecewright.journal.Report;
 import piecewright.journal.Report.AcrospiresCounted;
 import piecewright.journal.Report.Observed;
 import piecewright.journal.Report.TemperatureRead;
@@ -48,6 +49,10 @@ final class RescueRules {
     /** Judgement: practice, drier than this stopped malt keeps for days, wet basis. */
     private static final double DRY_FRACTION = 0.12;
 
+    /** Judgement: over this a hot couch is spread and turned, °C. */
+    private static final double COUCH_HOT_C = 53;
+    /** Judgement: eight kilned colours in ten lie within this of their plan; beyond it the load missed. */
+    private static final double COLOUR_RATIO = 1.3;
     /** Judgement: an act this long overdue with nothing recorded deserves a word. */
     private static final Duration SILENT = Duration.ofHours(12);
 
@@ -73,6 +78,8 @@ final class RescueRules {
             rules.stewsInTheKiln();
             rules.bedIsTooWarmOrCold();
             rules.growthIsUneven();
+            rules.couchStallsOrRunsAway();
+            rules.colourMissed();
         }
         rules.nothingWasRecorded();
         rules.rescues.sort(Comparator.comparing(Rescue::rule));
@@ -139,6 +146,11 @@ final class RescueRules {
                 case DRY_ROOTS -> dry(number);
                 case OVERGROWN -> add(Rule.OVERGROWN, number, next(ActKind.LOAD));
                 case UNEVEN -> add(Rule.UNEVEN, number, next(ActKind.TURN));
+                case KILN_BUSY -> {
+                    if (grows() || phase() == ActKind.BREAK) {
+                        add(Rule.KILN_NOT_READY, number, next(ActKind.WITHER, ActKind.LOAD));
+                    }
+                }
                 case NOT_HEATING -> add(Rule.NOT_HEATING, number, next());
                 default -> {
                     // reassures, or is dealt with by its own rule
@@ -234,6 +246,29 @@ final class RescueRules {
                 add(Rule.UNEVEN, number, next(ActKind.TURN));
             }
             if (count.overgrownFraction() >= OVERGROWN_FRACTION) add(Rule.OVERGROWN, number, next(ActKind.LOAD));
+        }
+    }
+
+    private void couchStallsOrRunsAway() {
+        if (where.help().couch().filter(CouchForecast::stalls).isPresent()) {
+            add(Rule.COUCH_STALLED, OptionalInt.empty(), next(ActKind.CHECK, ActKind.BREAK));
+        }
+        for (Entry entry : batch.journal().effectiveUntil(where.now())) {
+            if (phase() != ActKind.PACK || !lately(entry)) continue;
+            boolean hot = entry.report() instanceof TemperatureRead read
+                    && read.spot().inGrain()
+                    && read.readC() > COUCH_HOT_C;
+            if (hot) add(Rule.COUCH_TOO_HOT, OptionalInt.of(entry.number()), next(ActKind.BREAK));
+        }
+    }
+
+    private void colourMissed() {
+        double aimEbc = where.plan().outcome().finished().kiln().colourEbc();
+        for (Entry entry : batch.journal().effectiveUntil(where.now())) {
+            if (!(entry.report() instanceof Report.ColourMeasured colour) || !lately(entry)) continue;
+            OptionalInt number = OptionalInt.of(entry.number());
+            if (colour.colourEbc() > aimEbc * COLOUR_RATIO) add(Rule.TOO_DARK, number, Optional.empty());
+            if (colour.colourEbc() < aimEbc / COLOUR_RATIO) add(Rule.TOO_PALE, number, next(ActKind.ROAST));
         }
     }
 

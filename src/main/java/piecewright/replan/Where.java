@@ -60,6 +60,23 @@ public record Where(Instant now, Plan plan, PieceState state, Water water, Next 
      *
      * @param sprinkleKg water that brings the bed back to what its style keeps, kg
      * @param breaksIn until the bed in the kiln lies loose, by the expected kiln
+     * @param couch what a hot couch will do
      */
-    public record Help(OptionalDouble sprinkleKg, Optional<Duration> breaksIn) {}
+    public record Help(OptionalDouble sprinkleKg, Optional<Duration> breaksIn, Optional<CouchForecast> couch) {
+        static Help none() {
+            return new Help(OptionalDouble.empty(), Optional.empty(), Optional.empty());
+        }
+
+        static Help sprinkle(double waterKg) {
+            return new Help(OptionalDouble.of(waterKg), Optional.empty(), Optional.empty());
+        }
+
+        Help withBreaks(Optional<Duration> changed) {
+            return new Help(sprinkleKg, changed, couch);
+        }
+
+        Help withCouch(Optional<CouchForecast> changed) {
+            return new Help(sprinkleKg, breaksIn, changed);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package piecewright.sheet;
 
+import piecewright.assess.LotJudge;
 import piecewright.chart.Markup;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -32,7 +33,11 @@ record RescuePage(Markup page, SheetWords words) {
                     q.volume(dryKg * (1 / (1 - keepFraction) - 1 / (1 - keepFraction + 0.02))), q.percent(keepFraction)
                 };
             case TOO_WARM ->
-                new String[] {q.temperature(request.style().growth().warmestGrainC()), q.length(5)};
+                new String[] {
+                    q.temperature(request.style().growth().warmestGrainC()
+                            - LotJudge.effects(request.lot()).coolerK()),
+                    q.length(5)
+                };
             case TOO_COLD -> new String[] {q.temperature(10), q.temperature(35)};
             case UNEVEN -> new String[] {q.temperature(14)};
             case SHOOTS_OUT ->

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -12,6 +13,8 @@ import java.util.UUID;
 
 /** Writes files so that a reader sees the whole old text or the whole new one, whatever fails between. */
 public final class AtomicFile {
+    private static final String UNFINISHED = ".tmp";
+
     private AtomicFile() {}
 
     /** Replaces or makes the file with this text as UTF-8; the folder must exist. */
@@ -26,19 +29,16 @@ public final class AtomicFile {
             Path target = Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
             Path folder = target.getParent();
             if (folder == null) throw noFolder(file);
-            Path fresh = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
+            Path fresh = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + UNFINISHED);
             try {
                 writeForced(fresh, bytes);
                 Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(fresh);
             }
+            forceNames(folder);
         } catch (IOException failed) {
-            throw new StoreException(
-                    file,
-                    "cannot be written (" + failed.getClass().getSimpleName()
-                            + "); check permissions and free space of the folder",
-                    failed);
+            throw WriteFailure.of(file, "cannot be written", bytes.length, failed);
         }
     }
 
@@ -56,6 +56,31 @@ public final class AtomicFile {
         if (Files.isDirectory(file)) throw new StoreException(file, "this is a folder; name a file in it to write");
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) throw noFolder(file);
+    }
+
+    /** Removes what a write of this file left behind that was killed; to be called by whoever holds the folder's lock. */
+    static void removeUnfinished(Path file) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null) return;
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, each -> isUnfinished(each, file))) {
+            for (Path each : left) Files.deleteIfExists(each);
+        }
+    }
+
+    private static boolean isUnfinished(Path each, Path file) {
+        String name = String.valueOf(each.getFileName());
+        String start = "." + file.getFileName() + ".";
+        return name.startsWith(start)
+                && name.substring(start.length()).matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}\\.tmp");
+    }
+
+    /** The new name too is on the disk then; systems that cannot open a folder see to that themselves. */
+    private static void forceNames(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException noFolderOpens) {
+            // the file is whole either way
+        }
     }
 
     private static StoreException noFolder(Path file) {

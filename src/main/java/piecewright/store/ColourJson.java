@@ -3,6 +3,7 @@ package piecewright.store;
 import java.util.Locale;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.RoastSolver;
 import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
 import piecewright.quantity.Units;
@@ -45,16 +46,24 @@ public final class ColourJson {
         } else if (reach instanceof ColourReach.NoHeater cold) {
             node.put("neededC", cold.neededC());
             node.put("hottestC", cold.hottestC());
+        } else if (reach instanceof ColourReach.NoBox) {
+            node.put("needs", "a-box");
         }
     }
 
     private static void put(ObjectNode node, Roasted roasted) {
         node.put("roastC", roasted.lastC());
-        node.put("roastMinutes", roasted.lastMinutes());
+        node.put("roastMinutes", roasted.last().toSeconds() / 60.0);
         node.put("colourEbc", roasted.colourEbc());
+        node.put("diastaticFraction", RoastSolver.DIASTATIC_FRACTION);
     }
 
     private static void put(ObjectNode node, Cured cured) {
+        cured.couch().ifPresent(couch -> {
+            node.put("couchIndexHours", couch.indexHours());
+            if (couch.usual().reached())
+                node.put("usualCouchHours", couch.usual().hours());
+        });
         node.put("cureC", cured.cureC());
         node.put("cureHours", cured.cureHours());
         node.put("colourEbc", cured.colourEbc());

@@ -2,12 +2,16 @@ package piecewright.store;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.Set;
 import piecewright.colour.CureMap;
+import piecewright.colour.RoastMap;
+import piecewright.colour.RoastSolver;
 import piecewright.colour.Swatch;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Writes the cures of a style over temperature and hours as a JSON document, format 1. */
+/** Writes the cures or last roasts of a style over temperature and time as a JSON document, format 1. */
 public final class CureMapJson {
     private CureMapJson() {}
 
@@ -24,13 +28,35 @@ public final class CureMapJson {
             node.put("hex", Swatch.ofMalt(cell.cured().colourEbc()).hex());
             node.put("diastaticFraction", rounded(cell.cured().diastaticFraction(), 3));
             node.put("endMoistureWetBasisFraction", rounded(cell.cured().endMoistureFraction(), 4));
-            var forbidden = node.putArray("forbidden");
-            cell.forbidden().stream()
-                    .sorted()
-                    .forEach(why ->
-                            forbidden.add(why.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+            forbid(node, cell.forbidden());
         }
         return JsonText.write(root);
+    }
+
+    public static String write(String style, RoastMap map) {
+        ObjectNode root = JsonText.newObject();
+        root.put("format", 1);
+        root.put("style", style);
+        var cells = root.putArray("roasts");
+        for (RoastMap.Cell cell : map.cells()) {
+            ObjectNode node = cells.addObject();
+            node.put("roastC", rounded(cell.roasted().lastC(), 2));
+            node.put("roastMinutes", rounded(cell.roasted().last().toSeconds() / 60.0, 2));
+            node.put("colourEbc", rounded(cell.roasted().colourEbc(), 2));
+            node.put("hex", Swatch.ofMalt(cell.roasted().colourEbc()).hex());
+            node.put("diastaticFraction", RoastSolver.DIASTATIC_FRACTION);
+            node.put("endMoistureWetBasisFraction", rounded(cell.roasted().endMoistureFraction(), 4));
+            forbid(node, cell.forbidden());
+        }
+        return JsonText.write(root);
+    }
+
+    private static void forbid(ObjectNode node, Set<? extends Enum<?>> reasons) {
+        var forbidden = node.putArray("forbidden");
+        reasons.stream()
+                .sorted(Comparator.comparingInt(Enum::ordinal))
+                .forEach(
+                        why -> forbidden.add(why.name().toLowerCase(Locale.ROOT).replace('_', '-')));
     }
 
     private static BigDecimal rounded(double figure, int decimals) {

@@ -27,8 +27,9 @@ final class InnerReader {
                 expect.number("grainC", -50, 500),
                 expect.number("moistureWetBasisFraction", 0, 1),
                 expect.number("colourEbc", 0, 10_000));
+        int seconds = step.has("second") ? step.whole("second", 0, 59) : 0;
         return new InnerStep(
-                step.whole("minute", 0, 7 * 24 * 60),
+                Duration.ofMinutes(step.whole("minute", 0, 7 * 24 * 60)).plusSeconds(seconds),
                 AgendaReader.word(step, "kind", InnerSchedule.Kind.values(), InnerSchedule.Kind::key),
                 step.optionalNumber("ovenC", -50, 500),
                 step.optionalNumber("dialC", -50, 500),

@@ -11,11 +11,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.journal.Report;
+import piecewright.store.GoodCopy.Mended;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -24,8 +27,6 @@ import tools.jackson.databind.node.ObjectNode;
  * and is told of; everything before and after it is read.
  */
 public final class JournalFile {
-    private static final Object ONE_AT_A_TIME = new Object();
-
     private JournalFile() {}
 
     /** A line that cannot be read: its number in the file, 1 for the first, and what is wrong with it. */
@@ -62,31 +63,83 @@ public final class JournalFile {
     /** Adds entries made from the journal as it stands on the disk that moment, and gives it back with them. */
     public static Content append(Path file, UUID batch, Function<Journal, List<Draft>> drafts) throws StoreException {
         AtomicFile.mustHaveAPlace(file);
-        synchronized (ONE_AT_A_TIME) {
-            try (FileChannel channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
-                channel.lock(); // until the channel is closed
-                boolean isNew = channel.size() == 0;
-                Content before = isNew ? new Content(Journal.empty(), List.of()) : read(file, batch);
-                StringBuilder lines = new StringBuilder(isNew || !endsInside(channel) ? "" : "\n");
-                if (isNew || before.damaged().size() == 1 && before.unheaded()) lines.append(head(batch));
-                List<Entry> entries = new ArrayList<>(before.journal().entries());
-                int number = before.nextNumber();
-                for (Draft draft : drafts.apply(before.journal())) {
-                    Entry entry = new Entry(number++, draft.at(), draft.writtenAt(), draft.actId(), draft.report());
-                    lines.append(line(entry));
-                    entries.add(entry);
-                }
-                write(channel, lines.toString());
-                return new Content(new Journal(entries), before.damaged());
-            } catch (IOException failed) {
-                throw new StoreException(
-                        file,
-                        "cannot be added to (" + failed.getClass().getSimpleName()
-                                + "); nothing before is lost, check permissions and free space and write it again",
-                        failed);
-            }
+        try (FolderLock lock = FolderLock.of(file)) {
+            mended(file, batch, lock);
+            Content before = read(file, batch);
+            Content after = appended(file, batch, before, drafts.apply(before.journal()));
+            keepCopy(file);
+            return after;
         }
+    }
+
+    private static Content appended(Path file, UUID batch, Content before, List<Draft> drafts) throws StoreException {
+        StringBuilder lines = new StringBuilder();
+        if (isNew(file) || before.damaged().size() == 1 && before.unheaded()) lines.append(head(batch));
+        List<Entry> entries = new ArrayList<>(before.journal().entries());
+        int number = before.nextNumber();
+        for (Draft draft : drafts) {
+            Entry entry = new Entry(number++, draft.at(), draft.writtenAt(), draft.actId(), draft.report());
+            lines.append(line(entry));
+            entries.add(entry);
+        }
+        try (FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            String start = channel.size() > 0 && endsInside(channel) ? "\n" : "";
+            write(channel, start + lines);
+            return new Content(new Journal(entries), before.damaged());
+        } catch (IOException failed) {
+            throw WriteFailure.of(file, "cannot be added to", lines.length(), failed);
+        }
+    }
+
+    private static boolean isNew(Path file) throws StoreException {
+        return !Files.exists(file) || TextFile.bytes(file, TextFile.LARGE_BYTES).length == 0;
+    }
+
+    /** The entries count already: a copy that cannot be written now is written with the next ones. */
+    private static void keepCopy(Path file) {
+        try {
+            AtomicFile.write(GoodCopy.of(file), TextFile.bytes(file, TextFile.LARGE_BYTES));
+        } catch (StoreException noRoom) {
+            // the journal itself is whole
+        }
+    }
+
+    /** Puts back entries that only the copy still has, with those only the file has; empty when nothing is missing. */
+    public static Optional<Mended> mend(Path file, UUID batch) throws StoreException {
+        if (!Files.exists(file) || !lacks(file, batch)) return Optional.empty();
+        try (FolderLock lock = FolderLock.of(file)) {
+            return mended(file, batch, lock);
+        }
+    }
+
+    private static Optional<Mended> mended(Path file, UUID batch, FolderLock lock) throws StoreException {
+        if (!lock.holds() || !Files.exists(file) || !lacks(file, batch)) return Optional.empty();
+        SortedMap<Integer, Entry> all = new TreeMap<>(entries(GoodCopy.of(file), batch));
+        all.putAll(entries(file, batch));
+        StringBuilder lines = new StringBuilder(head(batch));
+        all.values().forEach(entry -> lines.append(line(entry)));
+        return Optional.of(GoodCopy.replaced(file, lines.toString().getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Whether the copy holds entries that cannot be read in the file. */
+    private static boolean lacks(Path file, UUID batch) throws StoreException {
+        if (!Files.exists(GoodCopy.of(file))) return false;
+        return !entries(file, batch)
+                .keySet()
+                .containsAll(entries(GoodCopy.of(file), batch).keySet());
+    }
+
+    private static SortedMap<Integer, Entry> entries(Path file, UUID batch) throws StoreException {
+        SortedMap<Integer, Entry> entries = new TreeMap<>();
+        byte[] bytes = TextFile.bytes(file, TextFile.LARGE_BYTES);
+        try {
+            for (Entry entry :
+                    new JournalLines(file, batch).read(bytes).journal().entries()) entries.put(entry.number(), entry);
+        } catch (StoreException unreadable) {
+            return new TreeMap<>();
+        }
+        return entries;
     }
 
     /** An entry that has no number yet. */
@@ -100,9 +153,15 @@ public final class JournalFile {
 
     private static void write(FileChannel channel, String lines) throws IOException {
         ByteBuffer buffer = ByteBuffer.wrap(lines.getBytes(StandardCharsets.UTF_8));
-        channel.position(channel.size());
-        while (buffer.hasRemaining()) channel.write(buffer);
-        channel.force(true);
+        long before = channel.size();
+        channel.position(before);
+        try {
+            while (buffer.hasRemaining()) channel.write(buffer);
+            channel.force(true);
+        } catch (IOException failed) {
+            channel.truncate(before); // half a line is no entry
+            throw failed;
+        }
     }
 
     private static String head(UUID batch) {

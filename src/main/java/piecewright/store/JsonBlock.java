@@ -29,17 +29,25 @@ final class JsonBlock {
 
     /** The outermost block, its format checked. */
     static JsonBlock root(Path file, String text, String... keys) throws StoreException {
-        JsonBlock root = new JsonBlock(file, "", JsonText.parse(file, text));
-        List<String> known = new ArrayList<>(List.of("format"));
-        known.addAll(List.of(keys));
-        root.onlyKeys(known);
+        JsonBlock root = rooted(file, JsonText.parse(file, text), keys);
         root.whole("format", 1, 1);
         return root;
     }
 
+    /** The outermost block of a document, whatever its format. */
+    static JsonBlock rooted(Path file, ObjectNode document, String... keys) throws StoreException {
+        List<String> known = new ArrayList<>(List.of("format"));
+        known.addAll(List.of(keys));
+        return of(file, document).onlyKeys(known);
+    }
+
     /** A block on a line of its own, without a format. */
     static JsonBlock line(Path file, String text) throws StoreException {
-        return new JsonBlock(file, "", JsonText.parse(file, text));
+        return of(file, JsonText.parse(file, text));
+    }
+
+    static JsonBlock of(Path file, ObjectNode document) {
+        return new JsonBlock(file, "", document);
     }
 
     /** Refuses every key but these. Called first, so that a mistyped key is not taken for a missing one. */

@@ -65,6 +65,11 @@ final class JsonText {
         throw new StoreException(file, "line 1, column 1: the file must hold one { … } with \"format\": 1");
     }
 
+    /** The tree of a text that was written here. */
+    static JsonNode reread(String text) {
+        return MAPPER.readTree(text);
+    }
+
     private static String place(JacksonException failure) {
         return failure.getLocation() == null || failure.getLocation().getLineNr() < 1
                 ? ""

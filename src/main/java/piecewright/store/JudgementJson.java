@@ -45,6 +45,7 @@ public final class JudgementJson {
         effects.put("ungerminatedFraction", judgement.effects().deadFraction());
         effects.put("longerRestHours", judgement.effects().longerRestHours());
         effects.put("mouldRisk", key(judgement.effects().mould()));
+        effects.put("coolerK", judgement.effects().coolerK());
         return JsonText.write(root);
     }
 

@@ -37,7 +37,12 @@ public final class LearnedFile {
     /** The text of what is kept beside a lot's or house's file; empty when nothing was learned yet. */
     public static String textBeside(Path file) throws StoreException {
         Path learned = beside(file);
-        return Files.exists(learned) ? TextFile.read(learned, TextFile.SMALL_BYTES) : "";
+        return Files.exists(learned) ? text(learned) : "";
+    }
+
+    /** The text of a file of what was learned. */
+    public static String text(Path learned) throws StoreException {
+        return TextFile.read(learned, TextFile.SMALL_BYTES);
     }
 
     /** What this text holds, nothing for an empty one; the file is only named in refusals. */
@@ -93,7 +98,7 @@ public final class LearnedFile {
 
     /** Replaces what is kept beside a lot's or house's file. */
     public static void write(Path file, Learned learned) throws StoreException {
-        AtomicFile.write(beside(file), text(learned));
+        GoodCopy.write(beside(file), text(learned));
     }
 
     /** The document of what was learned. */

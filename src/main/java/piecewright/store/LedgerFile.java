@@ -23,7 +23,7 @@ public final class LedgerFile {
         root.put("batch", ledger.batch().toString());
         ObjectNode events = root.putObject("events");
         ledger.entries().forEach((key, entry) -> put(events.putObject(key), entry));
-        AtomicFile.write(file, JsonText.write(root));
+        GoodCopy.write(file, JsonText.write(root));
     }
 
     private static void put(ObjectNode event, LedgerEntry entry) {

@@ -14,7 +14,6 @@ import piecewright.grain.GrainKind;
 import piecewright.grain.GrainLot;
 import piecewright.grain.LotMoisture;
 import piecewright.grain.LotTraits;
-import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.process.steep.SteepModel;
 import piecewright.process.steep.SteepParameters;
@@ -51,22 +50,12 @@ public final class LotFile {
         }
         counts.put(counts.has("by72Hours") || !counts.has("by48Hours") ? "by72Hours" : "by48Hours", germinated);
         String changed = JsonText.write(root);
-        parseObserved(file, changed);
+        parse(file, changed);
         AtomicFile.write(file, changed);
     }
 
-    /** The lot in this text, suspect seed taken as treated; the file is only named in refusals. */
+    /** The lot in this text with what was seen of it; the file is only named in refusals. */
     public static GrainLot parse(Path file, String text) throws StoreException {
-        return parseObserved(file, text).forPlanning();
-    }
-
-    /** The lot in this file with what was seen of it, at most 1 MB. */
-    public static ObservedLot readObserved(Path file) throws StoreException {
-        return parseObserved(file, TextFile.read(file, TextFile.SMALL_BYTES));
-    }
-
-    /** The lot in this text with what was seen of it. */
-    public static ObservedLot parseObserved(Path file, String text) throws StoreException {
         JsonBlock root = JsonBlock.root(
                 file,
                 text,
@@ -94,7 +83,7 @@ public final class LotFile {
         Optional<JsonBlock> learned = root.optionalBlock("learned");
         LotTraits traits = learned.isPresent() ? traits(learned.get()) : LotTraits.unknown();
         GrainLot lot = root.make(() -> new GrainLot(name, kind, moisture, dishes, size, treatment, traits));
-        return new ObservedLot(sharpened(lot, root), ObservationsReader.read(root));
+        return sharpened(lot, root).withSeen(ObservationsReader.read(root));
     }
 
     static GrainKind grain(JsonBlock block, String key, String word) throws StoreException {

@@ -33,6 +33,18 @@ public final class PlanJson {
         return JsonText.write(document(plan));
     }
 
+    /** One document as it is; several as one document that holds their plans in order. */
+    public static String several(List<String> documents) {
+        if (documents.size() == 1) return documents.get(0);
+        ObjectNode root = JsonText.newObject();
+        root.put("format", 1);
+        var plans = root.putArray("plans");
+        for (String document : documents) {
+            plans.add(JsonText.reread(document).get("plan"));
+        }
+        return JsonText.write(root);
+    }
+
     /** The same with a band beside every figure, under its key with the suffix {@code Band}. */
     public String write(Plan plan, Sureness sureness) {
         ObjectNode root = document(plan);
@@ -130,7 +142,8 @@ public final class PlanJson {
         var steps = node.putArray("steps");
         for (InnerSchedule.InnerStep step : inner.steps()) {
             ObjectNode one = steps.addObject();
-            one.put("minute", step.minute());
+            one.put("minute", step.at().toMinutes());
+            if (step.at().toSecondsPart() > 0) one.put("second", step.at().toSecondsPart());
             one.put("kind", step.kind().key());
             step.ovenC().ifPresent(ovenC -> one.put("ovenC", rounded(ovenC, 1)));
             step.dialC().ifPresent(dialC -> one.put("dialC", rounded(dialC, 1)));

@@ -43,6 +43,22 @@ public record PlanTimes(double grainKg, List<Visit> visits) {
         return new PlanTimes(grainKg, visits);
     }
 
+    /**
+     * What a kept plan expected in the end.
+     *
+     * @param maltKg on the scale, kg
+     */
+    public record Expected(double grainKg, double maltKg, double colourEbc) {}
+
+    /** Reads it from the document a batch keeps. */
+    public static Expected expected(Path file, SavedBatch batch) throws StoreException {
+        JsonBlock plan = JsonBlock.root(file, batch.planJson(), "plan").block("plan");
+        return new Expected(
+                plan.number("rawGrainKg", 0.001, 2000),
+                plan.number("scaleMaltKg", 0.001, 2000),
+                plan.number("colourEbc", 0, 3000));
+    }
+
     private static OffsetDateTime moment(JsonBlock act) throws StoreException {
         try {
             return OffsetDateTime.parse(act.text("startsAt"));

@@ -31,6 +31,7 @@ public final class PurchaseJson {
         if (!currency.name().isEmpty()) root.put("currency", currency.name());
         var needs = root.putArray("batches");
         list.needs().forEach(need -> write(need, needs.addObject()));
+        list.there().forEach(need -> write(need, needs.addObject()));
         var lines = root.putArray("shopping");
         list.lines().forEach(line -> {
             ObjectNode node = lines.addObject();

@@ -1,7 +1,9 @@
 package piecewright.store;
 
+import java.time.Instant;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -12,20 +14,32 @@ import java.util.UUID;
  * @param planJson the document of {@link PlanJson}
  * @param calendarUids the calendar entry of each act, by act id
  * @param knownEntry the last journal entry the plan took into account, 0 for none
+ * @param finishedAt when the batch was closed; empty while it is under way
  */
 public record SavedBatch(
-        UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids, int knownEntry) {
-    /** A batch whose plan knows no journal. */
+        UUID id,
+        RequestTexts request,
+        String planJson,
+        Map<String, UUID> calendarUids,
+        int knownEntry,
+        Optional<Instant> finishedAt) {
+    /** A batch under way whose plan knows no journal. */
     public SavedBatch(UUID id, RequestTexts request, String planJson, Map<String, UUID> calendarUids) {
-        this(id, request, planJson, calendarUids, 0);
+        this(id, request, planJson, calendarUids, 0, Optional.empty());
     }
 
     public SavedBatch {
         Objects.requireNonNull(id);
         Objects.requireNonNull(request);
         Objects.requireNonNull(planJson);
+        Objects.requireNonNull(finishedAt);
         calendarUids = Map.copyOf(calendarUids);
         if (knownEntry < 0) throw new IllegalArgumentException("knownEntry must be 0 or more: " + knownEntry);
+    }
+
+    /** The same batch, closed at this instant. */
+    public SavedBatch finished(Instant at) {
+        return new SavedBatch(id, request, planJson, calendarUids, knownEntry, Optional.of(at));
     }
 
     /**

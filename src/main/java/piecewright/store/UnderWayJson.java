@@ -8,6 +8,7 @@ import java.util.Optional;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.plan.Plan;
+import piecewright.replan.CouchForecast;
 import piecewright.replan.Move;
 import piecewright.replan.Question;
 import piecewright.replan.ReplanResult;
@@ -86,7 +87,7 @@ public final class UnderWayJson {
         return JsonText.write(root);
     }
 
-    private static void state(ObjectNode node, Where where) {
+    private void state(ObjectNode node, Where where) {
         if (where.water() instanceof Water.Known known) {
             node.put("moistureWetBasisFraction", PlanJson.rounded(known.moistureFraction(), 4));
             node.put("moistureSdFraction", PlanJson.rounded(known.sdFraction(), 4));
@@ -98,6 +99,22 @@ public final class UnderWayJson {
         node.put("acrospireFraction", PlanJson.rounded(where.state().growth().growthRatio(), 2));
         where.help().sprinkleKg().ifPresent(waterKg -> node.put("sprinkleMl", Math.round(waterKg * 1000)));
         where.help().breaksIn().ifPresent(in -> node.put("bedBreaksInMinutes", in.toMinutes()));
+        where.help().couch().ifPresent(couch -> couch(node.putObject("couch"), couch));
+    }
+
+    private void couch(ObjectNode node, CouchForecast couch) {
+        couch.caught().ifPresent(band -> band(node.putArray("passes45CBand"), band));
+        band(node.putArray("peakBand"), couch.peak());
+        ArrayNode warmth = node.putArray("peakCBand");
+        warmth.add(PlanJson.rounded(couch.peakC().lowC(), 1));
+        warmth.add(PlanJson.rounded(couch.peakC().middleC(), 1));
+        warmth.add(PlanJson.rounded(couch.peakC().highC(), 1));
+        couch.drops().ifPresent(band -> band(node.putArray("dropsBelow45CBand"), band));
+        node.put("stalls", couch.stalls());
+    }
+
+    private void band(ArrayNode node, CouchForecast.Band band) {
+        node.add(moment(band.early())).add(moment(band.middle())).add(moment(band.late()));
     }
 
     /** What moves, or why nothing can. */

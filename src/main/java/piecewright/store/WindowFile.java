@@ -31,7 +31,7 @@ public final class WindowFile {
             node.put("lot", wish.lot());
             node.put("house", wish.house());
         });
-        AtomicFile.write(file, JsonText.write(root));
+        GoodCopy.write(file, JsonText.write(root));
     }
 
     /** The window in this file, at most 1 MB. */

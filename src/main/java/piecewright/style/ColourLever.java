@@ -3,6 +3,7 @@ package piecewright.style;
 /** What a style leaves free to make its colour. */
 public enum ColourLever {
     CURE_HOURS,
+    COUCH_HOURS,
     ROAST_MINUTES;
 
     /** The word used in files: lower case with hyphens. */

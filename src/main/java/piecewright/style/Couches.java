@@ -13,6 +13,11 @@ public record Couches(Optional<HotCouchSchedule> hot) {
         Objects.requireNonNull(hot);
     }
 
+    /** The same with its hot couch, if there is one, better broken at another index, hours. */
+    public Couches withIndexHours(double changedHours) {
+        return new Couches(hot.map(schedule -> schedule.withIndexHours(changedHours)));
+    }
+
     public static Couches none() {
         return new Couches(Optional.empty());
     }

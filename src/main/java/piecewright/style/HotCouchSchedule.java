@@ -38,4 +38,16 @@ public record HotCouchSchedule(
                     "longestHours and checks must be above 0: " + longestHours + ", " + checks.lowHours());
         }
     }
+
+    /** The same, better broken at another index; what is still the style stays. */
+    public HotCouchSchedule withIndexHours(double changedHours) {
+        return new HotCouchSchedule(
+                packingFraction, packing, changedHours, acceptableIndex, longestHours, checks, spreadAboveC);
+    }
+
+    /** The same aims, with more of packing moisture, index and heat still the style. */
+    public HotCouchSchedule accepting(FractionRange otherPacking, HoursRange otherIndex, double otherC) {
+        return new HotCouchSchedule(
+                packingFraction, otherPacking, indexHours, otherIndex, longestHours, checks, otherC);
+    }
 }

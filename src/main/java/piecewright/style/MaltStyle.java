@@ -35,6 +35,9 @@ public record MaltStyle(
         if (finish.lever() == ColourLever.ROAST_MINUTES && oven.roast().isEmpty()) {
             throw new IllegalArgumentException("a style coloured by roast minutes needs a roast");
         }
+        if (finish.lever() == ColourLever.COUCH_HOURS && couches.hot().isEmpty()) {
+            throw new IllegalArgumentException("a style coloured by couch hours needs a hot couch");
+        }
     }
 
     /** A style that is only steeped, grown, kilned and rested. */
@@ -64,12 +67,14 @@ public record MaltStyle(
         return new MaltStyle(key, title, grains, steep, growth, kiln, finish, couches, changed);
     }
 
+    /** The same style with its steep changed. */
     public MaltStyle withSteep(SteepSchedule changed) {
-        return new MaltStyle(key, title, grains, changed, growth, kiln, finish);
+        return new MaltStyle(key, title, grains, changed, growth, kiln, finish, couches, oven);
     }
 
+    /** The same style with its growth changed. */
     public MaltStyle withGrowth(GrowthSchedule changed) {
-        return new MaltStyle(key, title, grains, steep, changed, kiln, finish);
+        return new MaltStyle(key, title, grains, steep, changed, kiln, finish, couches, oven);
     }
 
     /** The same style with other figures for the finished malt. */

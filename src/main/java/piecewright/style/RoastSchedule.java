@@ -1,5 +1,6 @@
 package piecewright.style;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,9 @@ import java.util.List;
  * @param endMoistureFraction moisture that the style may have at most when it comes out, wet basis
  */
 public record RoastSchedule(double depthCm, List<HeatStep> steps, double endMoistureFraction) {
+    /** Judgement: finer nobody takes malt out of an oven; the hottest roast gains under 2 % of its colour in it. */
+    public static final int TIMER_SECONDS = 10;
+
     public RoastSchedule {
         steps = List.copyOf(steps);
         if (!(depthCm > 0)) throw new IllegalArgumentException("depthCm must be above 0: " + depthCm);
@@ -33,9 +37,9 @@ public record RoastSchedule(double depthCm, List<HeatStep> steps, double endMois
             }
         }
 
-        /** Whole minutes that are planned: the middle of the range. */
-        public int plannedMinutes() {
-            return (int) Math.round((shortestMinutes + longestMinutes) / 2);
+        /** What is planned: the middle of the range, in whole tens of seconds. */
+        public Duration planned() {
+            return timed((shortestMinutes + longestMinutes) / 2);
         }
     }
 
@@ -57,8 +61,14 @@ public record RoastSchedule(double depthCm, List<HeatStep> steps, double endMois
         return new RoastSchedule(depthCm, changed, endMoistureFraction);
     }
 
-    /** The same with the last step planned at exactly so many minutes. */
-    public RoastSchedule withLastMinutes(int minutes) {
+    /** So many minutes as a timer takes them: the nearest whole tens of seconds. */
+    public static Duration timed(double minutes) {
+        return Duration.ofSeconds(TIMER_SECONDS * Math.round(60 * minutes / TIMER_SECONDS));
+    }
+
+    /** The same with the last step planned at exactly that long, whole tens of seconds. */
+    public RoastSchedule withLast(Duration last) {
+        double minutes = last.toSeconds() / 60.0;
         List<HeatStep> changed = new ArrayList<>(steps.subList(0, steps.size() - 1));
         changed.add(new HeatStep(last().ovenC(), minutes, minutes));
         return new RoastSchedule(depthCm, changed, endMoistureFraction);

@@ -3,6 +3,7 @@ package piecewright.text;
 import java.time.Duration;
 import java.util.Locale;
 import piecewright.colour.ColourReach;
+import piecewright.colour.Cure.Couch;
 import piecewright.colour.Cure.Cured;
 import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
@@ -55,8 +56,10 @@ public final class ColourPage {
                     quantities.colour(reached.band().highEbc()));
         }
         if (reach instanceof ColourReach.RoastOutOfReach out) {
-            return outOfReach(out.nearest().colourEbc(), roast(out.nearest()), out.change());
+            return outOfReach(
+                    out.nearest().colourEbc(), Phrases.say("colour.roast", roast(out.nearest())), out.change());
         }
+        if (reach instanceof ColourReach.NoBox) return Phrases.say("colour.no-box");
         ColourReach.NoHeater cold = (ColourReach.NoHeater) reach;
         return Phrases.say(
                 "colour.no-heater", quantities.temperature(cold.neededC()), quantities.temperature(cold.hottestC()));
@@ -75,13 +78,17 @@ public final class ColourPage {
     }
 
     private String roast(Roasted roasted) {
-        return Phrases.say(
-                "colour.time-at",
-                quantities.time(Duration.ofMinutes(roasted.lastMinutes())),
-                quantities.temperature(roasted.lastC()));
+        return Phrases.say("colour.time-at", quantities.timer(roasted.last()), quantities.temperature(roasted.lastC()));
     }
 
     private String cure(Cured cured) {
-        return Phrases.say("colour.time-at", hours(cured.cureHours()), quantities.temperature(cured.cureC()));
+        String heat = Phrases.say("colour.time-at", hours(cured.cureHours()), quantities.temperature(cured.cureC()));
+        if (cured.couch().isEmpty()) return Phrases.say("colour.cure", heat);
+        Couch couch = cured.couch().get();
+        String index = tenths(couch.indexHours());
+        return couch.usual().reached()
+                ? Phrases.say(
+                        "colour.couch-and-cure", hours(Math.rint(couch.usual().hours())), index, heat)
+                : Phrases.say("colour.index-and-cure", index, heat);
     }
 }

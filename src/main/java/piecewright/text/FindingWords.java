@@ -27,6 +27,10 @@ final class FindingWords {
                     ? Phrases.say("finding.germination-tested", quantities.percent(f.energyFraction()))
                     : Phrases.say("finding.germination-untested");
         }
+        if (finding instanceof Finding.LotDoubt f) {
+            String reason = new JudgementPage(quantities).reason(f.reason());
+            return Phrases.say("finding.lot-doubt." + Phrases.key(f.reason().verdict()), reason);
+        }
         if (finding instanceof Finding.WaterSensitive f) {
             return Phrases.say("finding.water-sensitive", Long.toString(Math.round(f.lostFraction() * 100)));
         }
@@ -99,6 +103,13 @@ final class FindingWords {
         if (finding instanceof Finding.CouchMarginal f) {
             return Phrases.say(
                     "finding.couch-marginal", quantities.percent(f.sizeRatio()), quantities.temperature(f.airC()));
+        }
+        if (finding instanceof Finding.CouchMayMould f) {
+            return Phrases.say(
+                    "finding.couch-may-mould",
+                    quantities.percent(f.deadFraction()),
+                    quantities.temperature(20),
+                    quantities.temperature(40));
         }
         if (finding instanceof Finding.CouchMaySour f) {
             return Phrases.say("finding.couch-may-sour", quantities.time(f.warm()));

@@ -1,7 +1,9 @@
 package piecewright.text;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.InnerSchedule;
@@ -31,9 +33,15 @@ final class InnerWords {
         List<String> rows = new ArrayList<>();
         act.inner()
                 .ifPresent(inner -> inner.steps()
-                        .forEach(step -> rows.add(Phrases.say(
-                                "inner.row", Integer.toString(step.minute()), sentence(act.kind(), step)))));
+                        .forEach(step ->
+                                rows.add(Phrases.say("inner.row", timer(step.at()), sentence(act.kind(), step)))));
         return rows;
+    }
+
+    /** As a timer counts: minutes, and seconds where there are any. */
+    private static String timer(Duration at) {
+        String minutes = Long.toString(at.toMinutes());
+        return at.toSecondsPart() == 0 ? minutes : String.format(Locale.ROOT, "%s:%02d", minutes, at.toSecondsPart());
     }
 
     /** What a step asks for, without its minute. */

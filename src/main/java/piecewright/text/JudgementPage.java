@@ -1,5 +1,7 @@
 package piecewright.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import piecewright.assess.Counted;
 import piecewright.assess.Interval;
 import piecewright.assess.LotJudgement;
@@ -8,10 +10,17 @@ import piecewright.quantity.Moisture;
 
 /** A judgement of a lot in sentences. */
 public final class JudgementPage {
+    /** Judgement: more corns than this nobody lays out. */
+    private static final int MOST_CORNS = 800;
+
     private final QuantityFormat quantities;
 
     public JudgementPage(DisplayUnits units) {
-        this.quantities = new QuantityFormat(units);
+        this(new QuantityFormat(units));
+    }
+
+    JudgementPage(QuantityFormat quantities) {
+        this.quantities = quantities;
     }
 
     public String page(String lot, LotJudgement judgement) {
@@ -19,7 +28,9 @@ public final class JudgementPage {
         page.append(Paragraph.of(lot + ": ", verdict(judgement)));
         judgement.reasons().forEach(reason -> page.append(Paragraph.of("  - ", reason(reason))));
         judgement.nextTests().forEach(test -> page.append(Paragraph.of("  " + say("next") + " ", next(test))));
-        page.append(Paragraph.of("  " + say("effects") + " ", effects(judgement.effects())));
+        boolean poison = judgement.reasons().stream()
+                .anyMatch(reason -> reason instanceof Reason.Treated || reason instanceof Reason.SuspectSeed);
+        if (!poison) page.append(Paragraph.of("  " + say("effects") + " ", effects(judgement.effects())));
         return page.toString();
     }
 
@@ -62,8 +73,8 @@ public final class JudgementPage {
         if (reason instanceof Reason.Ergot ergot) {
             return say(
                     "ergot",
-                    plain(ergot.foundGPerKg()),
-                    plain(ergot.limitGPerKg()),
+                    hundredths(ergot.foundGPerKg()),
+                    hundredths(ergot.limitGPerKg()),
                     ergot.since().toString());
         }
         if (reason instanceof Reason.Slow slow) return say("slow", plain(slow.indexRatio()));
@@ -85,18 +96,24 @@ public final class JudgementPage {
     }
 
     public String next(LotJudgement.NextTest test) {
-        return say("next." + Phrases.key(test.kind()), Integer.toString(test.corns()));
+        String corns = Integer.toString(test.corns());
+        return test.corns() > MOST_CORNS
+                ? say("next.many." + Phrases.key(test.kind()), Integer.toString(MOST_CORNS / 2), corns)
+                : say("next." + Phrases.key(test.kind()), corns);
     }
 
     public String effects(LotJudgement.PlanEffects effects) {
         String rests = effects.longerRestHours() > 0
                 ? say("effects.longer-rests", plain(effects.longerRestHours()))
                 : say("effects.usual-rests");
-        return say(
+        String are = say(
                 "effects.are",
                 rests,
                 quantities.percent(effects.deadFraction()),
                 say("mould." + Phrases.key(effects.mould())));
+        return effects.coolerK() > 0
+                ? are + " " + say("effects.cooler", quantities.temperatureStep(effects.coolerK()))
+                : are;
     }
 
     private static String say(String key, String... arguments) {
@@ -113,6 +130,13 @@ public final class JudgementPage {
 
     private static String points(double fraction) {
         return plain(100 * fraction);
+    }
+
+    private static String hundredths(double figure) {
+        return BigDecimal.valueOf(figure)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String plain(double figure) {

@@ -31,6 +31,9 @@ final class ObstacleWords {
         if (obstacle instanceof Obstacle.NothingFits o) {
             return Phrases.say("obstacle.nothing-fits", ActNames.byId(o.actId()), moments.moment(o.reached()));
         }
+        if (obstacle instanceof Obstacle.HeldByOthers o) {
+            return Phrases.say("obstacle.held-by-others", String.join("”, “", o.batches()));
+        }
         if (obstacle instanceof Obstacle.TreatedSeed o) return Phrases.say("obstacle.treated-seed", o.lot());
         if (obstacle instanceof Obstacle.TooFewGrow o) {
             return Phrases.say(

@@ -23,8 +23,13 @@ public final class PurchasePage {
 
     public String page(ShoppingList list) {
         StringBuilder page = new StringBuilder();
-        list.needs().forEach(need -> page.append(need(need)).append('\n'));
-        page.append(Phrases.say("buy.carry-home")).append('\n');
+        list.needs()
+                .forEach(need -> page.append(need(need, range("grain", need.lowGrainKg(), need.highGrainKg())))
+                        .append('\n'));
+        list.there()
+                .forEach(need -> page.append(need(need, range("malt", need.lowMaltKg(), need.highMaltKg())))
+                        .append('\n'));
+        if (!list.lines().isEmpty()) page.append(Phrases.say("buy.carry-home")).append('\n');
         list.lines().forEach(line -> page.append(Paragraph.of("  ", carry(line))));
         return page.toString();
     }
@@ -34,7 +39,11 @@ public final class PurchasePage {
         return Paragraph.of("", Phrases.say("buy.unplanned", style, String.join(" ", reasons)));
     }
 
-    private String need(GrainNeed need) {
+    private String range(String what, double lowKg, double highKg) {
+        return Phrases.say("buy.likely." + what, quantities.mass(lowKg), quantities.mass(highKg));
+    }
+
+    private String need(GrainNeed need, String likely) {
         Waterfall fall = need.waterfall();
         StringBuilder text = new StringBuilder();
         text.append(Phrases.say("buy.head", need.style(), need.lot().name())).append('\n');
@@ -44,9 +53,7 @@ public final class PurchasePage {
                 .forEach(item -> text.append(row(Phrases.say("buy.loss." + Phrases.key(item.loss())), item.lostKg())));
         text.append(row(Phrases.say("buy.row.malt"), fall.usefulMaltKg()));
         text.append(row(Phrases.say("buy.row.scale"), fall.scaleMaltKg()));
-        text.append(Paragraph.of(
-                "  ",
-                Phrases.say("buy.likely", quantities.mass(need.lowGrainKg()), quantities.mass(need.highGrainKg()))));
+        text.append(Paragraph.of("  ", likely));
         if (need.growsPoorly()) {
             text.append(Paragraph.of("  ", Phrases.say("buy.by-weight", quantities.mass(need.byWeightKg()))));
         }
@@ -77,11 +84,11 @@ public final class PurchasePage {
 
     private String bought(ShoppingList.Line line) {
         if (line.missingKg() <= 0.001) return Phrases.say("buy.nothing");
-        if (line.sacks().isEmpty()) return quantities.mass(line.missingKg());
+        if (line.sacks().isEmpty()) return quantities.shopMass(line.missingKg());
         List<String> sacks = new ArrayList<>();
         line.sacks()
                 .forEach((sack, count) ->
-                        sacks.add(Phrases.say("buy.sacks", Integer.toString(count), quantities.mass(sack.sizeKg()))));
+                        sacks.add(Phrases.say("buy.sacks", Integer.toString(count), quantities.sack(sack.sizeKg()))));
         return String.join(" " + Phrases.say("buy.and") + " ", sacks);
     }
 }

@@ -34,6 +34,20 @@ public final class QuantityFormat {
         return metric() ? figure(massKg, 1) + " kg" : figure(massKg / Units.KG_PER_POUND, 1) + " lb";
     }
 
+    /** A size that something is sold in, no figure more than it needs: "25 kg", "2.27 kg", "50 lb". */
+    public String sack(double massKg) {
+        double pounds = massKg / Units.KG_PER_POUND;
+        if (metric()) return figure(massKg, 3) + " kg";
+        return Math.abs(pounds - Math.rint(pounds)) < 0.005 ? figure(pounds, 0) + " lb" : mass(massKg);
+    }
+
+    /** An amount to ask for in a shop, rounded up to 100 g or a quarter of a pound: "6.4 kg", "10.25 lb". */
+    public String shopMass(double massKg) {
+        return metric()
+                ? figure(Math.ceil(massKg * 10 - 1e-6) / 10, 1) + " kg"
+                : figure(Math.ceil(massKg / Units.KG_PER_POUND * 4 - 1e-6) / 4, 2) + " lb";
+    }
+
     /** A temperature to half a step that matters: "18.5 °C", "65 °F". */
     public String temperature(double temperatureC) {
         return metric() ? figure(temperatureC, 1) + " °C" : figure(Units.fahrenheitOfCelsius(temperatureC), 0) + " °F";
@@ -99,6 +113,14 @@ public final class QuantityFormat {
             words.append(figure(minutes % 60, 0)).append(" min");
         }
         return words.toString().strip();
+    }
+
+    /** A length of time to the second where the last minute is not whole: "8 min 30 s", "48 min". */
+    public String timer(Duration time) {
+        long seconds = time.toSeconds() % 60;
+        if (seconds == 0) return time(time);
+        Duration whole = time.minusSeconds(seconds);
+        return (whole.isZero() ? "" : time(whole) + " ") + figure(seconds, 0) + " s";
     }
 
     private boolean metric() {

@@ -25,6 +25,10 @@ final class SpokenSigns {
                 Sign.POWER_OUT,
                 word("power (?:is )?(?:out|off|cut|failed|gone)|power ?cut|power failure|no power|blackout"));
         words.put(
+                Sign.KILN_BUSY,
+                word("(?:kiln|oven|dryer|dehydrator) (?:is )?(?:still )?(?:busy|taken|full|not (?:free|ready)|broken)"
+                        + "|no kiln"));
+        words.put(
                 Sign.NOT_HEATING,
                 word("(?:does not|doesn't|not|no) (?:heat|heating|warm|warming)(?: up)?|stays cold|heap is cold"));
         words.put(Sign.MILKY_CORNS, word("milky(?: (?:corns?|juice))?"));

@@ -10,6 +10,7 @@ import piecewright.plan.Act;
 import piecewright.plan.Plan;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
+import piecewright.replan.CouchForecast;
 import piecewright.replan.Question;
 import piecewright.replan.Rescue;
 import piecewright.replan.Where;
@@ -65,7 +66,32 @@ public final class WherePage {
             if (waterKg > LEAST_WATER_KG) sentences.add(Phrases.say("where.sprinkle", quantities.volume(waterKg)));
         });
         where.help().breaksIn().ifPresent(in -> sentences.add(Phrases.say("where.breaks", quantities.time(in))));
+        where.help().couch().ifPresent(couch -> sentences.addAll(couch(couch)));
         return sentences;
+    }
+
+    private List<String> couch(CouchForecast couch) {
+        CouchForecast.Warmth hottest = couch.peakC();
+        if (couch.stalls()) {
+            return List.of(Phrases.say("where.couch.stalls", quantities.temperature(hottest.middleC())));
+        }
+        List<String> sentences = new ArrayList<>();
+        couch.caught().ifPresent(band -> sentences.add(band("where.couch.caught", band)));
+        sentences.add(Phrases.say(
+                "where.couch.peak",
+                moments.moment(couch.peak().middle()),
+                moments.moment(couch.peak().early()),
+                moments.moment(couch.peak().late()),
+                quantities.temperature(hottest.middleC()),
+                quantities.temperature(hottest.lowC()),
+                quantities.temperature(hottest.highC())));
+        couch.drops().ifPresent(band -> sentences.add(band("where.couch.drops", band)));
+        return sentences;
+    }
+
+    private String band(String key, CouchForecast.Band band) {
+        return Phrases.say(
+                key, moments.moment(band.middle()), moments.moment(band.early()), moments.moment(band.late()));
     }
 
     private String water(Water water, PieceState state) {

@@ -21,7 +21,6 @@ import piecewright.grain.LotObservations;
 import piecewright.grain.LotObservations.Sign;
 import piecewright.grain.LotObservations.Viability;
 import piecewright.grain.LotTraits;
-import piecewright.grain.ObservedLot;
 import piecewright.grain.Treatment;
 import piecewright.quantity.Moisture;
 import piecewright.store.LotFile;
@@ -52,7 +51,7 @@ class LotJudgeTest {
     }
 
     private static LotJudgement judged(GrainLot lot, LotObservations seen) {
-        return LotJudge.judge(new ObservedLot(lot, seen), TODAY);
+        return LotJudge.judge(lot.withSeen(seen), TODAY);
     }
 
     private static LotObservations signs(Sign... signs) {
@@ -116,7 +115,7 @@ class LotJudgeTest {
                         || some.contains(Sign.SEED_GRADE) && treatment == Treatment.UNKNOWN;
                 Verdict verdict = judged(lot, seen).verdict();
                 assertEquals(stop, verdict == Verdict.DO_NOT_MALT, treatment + " " + some);
-                Treatment planned = new ObservedLot(lot, seen).forPlanning().treatment();
+                Treatment planned = lot.withSeen(seen).safeTreatment();
                 assertEquals(stop, planned == Treatment.TREATED, "what the planner is told");
             }
         }
@@ -191,6 +190,6 @@ class LotJudgeTest {
     }
 
     private static LotJudgement ofDemo(String name) throws StoreException {
-        return LotJudge.judge(LotFile.readObserved(Path.of("demo-data/lots", name + ".json")), TODAY);
+        return LotJudge.judge(LotFile.read(Path.of("demo-data/lots", name + ".json")), TODAY);
     }
 }

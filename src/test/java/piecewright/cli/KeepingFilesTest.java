@@ -53,7 +53,10 @@ class KeepingFilesTest {
 
     private List<String> names() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString()).sorted().toList();
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.startsWith(".")) // copies and the lock
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -127,7 +130,9 @@ class KeepingFilesTest {
                         Locale.ENGLISH,
                         () -> otherId,
                         Run.NEVER,
-                        Secrets.none()),
+                        Secrets.none(),
+                        Run.GOING_ON,
+                        Run.NO_WORKSPACE),
                 arguments.toArray(String[]::new));
         assertEquals(2, code);
         assertTrue(err.toString().contains("a.ics.ledger.json is lost"), err.toString());
@@ -199,7 +204,9 @@ class KeepingFilesTest {
                 Locale.ENGLISH,
                 () -> Run.BATCH,
                 Run.NEVER,
-                Secrets.none());
+                Secrets.none(),
+                Run.GOING_ON,
+                Run.NO_WORKSPACE);
         assertEquals(3, Piecewright.run(surroundings, "styles"));
         assertEquals(
                 "piecewright: standard output: cannot be written; check the disk or program it is led to\n",

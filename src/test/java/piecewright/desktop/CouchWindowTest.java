@@ -80,7 +80,7 @@ class CouchWindowTest {
             screen.until(() -> text(screen, "batch-title").contains("Munich"));
             screen.focus("batch-other-look");
             screen.press(KeyCode.SPACE);
-            screen.until(() -> text(screen, "couch-words").contains("45"));
+            screen.until(() -> text(screen, "couch-words").contains("Break it"));
             Screen.run(() -> {
                 TextField field = (TextField) screen.scene().lookup("#couch-reading");
                 field.requestFocus();

@@ -35,6 +35,11 @@ class LearnedWindowTest {
             screen.focus("looks-theme");
             screen.press(KeyCode.SPACE);
             screen.picture("learned-dark");
+            screen.focus("compare-first");
+            screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+            screen.focus("compare-second");
+            screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+            screen.until(() -> text(screen, "learned-note").contains("not weighed"));
         }
     }
 

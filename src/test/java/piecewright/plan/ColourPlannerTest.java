@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.house.House;
+import piecewright.house.Kit;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.store.HouseFile;
@@ -71,7 +73,7 @@ class ColourPlannerTest {
                 ((PlanResult.NotPossible) aimed.result()).obstacles().get(0);
         assertEquals("Pale malt", obstacle.style());
         assertTrue(obstacle.nearestEbc() > 2.5 && obstacle.nearestEbc() < 4, "nearest " + obstacle.nearestEbc());
-        assertEquals(List.of("Pale ale malt"), obstacle.reaching());
+        assertEquals(List.of("Pale ale malt", "Vienna-like malt by short hot couch"), obstacle.reaching());
     }
 
     @Test
@@ -84,5 +86,49 @@ class ColourPlannerTest {
         assertEquals(used.shortestMinutes(), used.longestMinutes());
         assertTrue(used.shortestMinutes() >= whole.shortestMinutes());
         assertTrue(used.longestMinutes() <= whole.longestMinutes());
+    }
+
+    private static PlanRequest couched(String style) throws StoreException {
+        return new PlanRequest(
+                StyleLibrary.builtIn().style(style),
+                LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
+                HouseFile.read(Path.of("demo-data/houses/farmhouse.json")),
+                new Amount.FinishedMalt(5),
+                new When.ReadyBy(LocalDate.parse("2027-04-20"), LocalDate.parse("2027-02-01")));
+    }
+
+    /** Couches end when somebody is there; the cure makes up for it. Every figure stays inside the style's. */
+    @ParameterizedTest
+    @ValueSource(doubles = {13, 20})
+    void aCouchedStyleComesToTheColourByItsCouchAndItsCure(double colourEbc) throws StoreException {
+        ColourPlanner.Aimed aimed = aimed(couched("munich"), colourEbc);
+        Plan plan = assertInstanceOf(
+                        PlanResult.Planned.class,
+                        aimed.result(),
+                        () -> aimed.result().toString())
+                .plan();
+        assertEquals(colourEbc, plan.outcome().finished().kiln().colourEbc(), 0.15 * colourEbc);
+        MaltStyle whole = couched("munich").style();
+        MaltStyle used = aimed.request().style();
+        var wholeCouch = whole.couches().hot().orElseThrow();
+        double indexHours = plan.outcome().finished().couch().indexHours();
+        double quickFormHours = 0.2; // the search reads the index from a table
+        assertTrue(indexHours >= wholeCouch.acceptableIndex().lowHours() - quickFormHours, "index " + indexHours);
+        assertTrue(indexHours <= wholeCouch.acceptableIndex().highHours() + quickFormHours, "index " + indexHours);
+        assertEquals(
+                wholeCouch.acceptableIndex(), used.couches().hot().orElseThrow().acceptableIndex());
+        assertTrue(whole.kiln().cureC().contains(used.kiln().cureC().lowC()));
+    }
+
+    @Test
+    void aHouseWithoutABoxIsToldThatTheCouchNeedsOne() throws StoreException {
+        PlanRequest request = couched("munich");
+        House like = request.house();
+        Kit kit = like.kit();
+        Kit boxless = new Kit(kit.vessels(), kit.trays(), List.of(), kit.heaters(), kit.scale());
+        House house = new House(
+                "boxless", like.zone(), like.places(), like.steepWaterC(), like.people(), like.nights(), boxless);
+        var not = (PlanResult.NotPossible) aimed(request.withHouse(house), 18).result();
+        assertEquals(List.of(new Obstacle.NoBox()), not.obstacles());
     }
 }

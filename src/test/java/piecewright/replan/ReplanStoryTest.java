@@ -43,13 +43,14 @@ class ReplanStoryTest {
         return replanned.moves().stream().collect(Collectors.toMap(Move::actId, move -> move));
     }
 
-    private static Story soakedLonger(int hours) {
-        return PALE.byPlanUntil("steep-1.drain").did("steep-1.drain", HOUR.multipliedBy(hours));
+    private static Story soakedLonger(Duration longer) {
+        return PALE.byPlanUntil("steep-1.drain").did("steep-1.drain", longer);
     }
 
     @Test
     void aSoakThreeHoursLongMovesNothingAndSaysWhatToDo() {
-        Replanned replanned = soakedLonger(3).replanned(at("steep-1.drain").plus(HOUR.multipliedBy(3)));
+        Replanned replanned =
+                soakedLonger(HOUR.multipliedBy(3)).replanned(at("steep-1.drain").plus(HOUR.multipliedBy(3)));
         assertEquals("", Story.told(replanned.moves()));
         Rescue rescue = replanned.rescues().get(0);
         assertEquals(Rule.STEEP_RAN_LONG, rescue.rule());
@@ -57,8 +58,10 @@ class ReplanStoryTest {
     }
 
     @Test
-    void aSoakNineHoursLongMovesTheNextOneAndNamesTheEntryThatCausedIt() {
-        Replanned replanned = soakedLonger(9).replanned(at("steep-1.drain").plus(HOUR.multipliedBy(9)));
+    void aSoakThatAteItsRestMovesTheNextOneAndNamesTheEntryThatCausedIt() {
+        Duration longer =
+                Duration.between(at("steep-1.drain"), at("steep-2.soak")).minus(HOUR);
+        Replanned replanned = soakedLonger(longer).replanned(at("steep-1.drain").plus(longer));
         Move next = moves(replanned).get("steep-2.soak");
         assertTrue(next.to().orElseThrow().isAfter(next.from().orElseThrow()), Story.told(replanned.moves()));
         assertEquals(new Because.Entered(2), next.because());

@@ -136,13 +136,13 @@ class RoastedStylesTest {
     void everyBlockSaysWhatToDoFromItsFirstMinuteToItsLast(String key) {
         for (Act block : blocks(plan(key))) {
             InnerSchedule inner = block.inner().orElseThrow();
-            assertEquals(0, inner.steps().get(0).minute());
+            assertEquals(Duration.ZERO, inner.steps().get(0).at());
             assertEquals(block.work(), inner.length());
-            int minute = 0;
+            Duration at = Duration.ZERO;
             double grainC = -50;
             for (InnerStep step : inner.steps()) {
-                assertTrue(step.minute() >= minute, key + " " + inner);
-                minute = step.minute();
+                assertTrue(step.at().compareTo(at) >= 0, key + " " + inner);
+                at = step.at();
                 if (step.kind() != Kind.OVER) {
                     assertTrue(step.expect().grainC() >= grainC - 1e-9, "warmer all the time: " + inner);
                     grainC = step.expect().grainC();
@@ -151,7 +151,11 @@ class RoastedStylesTest {
             }
             assertTrue(inner.steps().stream().anyMatch(step -> step.kind() == Kind.SAMPLE), key);
             assertTrue(
-                    inner.first(Kind.STOP).minute() > inner.first(Kind.SAMPLE).minute(), key);
+                    inner.first(Kind.STOP)
+                                    .at()
+                                    .compareTo(inner.first(Kind.SAMPLE).at())
+                            > 0,
+                    key);
         }
     }
 

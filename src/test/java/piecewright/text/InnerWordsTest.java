@@ -20,11 +20,15 @@ class InnerWordsTest {
 
     private static InnerStep set(int minute, Kind kind, double ovenC, double grainC) {
         return new InnerStep(
-                minute, kind, OptionalDouble.of(ovenC), OptionalDouble.of(ovenC + 6), new Inside(grainC, 0.04, 3.2));
+                Duration.ofMinutes(minute),
+                kind,
+                OptionalDouble.of(ovenC),
+                OptionalDouble.of(ovenC + 6),
+                new Inside(grainC, 0.04, 3.2));
     }
 
     private static InnerStep plain(int minute, Kind kind, double grainC, double colourEbc) {
-        return new InnerStep(minute, kind, NONE, NONE, new Inside(grainC, 0.012, colourEbc));
+        return new InnerStep(Duration.ofMinutes(minute), kind, NONE, NONE, new Inside(grainC, 0.012, colourEbc));
     }
 
     private static Act block(ActKind kind, List<InnerStep> steps) {
@@ -87,6 +91,16 @@ class InnerWordsTest {
                         "+140  Squeeze and cut ten corns; 158 °F in the middle.",
                         "+185  Uncover: liquid by now, 158 °F in the middle. Spread it to dry at once."),
                 us.innerRows(stew));
+    }
+
+    @Test
+    void aPlannedEndBetweenMinutesIsToldAsATimerCounts() {
+        Wording wording = new Wording(DisplayUnits.metric(), PlanSamples.OSLO);
+        Inside inside = new Inside(164, 0.012, 131);
+        InnerStep stop = new InnerStep(Duration.ofSeconds(90 * 60 + 9), Kind.STOP, NONE, NONE, inside);
+        assertEquals(
+                List.of("+90:09  Planned end: about 131 EBC, the middle at 164 °C. Out, on to the cold tray, stir."),
+                wording.innerRows(block(ActKind.ROAST, List.of(stop))));
     }
 
     @Test

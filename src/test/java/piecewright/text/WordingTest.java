@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,7 +22,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.assess.LotJudgement.MouldRisk;
+import piecewright.assess.Reason;
 import piecewright.grain.GrainKind;
+import piecewright.grain.LotObservations.Sign;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
@@ -56,6 +59,14 @@ class WordingTest {
             new Finding.CouchMarginal("couch.pack", 1.2, 17),
             new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
             new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
+            new Finding.CouchMayMould("couch.pack", MouldRisk.RAISED, 0.08),
+            new Finding.LotDoubt("lot", new Reason.Spoilt(Sign.MUSTY)),
+            new Finding.LotDoubt("lot", new Reason.DishesDisagree(12, 7)),
+            new Finding.LotDoubt("lot", new Reason.Ergot(0.1, 0.2, LocalDate.of(2025, 7, 1))),
+            new Finding.LotDoubt("lot", new Reason.Slow(5.8)),
+            new Finding.LotDoubt("lot", new Reason.Broken(0.07)),
+            new Finding.LotDoubt("lot", new Reason.Damp(0.15)),
+            new Finding.LotDoubt("lot", new Reason.PerhapsAsleep(LocalDate.of(2031, 8, 1))),
             new Finding.NoRoomToCheck("plan", CheckKind.LAY_OUT, "good barley"),
             new Finding.OvenDoubt("oven.roast", 8, 40, 110),
             new Finding.BedDepth("floor", 7.5, Duration.ofHours(11)));

@@ -80,8 +80,7 @@ public final class BatchViewModel {
      *
      * @param sentences why there is none, or that nothing moves
      */
-    public record Proposal(
-            ReplanResult result, Optional<PieceChart> chart, List<Moved> moves, List<String> sentences) {
+    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<Moved> moves, List<String> sentences) {
         public Proposal {
             moves = List.copyOf(moves);
             sentences = List.copyOf(sentences);
@@ -270,7 +269,7 @@ public final class BatchViewModel {
                             title(chart, move.actId()),
                             move.from().map(moments::moment).orElse(""),
                             move.to().map(moments::moment).orElse(""),
-                            page.because(move.because())))
+                            WindowWords.say("batch.because", page.because(move.because()))))
                     .toList();
             List<String> sentences = moves.isEmpty() ? page.moved(replanned.moves()) : List.of();
             return new Proposal(result, Optional.of(chart), moves, sentences);

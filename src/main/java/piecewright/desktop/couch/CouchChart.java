@@ -149,6 +149,13 @@ final class CouchChart extends Painted {
         pen.stroke();
         MomentFormat moments = new MomentFormat(what.zone(), units.locale());
         Trace.Point peak = what.curve().peak();
+        what.curve().peakBand().ifPresent(band -> {
+            double y = Math.floor(y(peak.figure()) - em()) + 0.5;
+            pen.setLineWidth(1.5);
+            pen.strokeLine(x(scale, band.early()), y, x(scale, band.late()), y);
+            pen.strokeLine(x(scale, band.early()), y - 4, x(scale, band.early()), y + 4);
+            pen.strokeLine(x(scale, band.late()), y - 4, x(scale, band.late()), y + 4);
+        });
         String words = WindowWords.say("couch.peak", heat(peak.figure()), moments.clock(peak.at()));
         mark(pen, x(scale, peak.at()), y(peak.figure()), words);
         what.curve()

@@ -25,7 +25,7 @@ import piecewright.text.WindowWords;
 /** A couch: what its thermometer will show in a sentence and as a curve, and a field for what it shows now. */
 public final class CouchView {
     private final BatchViewModel model;
-    private final CouchForecast forecast;
+    private final ForetellsCouch forecast;
     private final DisplayUnits units;
     private final QuantityFormat quantities;
     private final VBox root = new VBox(12);
@@ -33,7 +33,7 @@ public final class CouchView {
     private final TextField reading = new TextField();
     private final CouchChart chart;
 
-    public CouchView(BatchViewModel model, CouchForecast forecast, DisplayUnits units) {
+    public CouchView(BatchViewModel model, ForetellsCouch forecast, DisplayUnits units) {
         this.model = model;
         this.forecast = forecast;
         this.units = units;
@@ -100,31 +100,26 @@ public final class CouchView {
         });
     }
 
+    /** While the heap lies in its box what it will do is said above, with where the piece stands. */
     private List<String> sentences(CouchCurve curve, MomentFormat moments) {
         List<String> told = new ArrayList<>();
-        String warm = quantities.temperature(CouchCurve.WARM_C);
-        told.add(curve.reaches(CouchCurve.WARM_C)
-                .map(at -> WindowWords.say("couch.says-warm", warm, moments.moment(at)))
-                .orElseGet(() -> WindowWords.say("couch.says-cold", warm)));
         Trace.Point peak = curve.peak();
-        told.add(WindowWords.say("couch.says-peak", quantities.temperature(peak.figure()), moments.moment(peak.at())));
-        curve.drops().ifPresent(at -> told.add(WindowWords.say("couch.says-drop", moments.moment(at))));
+        if (curve.peakBand().isEmpty()) {
+            String warm = quantities.temperature(CouchCurve.WARM_C);
+            told.add(curve.reaches(CouchCurve.WARM_C)
+                    .map(at -> WindowWords.say("couch.says-warm", warm, moments.moment(at)))
+                    .orElseGet(() -> WindowWords.say("couch.says-cold", warm)));
+            told.add(WindowWords.say(
+                    "couch.says-peak", quantities.temperature(peak.figure()), moments.moment(peak.at())));
+            curve.drops().ifPresent(at -> told.add(WindowWords.say("couch.says-drop", moments.moment(at))));
+        }
         told.add(WindowWords.say("couch.says-break", moments.moment(curve.broken())));
         if (!curve.read().isEmpty()) {
             Trace.Point last = curve.read().get(curve.read().size() - 1);
-            told.add(lastRead(curve, last, moments));
+            told.add(WindowWords.say(
+                    "couch.says-read", quantities.temperature(last.figure()), moments.moment(last.at())));
             if (last.figure() >= curve.limitC()) told.add(WindowWords.say("couch.says-spread"));
         }
         return told;
-    }
-
-    private String lastRead(CouchCurve curve, Trace.Point last, MomentFormat moments) {
-        double aheadK = curve.aheadK().orElse(0);
-        String key = Math.abs(aheadK) < 1 ? "couch.says-as" : aheadK > 0 ? "couch.says-above" : "couch.says-below";
-        return WindowWords.say(
-                key,
-                quantities.temperature(last.figure()),
-                moments.moment(last.at()),
-                quantities.temperatureStep(Math.abs(aheadK)));
     }
 }

@@ -11,8 +11,8 @@ import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Plan;
 
-/** Takes the forecast from the plan as it stands now, which starts from the last weight, and the readings from the journal. */
-public final class PlannedCouch implements CouchForecast {
+/** Takes the forecast from the plan as it stands now, which goes on from the last reading, and the readings from the journal. */
+public final class PlannedCouch implements ForetellsCouch {
     @Override
     public Optional<CouchCurve> of(Shown shown) {
         Plan plan = shown.plan();
@@ -37,7 +37,10 @@ public final class PlannedCouch implements CouchForecast {
                 read.add(new Trace.Point(entry.at(), ((Report.TemperatureRead) entry.report()).readC()));
             }
         }
-        return Optional.of(
-                new CouchCurve(new Trace(points), read, schedule.get().spreadAboveC()));
+        return Optional.of(new CouchCurve(
+                new Trace(points),
+                read,
+                schedule.get().spreadAboveC(),
+                shown.where().help().couch().map(foretold -> foretold.peak())));
     }
 }

@@ -186,7 +186,7 @@ public final class GrainView {
     }
 
     private void report(LotReport report) {
-        List<GerminationCount> counts = report.observed().lot().dishes();
+        List<GerminationCount> counts = report.lot().dishes();
         String focused = scroll.getScene() != null && scroll.getScene().getFocusOwner() != null
                 ? String.valueOf(scroll.getScene().getFocusOwner().getId())
                 : "";

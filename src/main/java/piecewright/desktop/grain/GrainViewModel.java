@@ -131,7 +131,7 @@ public final class GrainViewModel {
     /** So many corns of a dish, counted from 0, have germinated; kept in the lot's file. */
     void count(int dish, int germinated) {
         report.get().ifPresent(known -> {
-            var dishes = known.observed().lot().dishes();
+            var dishes = known.lot().dishes();
             int bounded = Math.max(0, Math.min(dishes.get(dish).corns(), germinated));
             Asked now = asked.get();
             Asked before = now.counts().containsKey(dish)
@@ -200,9 +200,9 @@ public final class GrainViewModel {
     }
 
     private static Optional<GrainPurchase> bought(Asked now, LotReport read) throws StoreException {
-        GrainKind kind = read.observed().lot().kind();
+        GrainKind kind = read.lot().kind();
         boolean suits = now.style().grains().contains(kind);
-        boolean poison = read.observed().forPlanning().treatment() == piecewright.grain.Treatment.TREATED;
+        boolean poison = read.lot().safeTreatment() == piecewright.grain.Treatment.TREATED;
         if (!suits || poison) return Optional.empty();
         List<Sack> sacks = now.sackKg() > 0 ? List.of(new Sack(now.sackKg(), Optional.<BigDecimal>empty())) : List.of();
         GrainPurchase.Shop shop =

@@ -33,9 +33,11 @@ public final class LearnedView {
     private final VBox pieces = new VBox(6);
     private final VBox lessons = new VBox(4);
     private final Label note = new Label();
+    private final CompareView compare;
 
     public LearnedView(LearnedViewModel model) {
         this.model = model;
+        this.compare = new CompareView(model);
         root.getStyleClass().add("middle");
         root.setId("learned-view");
         from.setWrapText(true);
@@ -45,10 +47,12 @@ public final class LearnedView {
         rows.getStyleClass().add("learned-rows");
         rows.getColumnConstraints().addAll(column(Priority.NEVER), column(Priority.ALWAYS), column(Priority.NEVER));
         note.setWrapText(true);
+        note.setId("learned-note");
         note.getStyleClass().add("field-note");
         note.managedProperty().bind(note.textProperty().isNotEmpty());
         lessons.setId("learned-lessons");
-        root.getChildren().addAll(head(), from, rows, section("learned.pieces"), pieces, lessons, note);
+        root.getChildren().addAll(head(), from, rows, section("learned.pieces"), pieces, lessons);
+        root.getChildren().addAll(section("learned.compare"), compare.node(), note);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("middle-scroll");
         model.subjectsProperty().addListener((subjects, before, now) -> subjects(now));
@@ -133,6 +137,7 @@ public final class LearnedView {
 
     /** Offers pieces to learn from. */
     public void pieces(List<Piece> there) {
+        compare.pieces(there);
         pieces.getChildren().clear();
         if (there.isEmpty()) pieces.getChildren().add(caption(WindowWords.say("learned.no-pieces")));
         for (int i = 0; i < there.size(); i++) pieces.getChildren().add(piece(there.get(i), i));

@@ -13,17 +13,20 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import piecewright.app.BatchAtHand;
+import piecewright.app.CompareBatches;
 import piecewright.app.LearnedReport;
 import piecewright.app.NotWrittenException;
 import piecewright.desktop.batch.BatchViewModel.Opener;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.learn.Belief;
+import piecewright.learn.Comparison;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Interval;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Unknown;
 import piecewright.learn.Verdict;
 import piecewright.store.StoreException;
+import piecewright.text.ComparePage;
 import piecewright.text.DisplayUnits;
 import piecewright.text.LearnedPage;
 import piecewright.text.WindowWords;
@@ -36,6 +39,8 @@ public final class LearnedViewModel {
     private final LearnedPage page;
     private final ReadOnlyObjectWrapper<List<Subject>> subjects = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<String>> compared = new ReadOnlyObjectWrapper<>(List.of());
+    private final DisplayUnits units;
     private final ReadOnlyObjectWrapper<List<String>> lessons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
     private final AtomicInteger latest = new AtomicInteger();
@@ -77,6 +82,7 @@ public final class LearnedViewModel {
         this.opener = opener;
         this.threads = threads;
         this.clock = clock;
+        this.units = units;
         this.page = new LearnedPage(units);
     }
 
@@ -166,6 +172,21 @@ public final class LearnedViewModel {
                         .findFirst();
                 taught.or(() -> chosen).ifPresent(this::choose);
             });
+        });
+    }
+
+    /** In what two pieces differ, and how their outcomes do, a sentence each. */
+    ReadOnlyObjectProperty<List<String>> comparedProperty() {
+        return compared.getReadOnlyProperty();
+    }
+
+    /** Holds two finished pieces against each other. */
+    void compare(Path first, Path second) {
+        compared.set(List.of());
+        work(() -> {
+            Comparison comparison = CompareBatches.of(opener.open(first), opener.open(second), units, clock.get());
+            List<String> told = new ComparePage(units).sentences(comparison);
+            threads.ui().execute(() -> compared.set(told));
         });
     }
 

@@ -2,9 +2,13 @@ package piecewright.plan.search;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import piecewright.plan.Couching;
 import piecewright.plan.Setup;
+import piecewright.plan.search.UnderWay.Standing;
+import piecewright.process.CouchState;
 import piecewright.process.Metabolism;
+import piecewright.process.PieceState;
 import piecewright.process.RungeKutta;
 import piecewright.process.Surroundings;
 import piecewright.process.couch.CouchModel;
@@ -33,18 +37,36 @@ final class CouchCurves {
     private final TimeGrid grid;
     private final double mostIndexHours;
     private final Map<Key, Curve> known = new HashMap<>();
+    private final Optional<Curve> running;
 
     private record Key(int at, long moisture, long temperature, long dry) {}
 
     CouchCurves(Setup setup, TimeGrid grid) {
+        this(setup, grid, Optional.empty());
+    }
+
+    /** @param heating the piece if its couch is heating already: no other is packed then */
+    CouchCurves(Setup setup, TimeGrid grid, Optional<Standing> heating) {
         this.setup = setup;
         this.couching = setup.couching().orElseThrow();
         this.grid = grid;
         this.mostIndexHours = couching.schedule().acceptableIndex().highHours();
+        this.running = heating.map(this::goingOn);
+    }
+
+    private Curve goingOn(Standing heating) {
+        PieceState state = heating.state();
+        double[] pile = {
+            state.grainC(),
+            state.mass().moisture().wetBasisFraction(),
+            state.mass().dryMatterKg() / state.mass().initialDryMatterKg()
+        };
+        return walk(pile, state.couch(), couching.air(), grid.minuteOf(heating.at()));
     }
 
     /** The curve of that grain packed at that candidate; ends where the style's index is passed or its hours are over. */
     Curve of(int at, Grain packed) {
+        if (running.isPresent()) return running.get();
         Key key = new Key(
                 at,
                 Math.round(packed.moistureFraction() / MOISTURE_STEP_FRACTION),
@@ -62,6 +84,8 @@ final class CouchCurves {
 
     /** Fewest hours after which any piece packed that warm at most has the least index of the style. */
     double quickestHours(double warmestPackedC, double warmestAirC) {
+        double leastIndexHours = couching.schedule().acceptableIndex().lowHours();
+        if (running.isPresent()) return SAFE_HOURS_RATIO * running.get().hoursTo(leastIndexHours);
         Surroundings air = Surroundings.constant(grid.origin(), warmestAirC, 0.5);
         var packing = couching.schedule().packing();
         double least = Double.POSITIVE_INFINITY;
@@ -69,8 +93,7 @@ final class CouchCurves {
             double moisture =
                     packing.lowFraction() + (packing.highFraction() - packing.lowFraction()) * i / QUICKEST_STEPS;
             Curve curve = walk(new double[] {warmestPackedC, moisture, 1}, air, 0);
-            least = Math.min(
-                    least, curve.hoursTo(couching.schedule().acceptableIndex().lowHours()));
+            least = Math.min(least, curve.hoursTo(leastIndexHours));
         }
         return SAFE_HOURS_RATIO * least;
     }
@@ -81,12 +104,16 @@ final class CouchCurves {
 
     /** pile: temperature, moisture, dry matter as a share of what was steeped. */
     private Curve walk(double[] pile, Surroundings air, int startMinute) {
+        return walk(pile, CouchState.none(), air, startMinute);
+    }
+
+    private Curve walk(double[] pile, CouchState couch, Surroundings air, int startMinute) {
         double dryKg = setup.dryMatterKg() * pile[2];
         double waterKg = dryKg * pile[1] / (1 - pile[1]);
         double lossWPerK = couching.model().lossWPerK(setup.dryMatterKg() / CouchModel.RAW_DRY_FRACTION);
         int steps = (int) (couching.schedule().longestHours() * 60 / STEP_MINUTES) + 1;
         double[][] states = new double[steps][];
-        states[0] = new double[] {pile[0], 1, 0, 0, 0};
+        states[0] = new double[] {pile[0], couch.capacityRatio(), 0, 0, couch.indexHours()};
         int reached = 0;
         while (reached + 1 < steps && states[reached][INDEX_HOURS] <= mostIndexHours) {
             double atHours = (startMinute + reached * STEP_MINUTES) / 60.0;

@@ -9,7 +9,7 @@ package piecewright.plan.search;
  */
 record Effort(int mostPerCell, double eagernessRatio, double bucketRatio) {
     /** Judgement: measured; more rivals change the cost of plans by less than a hundredth. */
-    private static final int MOST_PER_CELL = 8;
+    private static final int MOST_PER_CELL = 7;
     /** Judgement: measured; 98 % of small steeps stay within a hundredth of the cheapest, found several times sooner. */
     private static final double EAGERNESS_RATIO = 1.08;
 

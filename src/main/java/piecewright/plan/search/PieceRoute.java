@@ -29,9 +29,11 @@ final class PieceRoute implements Route {
     private final Bound bound;
     private final int goal;
     private final Effort effort;
+    private final KitFree kit;
     private long unique;
 
-    PieceRoute(Space space, Legs legs, List<Label> starts, Bound bound, Ending ending) {
+    PieceRoute(Space space, Legs legs, List<Label> starts, Bound bound, Ending ending, KitFree kit) {
+        this.kit = kit;
         this.space = space;
         this.starts = List.copyOf(starts);
         this.steep = legs.steep();
@@ -68,6 +70,16 @@ final class PieceRoute implements Route {
 
     @Override
     public void expand(Label label, Consumer<Label> sink) {
+        follow(
+                label,
+                kit.always()
+                        ? sink
+                        : next -> {
+                            if (kit.lets(label, next)) sink.accept(next);
+                        });
+    }
+
+    private void follow(Label label, Consumer<Label> sink) {
         switch (space.stops().kind(label.stop())) {
             case SOAK -> steep.fromSoak(label, sink);
             case DRAIN -> steep.fromDrain(label, sink);

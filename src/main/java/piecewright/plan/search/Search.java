@@ -96,7 +96,8 @@ public final class Search {
         this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
         var turning = new TurnChains.Turning(TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
-        this.couch = setup.couching().map(couching -> couch(setup, couching, grid, held));
+        this.couch =
+                setup.couching().map(couching -> couch(setup, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
         this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
                 .filter(stop -> stops.kind(stop) == last)
@@ -113,7 +114,13 @@ public final class Search {
                 steepLegs, floorLegs, couch.map(one -> new CouchLegs(space, one)), new KilnLegs(space, stirs), endCost);
         List<Label> starts = takenUp.map(taken -> List.of(taken.label()))
                 .orElseGet(() -> PieceRoute.starts(space, raw(setup, wish.rawC()), starts(grid, wish)));
-        this.route = new PieceRoute(space, legs, starts, bound, new PieceRoute.Ending(goal, effort));
+        this.route = new PieceRoute(
+                space,
+                legs,
+                starts,
+                bound,
+                new PieceRoute.Ending(goal, effort),
+                new KitFree(setup.closures(), stops, grid));
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
@@ -224,7 +231,8 @@ public final class Search {
                 same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning));
     }
 
-    private static CouchLegs.Couch couch(Setup setup, Couching couching, TimeGrid grid, Held held) {
+    private static CouchLegs.Couch couch(
+            Setup setup, Couching couching, TimeGrid grid, Held held, Optional<UnderWay.Standing> heating) {
         CouchRules rules = new CouchRules(couching.schedule());
         Slip gap = rules.checkSlip();
         TurnChains checks = new TurnChains(
@@ -233,7 +241,7 @@ public final class Search {
                 new TurnChains.Turning(CHECK_MINUTES, held::innerCostMinutes),
                 (int) (60 * gap.hardHours()),
                 (int) (60 * couching.schedule().longestHours()));
-        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid), checks);
+        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks);
     }
 
     private static TurnChains turnings(

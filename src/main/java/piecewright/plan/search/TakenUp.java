@@ -2,9 +2,11 @@ package piecewright.plan.search;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
 import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.UnderWay.Standing;
 import piecewright.process.PieceState;
 
 /** A piece under way in the terms of one search: its label on that search's candidates. */
@@ -38,6 +40,11 @@ final class TakenUp {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no stop of this style: " + id));
         return new Label(stop, at(piece.standing().at()), grain(), 0, 0, null);
+    }
+
+    /** The piece if it lies in its hot couch. */
+    Optional<Standing> couched() {
+        return piece.began().kind() == ActKind.PACK ? Optional.of(piece.standing()) : Optional.empty();
     }
 
     /** Candidate at which the bed was last moved. */

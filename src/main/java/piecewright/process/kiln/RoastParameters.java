@@ -4,16 +4,16 @@ package piecewright.process.kiln;
  * How grain on a tray or in a covered tin follows the oven.
  *
  * @param dryLagMinutesPerCm thermal lag of a stirred dry tray per cm of depth, minutes
- * @param stickyLagMinutes thermal lag of liquefied, sticky grain, minutes
+ * @param sticky how liquefied, sticky grain differs
  * @param wetCapC temperature grain does not pass while wetter than wetFraction, °C
  * @param wetFraction moisture of that cap, wet basis
- * @param floorFraction moisture a roast falls towards, wet basis
+ * @param floorFraction moisture a dry roast falls towards, wet basis
  * @param stew how fast a covered stew liquefies
  * @param burnt dry matter that colour costs
  */
 public record RoastParameters(
         double dryLagMinutesPerCm,
-        double stickyLagMinutes,
+        Sticky sticky,
         double wetCapC,
         double wetFraction,
         double floorFraction,
@@ -21,8 +21,6 @@ public record RoastParameters(
         Burnt burnt) {
     /** Judgement: fitted; 12 mm of pale malt at 150 °C for 30 min reads 25 EBC only with a lag near 12 min. */
     public static final double DRY_LAG_MINUTES_PER_CM = 10;
-    /** Judgement: fitted to home crystal malts. */
-    public static final double STICKY_LAG_MINUTES = 25;
     /** Judgement: free water boils off first. */
     public static final double WET_CAP_C = 100;
     /** Judgement: below this the water left is bound. */
@@ -34,9 +32,6 @@ public record RoastParameters(
         if (!(dryLagMinutesPerCm > 0)) {
             throw new IllegalArgumentException("dryLagMinutesPerCm must be above 0: " + dryLagMinutesPerCm);
         }
-        if (!(stickyLagMinutes > 0)) {
-            throw new IllegalArgumentException("stickyLagMinutes must be above 0: " + stickyLagMinutes);
-        }
         if (!(floorFraction >= 0 && floorFraction < wetFraction && wetFraction < 1)) {
             throw new IllegalArgumentException(
                     "need 0 <= floorFraction < wetFraction < 1: " + floorFraction + ", " + wetFraction);
@@ -46,7 +41,7 @@ public record RoastParameters(
     public static RoastParameters defaults() {
         return new RoastParameters(
                 DRY_LAG_MINUTES_PER_CM,
-                STICKY_LAG_MINUTES,
+                Sticky.defaults(),
                 WET_CAP_C,
                 WET_FRACTION,
                 FLOOR_FRACTION,
@@ -54,19 +49,54 @@ public record RoastParameters(
                 Burnt.defaults());
     }
 
-    /** Thermal lag of a stirred dry tray of that depth, hours. */
-    public double dryLagHours(double depthCm) {
-        return dryLagMinutesPerCm * depthCm / 60;
+    /** A stirred tray of dry malt of that depth. */
+    public Layer dryLayer(double depthCm) {
+        return new Layer(dryLagMinutesPerCm * depthCm / 60, floorFraction);
     }
 
-    /** Thermal lag of sticky grain, hours. */
-    public double stickyLagHours() {
-        return stickyLagMinutes / 60;
+    /** Wet or sticky grain of that depth: it trails as thin layers do, and as dry grain does where it lies deeper. */
+    public Layer stickyLayer(double depthCm) {
+        double lagMinutes = Math.max(sticky.lagMinutes(), dryLagMinutesPerCm * depthCm);
+        return new Layer(lagMinutes / 60, sticky.floorFraction());
     }
 
-    /** Thermal lag of wet or sticky grain of that depth, hours: that of thin layers, and as dry grain's where deeper. */
-    public double stickyLagHours(double depthCm) {
-        return Math.max(stickyLagHours(), dryLagHours(depthCm));
+    /**
+     * A layer in the oven.
+     *
+     * @param lagHours thermal lag of its middle, hours, more than 0
+     * @param floorFraction moisture it falls towards, wet basis
+     */
+    public record Layer(double lagHours, double floorFraction) {
+        public Layer {
+            if (!(lagHours > 0)) throw new IllegalArgumentException("lagHours must be above 0: " + lagHours);
+        }
+    }
+
+    /**
+     * Grain that was liquid: glassy corns.
+     *
+     * @param lagMinutes thermal lag of thin layers, minutes
+     * @param floorFraction moisture they fall towards, wet basis
+     */
+    public record Sticky(double lagMinutes, double floorFraction) {
+        /** Judgement: fitted to home crystal malts. */
+        public static final double LAG_MINUTES = 25;
+        /**
+         * Judgement: crystal malts end at 3 to 7 %, common practice, no source. With it light, medium and dark ones take
+         * their colour in the minutes of practice; with the floor of dry malt they took half as long again.
+         */
+        public static final double FLOOR_FRACTION = 0.035;
+
+        public Sticky {
+            if (!(lagMinutes > 0)) throw new IllegalArgumentException("lagMinutes must be above 0: " + lagMinutes);
+            if (!(floorFraction >= 0 && floorFraction < 1)) {
+                throw new IllegalArgumentException("floorFraction must be in [0, 1): " + floorFraction);
+            }
+        }
+
+        static Sticky defaults() {
+            return new Sticky(LAG_MINUTES, FLOOR_FRACTION);
+        }
     }
 
     /**

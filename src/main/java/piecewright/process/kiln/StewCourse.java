@@ -25,7 +25,7 @@ public final class StewCourse {
 
     /** The stew of a style in a layer of that depth, cm, more than 0. */
     public static StewCourse of(KilnParameters parameters, MaltStyle style, StewSchedule schedule, double depthCm) {
-        double lagHours = parameters.roast().stickyLagHours(depthCm);
+        double lagHours = parameters.roast().stickyLayer(depthCm).lagHours();
         double substrate = style.kiln().colourBase().substrateRatio();
         CoveredStew stew = new CoveredStew(parameters, schedule.ovenC(), lagHours, substrate);
         double liquid = 60 * stew.hoursToLiquid(COOL_GREEN_C);

@@ -5,6 +5,7 @@ import piecewright.process.GrainMass;
 import piecewright.process.Ledgers;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
+import piecewright.process.kiln.RoastParameters.Layer;
 
 /**
  * Grain on a tray in an oven at one set temperature, followed with a lag: dT/dt = (set - T) / lag, not above the wet
@@ -18,22 +19,20 @@ public final class TrayRoast implements Stage {
     private final HeatChemistry chemistry;
     private final RoastParameters roast;
     private final double setC;
-    private final double lagHours;
+    private final Layer layer;
 
     /**
      * @param setC oven temperature, °C, [0, 230]
-     * @param lagHours thermal lag, hours, more than 0; see {@link RoastParameters#dryLagHours}
      * @param substrateRatio S before any couch, more than 0
      */
-    public TrayRoast(KilnParameters parameters, double setC, double lagHours, double substrateRatio) {
+    public TrayRoast(KilnParameters parameters, double setC, Layer layer, double substrateRatio) {
         Objects.requireNonNull(parameters);
         if (!(setC >= 0 && setC <= 230)) throw new IllegalArgumentException("setC must be in [0, 230]: " + setC);
-        if (!(lagHours > 0)) throw new IllegalArgumentException("lagHours must be above 0: " + lagHours);
         this.bed = new DryingBed(parameters.drying());
         this.chemistry = new HeatChemistry(parameters, substrateRatio);
         this.roast = parameters.roast();
         this.setC = setC;
-        this.lagHours = lagHours;
+        this.layer = Objects.requireNonNull(layer);
     }
 
     /** Runge-Kutta in tenths of the step: a roast moves by minutes. */
@@ -72,12 +71,12 @@ public final class TrayRoast implements Stage {
 
     HeatedGrain equations(PieceState piece) {
         double substrateRatio = chemistry.substrateRatio(piece.couch().indexHours());
-        double floorRatio = roast.floorFraction() / (1 - roast.floorFraction());
+        double floorRatio = layer.floorFraction() / (1 - layer.floorFraction());
         return (atHours, now, perHour) -> {
             double grainC = now[HeatedGrain.GRAIN_C];
             double above = Math.max(0, now[HeatedGrain.MOISTURE] - floorRatio);
             perHour[HeatedGrain.MOISTURE] = -bed.kernelPerHour(grainC) * above;
-            double warming = (setC - grainC) / lagHours;
+            double warming = (setC - grainC) / layer.lagHours();
             boolean held = isWet(now) && grainC >= roast.wetCapC();
             perHour[HeatedGrain.GRAIN_C] = held ? Math.min(0, warming) : warming;
             chemistry.rates(grainC, substrateRatio, now, perHour);

@@ -43,7 +43,7 @@ class KilnParametersTest {
         RoastParameters roast = usual.roast();
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new RoastParameters(10, 25, 100, 0.05, 0.06, roast.stew(), roast.burnt()));
+                () -> new RoastParameters(10, roast.sticky(), 100, 0.05, 0.06, roast.stew(), roast.burnt()));
         assertThrows(IllegalArgumentException.class, () -> usual.colour().withRateRatio(0));
     }
 }

@@ -3,6 +3,8 @@ package piecewright.process.kiln;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,22 +54,29 @@ class RoastCourseTest {
     void theMinutesOfTheLastStepAreFree() {
         RoastCourse course = amber();
         PieceState heated = course.beforeLast(paleMalt());
-        assertEquals(course.roasted(paleMalt()), course.afterLast(heated, 48));
-        double sooner = course.afterLast(heated, 40).kiln().colourEbc();
-        assertTrue(sooner < course.afterLast(heated, 41).kiln().colourEbc());
+        assertEquals(course.roasted(paleMalt()), course.afterLast(heated, Duration.ofMinutes(48)));
+        double sooner = course.afterLast(heated, Duration.ofMinutes(40)).kiln().colourEbc();
+        assertTrue(sooner
+                < course.afterLast(heated, Duration.ofSeconds(40 * 60 + 10))
+                        .kiln()
+                        .colourEbc());
     }
 
+    /** Also at odd seconds, in the first step, at its end and in the last. */
     @Test
-    void minuteByMinuteTellsTheSameAsAtOnce() {
-        List<PieceState> byMinute = amber().byMinute(paleMalt(), 10);
-        assertEquals(1 + 45 + 48 + 10, byMinute.size());
+    void stepByStepTellsTheSameAsAtOnce() {
+        List<Duration> times = new ArrayList<>();
+        for (int seconds = 0; seconds <= 60 * 93; seconds += 93) times.add(Duration.ofSeconds(seconds));
+        List<PieceState> course = amber().at(paleMalt(), times);
+        assertEquals(paleMalt(), course.get(0));
         PieceState planned = amber().roasted(paleMalt());
-        PieceState then = byMinute.get(45 + 48);
-        assertEquals(planned.grainC(), then.grainC(), 0.05);
+        PieceState then = course.get(course.size() - 1);
+        assertEquals(Duration.ofMinutes(45 + 48), times.get(times.size() - 1));
+        assertEquals(planned.grainC(), then.grainC(), 0.01);
         assertEquals(
                 planned.kiln().colourEbc(),
                 then.kiln().colourEbc(),
-                0.005 * planned.kiln().colourEbc());
+                0.001 * planned.kiln().colourEbc());
         assertEquals(planned.mass().dryMatterKg(), then.mass().dryMatterKg(), 1e-5);
     }
 
@@ -114,7 +123,7 @@ class RoastCourseTest {
 
     private RoastCourse course(HeatStep... steps) {
         RoastSchedule schedule = new RoastSchedule(1.2, List.of(steps), 0.04);
-        return new RoastCourse(parameters, schedule, parameters.roast().dryLagHours(1.2), 1);
+        return new RoastCourse(parameters, schedule, parameters.roast().dryLayer(1.2), 1);
     }
 
     private static PieceState paleMalt() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import piecewright.process.PieceState;
+import piecewright.process.kiln.RoastParameters.Layer;
 import piecewright.quantity.Moisture;
 
 /** Oracles: home roasts as written down, and the fitted law worked elsewhere at about 1 % moisture. */
@@ -36,7 +37,7 @@ class TrayRoastTest {
     void grainFollowsTheOvenWithItsLag() {
         PieceState later = roast(150).run(paleMalt(3), 0, 0.2);
         assertEquals(150 - 130 * Math.exp(-1), later.grainC(), 0.01);
-        assertEquals(25.0 / 60, parameters.roast().stickyLagHours(), 1e-12);
+        assertEquals(25.0 / 60, parameters.roast().stickyLayer(2).lagHours(), 1e-12);
     }
 
     @Test
@@ -108,8 +109,8 @@ class TrayRoastTest {
 
     @Test
     void impossibleRoastsAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new TrayRoast(parameters, 231, 0.2, 1));
-        assertThrows(IllegalArgumentException.class, () -> new TrayRoast(parameters, 150, 0, 1));
+        assertThrows(IllegalArgumentException.class, () -> new TrayRoast(parameters, 231, new Layer(0.2, 0.01), 1));
+        assertThrows(IllegalArgumentException.class, () -> new TrayRoast(parameters, 150, new Layer(0, 0.01), 1));
     }
 
     private double amberEbc(double minutes) {
@@ -123,7 +124,7 @@ class TrayRoastTest {
     }
 
     private TrayRoast roast(double setC) {
-        return new TrayRoast(parameters, setC, parameters.roast().dryLagHours(1.2), 1);
+        return new TrayRoast(parameters, setC, parameters.roast().dryLayer(1.2), 1);
     }
 
     private static PieceState paleMalt(double percent) {

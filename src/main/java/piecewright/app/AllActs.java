@@ -1,0 +1,86 @@
+package piecewright.app;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import piecewright.plan.Act;
+import piecewright.plan.Agenda;
+import piecewright.plan.Check;
+import piecewright.plan.Continuation;
+import piecewright.plan.Timetable.Visit;
+import piecewright.store.AgendaReader;
+import piecewright.store.BatchFile;
+import piecewright.store.SavedBatch;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.text.ActsAhead;
+import piecewright.text.ActsAhead.Ahead;
+
+/** One list of what is still to do in all batches under way. */
+public final class AllActs {
+    private final StyleLibrary library;
+    private final Continuation continuation;
+
+    public AllActs(StyleLibrary library, Continuation continuation) {
+        this.library = library;
+        this.continuation = Objects.requireNonNull(continuation);
+    }
+
+    /**
+     * Acts and checks of these batches that begin within so long from now on, in time order; what their journals have as
+     * done, and batches that were finished, are left out. Empty when no batch is under way.
+     */
+    public Optional<ActsAhead> of(List<Path> files, Instant now, Duration within) throws StoreException {
+        List<Ahead> acts = new ArrayList<>();
+        Optional<ZoneId> zone = Optional.empty();
+        for (Path file : files) {
+            SavedBatch saved = BatchFile.read(file);
+            if (saved.finishedAt().isPresent()) continue;
+            Agenda agenda = AgendaReader.read(file, saved.planJson());
+            if (zone.isEmpty()) zone = Optional.of(agenda.subject().zone());
+            acts.addAll(ahead(agenda, done(file, now), now, now.plus(within)));
+        }
+        acts.sort(Comparator.comparing(Ahead::startsAt).thenComparing(Ahead::batch));
+        return zone.map(first -> new ActsAhead(first, acts));
+    }
+
+    /** The clock of the first of these batches; empty when there is none. */
+    public static Optional<ZoneId> clock(List<Path> files) throws StoreException {
+        if (files.isEmpty()) return Optional.empty();
+        SavedBatch saved = BatchFile.read(files.get(0));
+        return Optional.of(
+                AgendaReader.read(files.get(0), saved.planJson()).subject().zone());
+    }
+
+    private Set<String> done(Path file, Instant now) throws StoreException {
+        Set<String> done = new HashSet<>();
+        BatchAtHand.open(file, library, continuation)
+                .where(now)
+                .ifPresent(where ->
+                        where.happened().visits().stream().map(Visit::id).forEach(done::add));
+        return done;
+    }
+
+    private static List<Ahead> ahead(Agenda agenda, Set<String> done, Instant from, Instant until) {
+        String name = agenda.subject().title() + " – " + agenda.subject().lot();
+        List<Ahead> acts = new ArrayList<>();
+        for (Check check : agenda.checks()) {
+            boolean inside =
+                    !check.startsAt().isBefore(from) && check.startsAt().isBefore(until);
+            if (inside) acts.add(new Ahead.ToCheck(name, check));
+        }
+        for (Act act : agenda.acts()) {
+            boolean inside = !act.endsAt().isBefore(from) && act.startsAt().isBefore(until);
+            if (inside && !done.contains(act.id())) acts.add(new Ahead.ToDo(name, act));
+        }
+        return acts;
+    }
+}

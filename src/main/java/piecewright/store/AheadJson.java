@@ -1,0 +1,31 @@
+package piecewright.store;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import piecewright.text.ActsAhead;
+import piecewright.text.ActsAhead.Ahead;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes what is to do in several batches as a JSON document, format 1. */
+public final class AheadJson {
+    private AheadJson() {}
+
+    public static String write(ActsAhead ahead) {
+        ObjectNode root = JsonText.newObject();
+        root.put("format", 1);
+        root.put("timeZone", ahead.zone().getId());
+        var acts = root.putArray("acts");
+        for (Ahead act : ahead.acts()) {
+            ObjectNode node = acts.addObject();
+            node.put("batch", act.batch());
+            node.put("id", act.id());
+            node.put("title", act.title());
+            node.put(
+                    "startsAt",
+                    DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                            OffsetDateTime.ofInstant(act.startsAt(), ahead.zone())));
+            node.put("minutes", act.work().toMinutes());
+        }
+        return JsonText.write(root);
+    }
+}

@@ -1,0 +1,111 @@
+package piecewright.text;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import piecewright.plan.Act;
+import piecewright.plan.Check;
+import piecewright.text.Columns.Side;
+
+/** What is to do in several batches, as one list in time order. */
+public record ActsAhead(ZoneId zone, List<Ahead> acts) {
+    public ActsAhead {
+        Objects.requireNonNull(zone);
+        acts = List.copyOf(acts);
+    }
+
+    /** One thing to do. */
+    public sealed interface Ahead {
+        /** What the batch is called. */
+        String batch();
+
+        Instant startsAt();
+
+        Duration work();
+
+        /** Lasting name within its batch. */
+        String id();
+
+        String title();
+
+        /** An act of the piece. */
+        record ToDo(String batch, Act act) implements Ahead {
+            @Override
+            public Instant startsAt() {
+                return act.startsAt();
+            }
+
+            @Override
+            public Duration work() {
+                return act.work();
+            }
+
+            @Override
+            public String id() {
+                return act.id();
+            }
+
+            @Override
+            public String title() {
+                return ActNames.title(act.kind(), act.id());
+            }
+        }
+
+        /** A test before its first act. */
+        record ToCheck(String batch, Check check) implements Ahead {
+            @Override
+            public Instant startsAt() {
+                return check.startsAt();
+            }
+
+            @Override
+            public Duration work() {
+                return check.work();
+            }
+
+            @Override
+            public String id() {
+                return check.id();
+            }
+
+            @Override
+            public String title() {
+                return CheckWords.title(check);
+            }
+        }
+    }
+
+    /** A page with a table for each day; lines end with LF. */
+    public String page(DisplayUnits units) {
+        if (acts.isEmpty()) return Phrases.say("ahead.nothing") + "\n";
+        MomentFormat moments = new MomentFormat(zone, units.locale());
+        Columns table = new Columns(List.of(
+                ActPages.column("start", Side.LEFT),
+                ActPages.column("minutes", Side.RIGHT),
+                ActPages.column("act", Side.LEFT),
+                ActPages.column("batch", Side.LEFT)));
+        for (Ahead act : acts) {
+            String minutes = Long.toString(act.work().toMinutes());
+            table.add(moments.clock(act.startsAt()), minutes, act.title(), act.batch());
+        }
+        StringBuilder page = new StringBuilder();
+        var days = acts.stream()
+                .collect(Collectors.groupingBy(
+                        act -> LocalDate.ofInstant(act.startsAt(), zone), TreeMap::new, Collectors.counting()));
+        int row = 0;
+        for (var day : days.entrySet()) {
+            if (row > 0) page.append('\n');
+            page.append(moments.dayHeading(day.getKey())).append('\n');
+            page.append("  ").append(table.titles()).append('\n');
+            for (int end = row + day.getValue().intValue(); row < end; row++) {
+                page.append("  ").append(table.row(row)).append('\n');
+            }
+        }
+        return page.toString();
+    }
+}
