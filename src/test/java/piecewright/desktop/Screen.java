@@ -16,7 +16,6 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -43,8 +42,8 @@ final class Screen implements AutoCloseable {
 
     private static boolean started;
 
-    private final ExecutorService background = Executors.newSingleThreadExecutor();
-    private final ExecutorService aside = Executors.newSingleThreadExecutor();
+    private final ExecutorService background = Start.worker("background");
+    private final ExecutorService aside = Start.worker("aside");
     private final Stage stage;
     private final Window window;
 

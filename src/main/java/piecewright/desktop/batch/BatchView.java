@@ -3,9 +3,11 @@ package piecewright.desktop.batch;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import javafx.animation.PauseTransition;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
@@ -14,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import javafx.util.Duration;
 import piecewright.desktop.act.ActSheet;
 import piecewright.desktop.batch.BatchViewModel.Moved;
 import piecewright.desktop.batch.BatchViewModel.Proposal;
@@ -66,7 +69,7 @@ public final class BatchView {
         calendarNote.getStyleClass().add("caption");
         calendarNote.managedProperty().bind(calendarNote.textProperty().isNotEmpty());
         VBox.setVgrow(timeline, Priority.ALWAYS);
-        root.getChildren().addAll(head(), stands, calendarNote, timeline);
+        root.getChildren().addAll(head(), stands, progress(), calendarNote, timeline);
         form();
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         model.shownProperty().addListener((shown, before, now) -> show());
@@ -125,6 +128,25 @@ public final class BatchView {
                 button("batch.calendar", "batch-calendar", model::calendar));
         head.getStyleClass().add("head");
         return head;
+    }
+
+    /** Shown when planning the rest takes longer than a moment. */
+    private Node progress() {
+        ProgressBar bar = new ProgressBar();
+        bar.getStyleClass().add("thin-progress");
+        bar.setAccessibleText(WindowWords.say("batch.planning"));
+        HBox line = new HBox(
+                8, bar, new Label(WindowWords.say("batch.planning")), button("stop", "batch-stop", model::stop));
+        line.getStyleClass().add("progress-line");
+        line.setVisible(false);
+        line.managedProperty().bind(line.visibleProperty());
+        PauseTransition patience = new PauseTransition(Duration.millis(300));
+        patience.setOnFinished(event -> line.setVisible(model.planningProperty().get()));
+        model.planningProperty().addListener((planning, before, now) -> {
+            if (now) patience.playFromStart();
+            else line.setVisible(false);
+        });
+        return line;
     }
 
     private static Button button(String words, String id, Runnable action) {

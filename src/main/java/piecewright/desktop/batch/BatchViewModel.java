@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -51,6 +54,8 @@ public final class BatchViewModel {
     private final ReadOnlyStringWrapper calendarNote = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Bands> bands = new ReadOnlyObjectWrapper<>(Bands.none());
     private final Foresight foresight;
+    private final ReadOnlyBooleanWrapper planning = new ReadOnlyBooleanWrapper();
+    private final AtomicInteger asked = new AtomicInteger();
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
 
@@ -251,12 +256,30 @@ public final class BatchViewModel {
     public void planRest() {
         file.ifPresent(batch -> {
             Instant now = clock.get();
-            work(() -> {
+            int ticket = asked.incrementAndGet();
+            planning.set(true);
+            work(threads.aside(), () -> {
+                if (ticket != asked.get()) return;
                 BatchAtHand opened = opener.open(batch);
                 Proposal found = proposal(opened, opened.replan(now));
-                threads.ui().execute(() -> proposal.set(Optional.of(found)));
+                threads.ui().execute(() -> {
+                    if (ticket != asked.get()) return;
+                    planning.set(false);
+                    proposal.set(Optional.of(found));
+                });
             });
         });
+    }
+
+    /** True while the rest is planned anew; that may take long where it has no plan. */
+    public ReadOnlyBooleanProperty planningProperty() {
+        return planning.getReadOnlyProperty();
+    }
+
+    /** Gives up the new plan that is being worked out. */
+    public void stop() {
+        asked.incrementAndGet();
+        planning.set(false);
     }
 
     private Proposal proposal(BatchAtHand opened, ReplanResult result) {
@@ -359,11 +382,18 @@ public final class BatchViewModel {
     }
 
     private void work(Task task) {
-        threads.background().execute(() -> {
+        work(threads.background(), task);
+    }
+
+    private void work(Executor where, Task task) {
+        where.execute(() -> {
             try {
                 task.run();
             } catch (StoreException | NotWrittenException failed) {
-                threads.ui().execute(() -> reply.set(Reply.failed(failed)));
+                threads.ui().execute(() -> {
+                    planning.set(false);
+                    reply.set(Reply.failed(failed));
+                });
             }
         });
     }
