@@ -18,8 +18,10 @@ import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Begun;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
+import piecewright.plan.Found;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
@@ -229,23 +231,36 @@ public final class BatchAtHand {
         return new Position(continuation).of(believed, believed.journal().vessels(), now);
     }
 
+    /** The acts where they stand in the plan, as forecast before anything was found; empty as {@link #where}. */
+    public Optional<Plan> asPlanned(Instant now) {
+        Begun nothing = new Begun(batch.grainKg(), List.of(), Found.nothing(), batch.planned(), now);
+        return continuation.told(batch.request(), nothing, batch.planned());
+    }
+
+    /** Why there is nothing to be said of the batch, where {@link #where} is empty. */
+    public StoreException noKit() {
+        return new StoreException(file, "its house has no kit that holds this batch any more; mend the house");
+    }
+
+    /** The wish with its lot and kit as this batch has taught them so far. */
+    PlanRequest requestSoFar() throws StoreException {
+        return LearnedSoFar.of(told(), lessons());
+    }
+
     /** The rest planned anew, by a lot and a kit as this batch has taught them so far. */
     public ReplanResult replan(Instant now) throws StoreException {
         return new Replanner(continuation).replan(learned(), vessels(), now);
     }
 
     private Batch learned() throws StoreException {
-        return batch.withRequest(LearnedSoFar.of(told(), lessons()));
+        return batch.withRequest(requestSoFar());
     }
 
     /** Writes the plan as it stands into a calendar; what changed there since the last time. */
     public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
         Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, saved::id);
-        Plan plan = where(now)
-                .orElseThrow(() ->
-                        new StoreException(file, "its house has no kit that holds this batch any more; mend the house"))
-                .plan();
+        Plan plan = where(now).orElseThrow(this::noKit).plan();
         return keeping.keep(wish, plan, batch.known(), manner, now);
     }
 

@@ -15,6 +15,7 @@ import piecewright.plan.HottestHeat;
 import piecewright.process.kiln.KilnParameters;
 import piecewright.process.kiln.OvenLimit;
 import piecewright.store.ColourJson;
+import piecewright.style.ColourLever;
 import piecewright.style.MaltStyle;
 import piecewright.text.ColourPage;
 import piecewright.text.DisplayUnits;
@@ -52,9 +53,10 @@ public record ColourChoice(double colourEbc, List<Way> ways) {
         return RoastMap.of(style, KilnParameters.defaults(), aim(house).kit().hottestOvenC());
     }
 
-    /** What the cures of these styles give with the kit there is, as an SVG picture. */
+    /** What the cures of these styles give with the kit there is, as an SVG picture; a roast makes its own colour. */
     public String chart(Optional<House> house, DisplayUnits units) {
         List<ColourChart.Panel> panels = ways.stream()
+                .filter(way -> way.style().finish().lever() != ColourLever.ROAST_MINUTES)
                 .map(way -> new ColourChart.Panel(way.style().title(), map(way.style(), house)))
                 .toList();
         return ColourChart.of(panels, colourEbc, units);

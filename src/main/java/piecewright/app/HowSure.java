@@ -1,8 +1,10 @@
 package piecewright.app;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Belief;
 import piecewright.ensemble.Ensemble;
@@ -48,6 +50,12 @@ public final class HowSure {
         Blueprint blueprint = planner.blueprint(request, plan);
         WhatHelps help = new WhatHelps(planner, asOf(request, now), sure.members());
         return sure.withHelp(help.best(blueprint, Belief.prior(blueprint), sure.verdict()));
+    }
+
+    /** The bands of the acts as far as the ensemble knows their rules: of a couched plan, until it is packed. */
+    public List<ActBands> bands(PlanRequest request, Plan plan, Instant now, int members) {
+        Blueprint blueprint = planner.blueprint(request, plan);
+        return Ensemble.beginning(blueprint, asOf(request, now), Belief.prior(blueprint), members);
     }
 
     /** Band of one figure of the finished piece; empty where the ensemble has no rules for the plan or no such figure. */

@@ -2,8 +2,9 @@ package piecewright.app;
 
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import piecewright.chart.CouchChart;
 import piecewright.chart.PlanChart;
 import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
@@ -31,13 +32,19 @@ public final class PlanPapers {
     }
 
     /** The bench sheet: one HTML file to print or to open on a phone. */
-    public String sheet(PlanRequest request, Plan plan) {
-        return BenchSheet.of(request, plan, units, Map.of());
+    public String sheet(Papers papers) {
+        return BenchSheet.of(papers.request(), papers.plan(), units, papers.known());
     }
 
-    /** The plan along its days as an SVG picture. */
-    public String chart(PlanRequest request, Plan plan) {
-        return PlanChart.of(request, plan, units, List.of());
+    /** The plan along its days as an SVG picture, with what was measured so far. */
+    public String chart(Papers papers) {
+        return PlanChart.of(
+                papers.request(), papers.plan(), units, papers.known().followed());
+    }
+
+    /** The hot couch as an SVG picture; empty for a plan without one. */
+    public Optional<String> couchChart(Papers papers) {
+        return papers.heaps().map(heaps -> CouchChart.of(papers.plan(), heaps, units));
     }
 
     /** The same with a band at each act and a verdict. */

@@ -18,6 +18,7 @@ import piecewright.text.Wording;
 /** What all lanes of a plan's picture share: where time lies, the pen, the words. */
 record Frame(Plan plan, TimeScale time, Drawing pen, Words words) {
     static final Letters LABEL = Letters.PLAIN.sized(12).bold();
+    static final String BEFORE_DASHES = "4 3";
     static final Letters TICK = Letters.PLAIN.sized(11).in(Ink.QUIET);
 
     /** Words in one person's units and one house's clock. */
@@ -54,9 +55,16 @@ record Frame(Plan plan, TimeScale time, Drawing pen, Words words) {
         pen.words(time.leftX() - 6, y + 4, words, TICK.ending());
     }
 
-    /** The forecast from an instant on, as far as it shows. */
-    List<Spot> forecast(Function<Plan.Sample, Double> y) {
-        return plan.course().stream()
+    /** The forecast as far as it shows, and thin and dashed below it the forecast of before. */
+    void forecast(Followed followed, Stroke stroke, Function<Plan.Sample, Double> y) {
+        followed.before()
+                .ifPresent(before -> pen.through(
+                        spots(before, y), Stroke.of(stroke.colour(), 1.2).dashed(BEFORE_DASHES)));
+        pen.through(spots(plan, y), stroke);
+    }
+
+    private List<Spot> spots(Plan shown, Function<Plan.Sample, Double> y) {
+        return shown.course().stream()
                 .filter(sample -> time.shows(sample.at()))
                 .map(sample -> new Spot(time.x(sample.at()), y.apply(sample)))
                 .toList();

@@ -1,7 +1,5 @@
 package piecewright.chart;
 
-import java.util.List;
-import piecewright.chart.Drawing.Spot;
 import piecewright.chart.Drawing.Stroke;
 import piecewright.chart.Frame.Band;
 
@@ -15,9 +13,10 @@ record GrowthLane(Frame frame, Band band, Marks marks, double aimFraction) {
         frame.tick(scale.y(0.5), "½");
         frame.lane(band, "growth");
         frame.level(scale.y(aimFraction), Stroke.of(Ink.LEAF, 1.4).dashed("5 3"));
-        List<Spot> forecast =
-                frame.forecast(sample -> scale.y(sample.state().growth().growthRatio()));
-        frame.pen().through(forecast, Stroke.of(Ink.LEAF, 2.2));
+        frame.forecast(
+                marks.followed(),
+                Stroke.of(Ink.LEAF, 2.2),
+                sample -> scale.y(sample.state().growth().growthRatio()));
         marks.draw(frame, Measured.Kind.COUNTED, scale);
     }
 }

@@ -35,8 +35,10 @@ record HeatLane(Frame frame, Band band, Marks marks, House house) {
         frame.lane(band, "heat");
         fold(scale.foldY());
         for (Phase phase : frame.plan().phases()) air(phase, scale);
-        List<Spot> grain = frame.forecast(sample -> scale.y(sample.state().grainC()));
-        frame.pen().through(grain, Stroke.of(Ink.HEAT, 2.2));
+        frame.forecast(
+                marks.followed(),
+                Stroke.of(Ink.HEAT, 2.2),
+                sample -> scale.y(sample.state().grainC()));
         marks.draw(frame, Measured.Kind.READ, scale);
     }
 

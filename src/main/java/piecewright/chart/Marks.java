@@ -1,18 +1,14 @@
 package piecewright.chart;
 
-import java.util.List;
 import piecewright.chart.Drawing.Spot;
 import piecewright.chart.Drawing.Stroke;
 import piecewright.chart.Measured.Kind;
 
 /** What was measured, over the forecast: weighed a circle, read a cross, counted a triangle. */
-record Marks(List<Measured> measured) {
-    Marks {
-        measured = List.copyOf(measured);
-    }
+record Marks(Followed followed) {
 
     void draw(Frame frame, Kind kind, ValueScale scale) {
-        for (Measured one : measured) {
+        for (Measured one : followed.measured()) {
             if (one.kind() != kind || !frame.time().shows(one.at())) continue;
             draw(frame.pen(), kind, new Spot(frame.time().x(one.at()), scale.y(one.figure())));
         }

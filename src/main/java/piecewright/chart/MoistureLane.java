@@ -1,6 +1,5 @@
 package piecewright.chart;
 
-import java.util.List;
 import piecewright.chart.Drawing.Letters;
 import piecewright.chart.Drawing.Spot;
 import piecewright.chart.Drawing.Stroke;
@@ -18,9 +17,10 @@ record MoistureLane(Frame frame, Band band, Marks marks) {
         }
         frame.lane(band, "moisture");
         frame.pen().words(4, band.topY() + 26, "%", Frame.TICK);
-        List<Spot> forecast = frame.forecast(
+        frame.forecast(
+                marks.followed(),
+                Stroke.of(Ink.WATER, 2.2),
                 sample -> scale.y(sample.state().mass().moisture().wetBasisPercent()));
-        frame.pen().through(forecast, Stroke.of(Ink.WATER, 2.2));
         for (Act act : frame.plan().acts()) {
             act.setting().gateFraction().ifPresent(gateFraction -> gate(act, scale, gateFraction));
         }

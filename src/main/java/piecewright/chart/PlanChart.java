@@ -2,7 +2,6 @@ package piecewright.chart;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import piecewright.chart.Drawing.Letters;
 import piecewright.chart.Drawing.Spot;
 import piecewright.chart.Drawing.Stroke;
@@ -49,16 +48,16 @@ public final class PlanChart {
         this.frame = new Frame(plan, time, pen, words);
     }
 
-    /** The picture; measured figures stand over the forecast. Ends with a line end. */
-    public static String of(PlanRequest request, Plan plan, DisplayUnits units, List<Measured> measured) {
+    /** The picture; what became of the plan stands over the forecast. Ends with a line end. */
+    public static String of(PlanRequest request, Plan plan, DisplayUnits units, Followed followed) {
         Markup markup = new Markup();
-        new PlanChart(request, plan, units, new Drawing(markup), new Marks(measured)).draw();
+        into(markup, request, plan, units, followed);
         return markup.written() + "\n";
     }
 
     /** Draws the picture inside another document. */
-    public static void into(Markup markup, PlanRequest request, Plan plan, DisplayUnits units) {
-        new PlanChart(request, plan, units, new Drawing(markup), new Marks(List.of())).draw();
+    public static void into(Markup markup, PlanRequest request, Plan plan, DisplayUnits units, Followed followed) {
+        new PlanChart(request, plan, units, new Drawing(markup), new Marks(followed)).draw();
     }
 
     private void draw() {
@@ -77,6 +76,7 @@ public final class PlanChart {
         new MoistureLane(frame, moisture, marks).draw();
         new HeatLane(frame, heat, marks, request.house()).draw();
         new GrowthLane(frame, growth, marks, request.style().growth().acrospireFraction()).draw();
+        now(new Band(acts.topY(), growth.bottomY()));
         legend(bottomY - 9);
         frame.pen().end();
     }
@@ -124,6 +124,15 @@ public final class PlanChart {
         frame.pen().box(fromX, whole.topY(), width, whole.bottomY() - whole.topY(), Ink.NIGHT);
     }
 
+    private void now(Band whole) {
+        marks.followed().now().filter(frame.time()::shows).ifPresent(now -> {
+            frame.upright(now, whole, Stroke.of(Ink.TEXT, 1.6));
+            String words = Phrases.say("chart.now");
+            double x = frame.time().x(now) + 4;
+            frame.pen().words(x, whole.topY() + 10, words, Letters.PLAIN.sized(11));
+        });
+    }
+
     private void legend(double y) {
         double x = LEFT_X;
         frame.pen().box(x, y - 10, 14, 12, Ink.NIGHT, Ink.EDGE);
@@ -131,8 +140,11 @@ public final class PlanChart {
         x = line(x, y, Stroke.of(Ink.HEAT, 2.2), "chart.legend.grain");
         x = line(x, y, Stroke.of(Ink.AIR, 1.6).dashed("2 3.5"), "chart.legend.air");
         x = line(x, y, Stroke.of(Ink.LEAF, 1.4).dashed("5 3"), "chart.legend.aim");
-        if (marks.measured().isEmpty()) return;
+        if (marks.followed().before().isPresent()) {
+            x = line(x, y, Stroke.of(Ink.TEXT, 1.2).dashed(Frame.BEFORE_DASHES), "chart.legend.before");
+        }
         for (Measured.Kind kind : Measured.Kind.values()) {
+            if (marks.followed().measured().stream().noneMatch(one -> one.kind() == kind)) continue;
             Marks.draw(frame.pen(), kind, new Spot(x + 5, y - 4));
             x = words(x + 14, y, "chart.legend." + Phrases.key(kind));
         }

@@ -45,8 +45,8 @@ final class ColourCommand implements Callable<Integer> {
 
     @Option(
             names = "--chart",
-            paramLabel = "FILE.svg",
-            description = "Draw what the cures of every style give as a picture.")
+            paramLabel = "FILE",
+            description = "Draw what the cures of every style give as FILE.svg or FILE.png; roasts are left out.")
     private @Nullable Path chart;
 
     @Mixin
@@ -83,7 +83,7 @@ final class ColourCommand implements Callable<Integer> {
         if (picture.isPresent()) Printing.mustBeFree(picture.get(), ColourChart.OURS);
         double wantedEbc = target == null ? ofBeer.orElse(0.0) : MaltColour.ebc("--target", target, units);
         ColourChoice choice = ColourChoice.of(wantedEbc, styleOption.library().all(), read);
-        if (picture.isPresent()) Printing.write(picture.get(), choice.chart(read, units));
+        if (picture.isPresent()) Printing.picture(picture.get(), choice.chart(read, units));
         if (!json) surroundings.streams().out().print(beerOptions.saying());
         surroundings.streams().out().print(json ? choice.json() : choice.page(units));
         if (!json && picture.isPresent()) {

@@ -26,6 +26,7 @@ public final class Piecewright {
                 .addSubcommand(new AgendaCommand(surroundings))
                 .addSubcommand(new RecordCommand(surroundings))
                 .addSubcommand(new WhereCommand(surroundings))
+                .addSubcommand(new PapersCommand(surroundings))
                 .addSubcommand(new ReplanCommand(surroundings))
                 .addSubcommand(new FinishCommand(surroundings))
                 .addSubcommand(new CompareCommand(surroundings))

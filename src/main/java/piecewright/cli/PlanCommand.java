@@ -18,6 +18,7 @@ import piecewright.app.InBatches;
 import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
+import piecewright.app.Papers;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.Printing;
@@ -100,6 +101,7 @@ final class PlanCommand implements Callable<Integer> {
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish alone = ReadWish.of(wish);
         PlanRequest request = alone.request();
+        paperOptions.mustSuit(request.style());
         ReadWish asked = alone.withRequest(request.beside(
                 besideOption.taken(new BesideOption.Where(workspaceOptions, surroundings), library, request.house())));
         Opened opened = open(targets, paperTargets, asked);
@@ -147,8 +149,11 @@ final class PlanCommand implements Callable<Integer> {
         if (preview) return wouldBeWritten(opened.keeping().preview(wish, plan, manner), page);
         Keeping.Kept kept =
                 opened.keeping().keep(wish, plan, manner, surroundings.clock().instant());
-        opened.printing().print(new PlanPapers(manner.units()), wish.request(), plan);
-        return filesWritten(opened.targets(), kept, page) + papersWritten(opened.papers());
+        if (paperOptions.isAsked()) {
+            Papers papers = Papers.of(wish.request(), plan, surroundings.clock().instant());
+            opened.printing().print(new PlanPapers(manner.units()), papers);
+        }
+        return filesWritten(opened.targets(), kept, page) + PaperOptions.written(opened.papers());
     }
 
     private static String several(List<String> pages) {
@@ -188,16 +193,6 @@ final class PlanCommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         kept.calendar().ifPresent(update -> lines.append('\n').append(page.preview(update)));
         kept.live().ifPresent(update -> lines.append('\n').append(page.preview(update)));
-        return lines.toString();
-    }
-
-    private static String papersWritten(Printing.Targets targets) {
-        StringBuilder lines = new StringBuilder();
-        targets.sheet()
-                .ifPresent(
-                        file -> lines.append("\nBench sheet in ").append(file).append('\n'));
-        targets.chart()
-                .ifPresent(file -> lines.append("\nPicture in ").append(file).append('\n'));
         return lines.toString();
     }
 }

@@ -171,18 +171,11 @@ final class ActualSetup {
                 .map(rung -> new Rung(rung.belowMoistureFraction(), rung.airOnC() + dryerK))
                 .toList();
         ColourBase base = kiln.colourBase();
-        return new MaltStyle(
-                style.key(),
-                style.title(),
-                style.grains(),
-                style.steep(),
-                style.growth(),
-                new KilnSchedule(
-                        ladder,
-                        kiln.cureC(),
-                        kiln.cureHours(),
-                        kiln.endMoistureFraction(),
-                        new ColourBase(base.startEbc() * ratio(Doubt.COLOUR), base.substrateRatio())),
-                style.finish());
+        return style.withKiln(new KilnSchedule(
+                ladder,
+                kiln.cureC(),
+                kiln.cureHours(),
+                kiln.endMoistureFraction(),
+                new ColourBase(base.startEbc() * ratio(Doubt.COLOUR), base.substrateRatio())));
     }
 }

@@ -40,11 +40,20 @@ public final class Ensemble {
                 .toList();
         return new Sureness(
                 members,
-                acts(happenings),
+                acts(happenings.stream().map(Happening::met).toList()),
                 milestones(happenings),
                 figures(happenings),
                 verdict(happenings),
                 Optional.empty());
+    }
+
+    /** The bands of a plan's acts as far as their rules are known here: of any plan, at least those of the steep. */
+    public static List<ActBands> beginning(Blueprint blueprint, Instant asOf, Belief belief, int members) {
+        Ensemble ensemble = new Ensemble(blueprint, asOf);
+        return ensemble.acts(Members.drawn(belief, members).parallelStream()
+                .map(member -> new Rehearsal(ensemble.script)
+                        .beginning(ModelReality.of(blueprint, member, ensemble.weather), member.luck()))
+                .toList());
     }
 
     /** How the plan goes for one member. */
@@ -57,13 +66,13 @@ public final class Ensemble {
         return new Rehearsal(script).in(reality, member.luck());
     }
 
-    private List<ActBands> acts(List<Happening> happenings) {
+    private List<ActBands> acts(List<Map<String, Met>> members) {
         List<ActBands> all = new ArrayList<>();
         for (Line line : script.lines()) {
-            List<Met> met = happenings.stream()
-                    .flatMap(happening -> Optional.ofNullable(happening.met().get(line.id())).stream())
+            List<Met> met = members.stream()
+                    .flatMap(each -> Optional.ofNullable(each.get(line.id())).stream())
                     .toList();
-            if (!met.isEmpty()) all.add(bands(line, met, (double) met.size() / happenings.size()));
+            if (!met.isEmpty()) all.add(bands(line, met, (double) met.size() / members.size()));
         }
         return all;
     }

@@ -104,7 +104,7 @@ final class FloorFollower {
     }
 
     private void wither(int from) {
-        Line load = script.first(ActKind.LOAD);
+        Line load = script.offTheFloor();
         int lasting = load.minute() - end.minute();
         for (Line turn : script.of(ActKind.TURN)) {
             int at = from + turn.minute() - end.minute();
@@ -119,13 +119,13 @@ final class FloorFollower {
     }
 
     private void load() {
-        Line load = script.first(ActKind.LOAD);
+        Line load = script.offTheFloor();
         double grown = piece.now().growth().growthRatio();
         double low = script.style().growth().acceptable().lowFraction();
         double high = script.style().growth().acceptable().highFraction();
         if (grown < low) piece.breach(load.id(), Fault.UNDERGROWN, severity(low - grown));
         if (grown > high) piece.breach(load.id(), Fault.OVERGROWN, severity(grown - high));
-        piece.meet(new Visit(load.id(), ActKind.LOAD, 0, script.instant(piece.minute())));
+        piece.meet(new Visit(load.id(), load.visit().kind(), 0, script.instant(piece.minute())));
     }
 
     private static Severity severity(double beyond) {

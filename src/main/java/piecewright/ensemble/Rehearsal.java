@@ -24,6 +24,15 @@ final class Rehearsal {
         return new Happening(piece.met(), piece.breaches(), milestones(piece), figures(piece));
     }
 
+    /** What is met as far as rules are known: to couch or stew, or off the kiln and before a roast. */
+    Map<String, Met> beginning(Reality reality, RandomGenerator luck) {
+        UnderWay piece = new UnderWay(script, reality, luck);
+        new SteepFollower(script, piece).follow();
+        new FloorFollower(script, piece).follow();
+        if (script.isKilned()) new KilnFollower(script, piece).follow();
+        return piece.met();
+    }
+
     private Map<Milestone, Double> milestones(UnderWay piece) {
         Map<Milestone, Double> minutes = new EnumMap<>(Milestone.class);
         minutes.put(Milestone.CHIT, piece.chitted().atMinutes());

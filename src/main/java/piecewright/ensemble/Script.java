@@ -33,6 +33,8 @@ final class Script {
             ActKind.OFF,
             ActKind.DEROOT);
 
+    private static final Set<ActKind> OFF_THE_FLOOR = EnumSet.of(ActKind.PACK, ActKind.STEW, ActKind.LOAD);
+
     private final Blueprint blueprint;
     private final Rules rules;
     private final Moments moments;
@@ -108,10 +110,23 @@ final class Script {
         return of(kind).get(0);
     }
 
-    /** The act that ends growth: wither, or loading where there is none. */
+    /** The act that ends growth: wither, or what takes the piece off the floor where there is none. */
     Line endOfGrowth() {
         List<Line> withers = of(ActKind.WITHER);
-        return withers.isEmpty() ? first(ActKind.LOAD) : withers.get(0);
+        return withers.isEmpty() ? offTheFloor() : withers.get(0);
+    }
+
+    /** The act that takes the piece off the floor: into the couch, into the stew or on to the kiln. */
+    Line offTheFloor() {
+        return lines.stream()
+                .filter(line -> OFF_THE_FLOOR.contains(line.visit().kind()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Whether the piece goes from the floor to the kiln and comes off it by rules that are known. */
+    boolean isKilned() {
+        return offTheFloor().visit().kind() == ActKind.LOAD;
     }
 
     /** χ at which enough corns have chitted to cast. */

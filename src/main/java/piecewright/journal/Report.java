@@ -57,9 +57,12 @@ public sealed interface Report {
 
     /** An empty vessel by name with its weight, kg, [0, 1000). */
     record Tare(String vessel, double tareKg) {
+        /** Judgement: no vessel of a home weighs as much, kg. */
+        public static final double HEAVIEST_KG = 1000;
+
         public Tare {
             Objects.requireNonNull(vessel);
-            if (!(tareKg >= 0 && tareKg < 1000)) {
+            if (!(tareKg >= 0 && tareKg < HEAVIEST_KG)) {
                 throw new IllegalArgumentException("tareKg must be in [0, 1000): " + tareKg);
             }
         }

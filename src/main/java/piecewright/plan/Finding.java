@@ -36,6 +36,14 @@ public sealed interface Finding {
         }
     }
 
+    /** This heater could make a change of heat by itself at that time; what only somebody can do is weigh before it. */
+    record RampsItself(String about, String heater, double setC, Instant at) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /** Many corns drown in more water: rests were lengthened. */
     record WaterSensitive(String about, double lostFraction) implements Finding {
         @Override

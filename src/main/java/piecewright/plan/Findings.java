@@ -52,6 +52,7 @@ final class Findings {
         offStyle(course, findings);
         setup.couching().ifPresent(couching -> findings.addAll(new CouchFindings(couching).of(course)));
         attendedHeat(acts, findings);
+        rampsItself(acts, findings);
         ovenDoubt(course, findings);
         airRepeats(acts, findings);
         return findings;
@@ -189,6 +190,18 @@ final class Findings {
                 .filter(station -> station.visit().kind() == ActKind.DRAIN)
                 .reduce((first, second) -> second)
                 .orElseThrow();
+    }
+
+    private void rampsItself(List<Act> acts, List<Finding> findings) {
+        Outfit.Drying drying = setup.outfit().drying();
+        for (Act act : acts) {
+            boolean raises = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE && drying.sameHeater();
+            if (!raises || !drying.dryer().control().rampsItself()) continue;
+            act.setting()
+                    .setC()
+                    .ifPresent(setC -> findings.add(
+                            new Finding.RampsItself(act.id(), drying.dryer().name(), setC, act.startsAt())));
+        }
     }
 
     private void attendedHeat(List<Act> acts, List<Finding> findings) {

@@ -75,7 +75,7 @@ public record CouchForecast(Optional<Band> caught, Band peak, Warmth peakC, Opti
     }
 
     /** The share for a couch packed so moist, read since or not. */
-    static double doubtFraction(double packedFraction, int readings) {
+    public static double doubtFraction(double packedFraction, int readings) {
         if (readings > 0) return READ_FRACTION;
         return Math.min(
                 0.9,

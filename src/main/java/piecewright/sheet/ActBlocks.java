@@ -18,14 +18,14 @@ import piecewright.text.Phrases;
 final class ActBlocks {
     private final Markup page;
     private final SheetWords words;
-    private final Map<String, MassBand> bands;
+    private final Known known;
     private final Map<ActKind, Act> explained = new EnumMap<>(ActKind.class);
     private final Map<Caution, Act> warned = new EnumMap<>(Caution.class);
 
-    ActBlocks(Markup page, SheetWords words, Map<String, MassBand> bands) {
+    ActBlocks(Markup page, SheetWords words, Known known) {
         this.page = page;
         this.words = words;
-        this.bands = bands;
+        this.known = known;
     }
 
     void write(Plan plan) {
@@ -47,29 +47,37 @@ final class ActBlocks {
     }
 
     private void act(Act act) {
-        page.open("article", "class", "act").line();
+        boolean done = known.done().contains(act.id());
+        page.open("article", "class", done ? "act done" : "act").line();
         page.open("h3").open("label");
-        page.single("input", "type", "checkbox");
+        if (done) page.single("input", "type", "checkbox", "checked", "checked");
+        else page.single("input", "type", "checkbox");
         page.leaf(
                 "b",
                 words.moments().clock(act.startsAt()) + "  " + words.sentences().actTitle(act));
         page.close();
-        page.leaf("span", " " + words.quantities().time(act.work()), "class", "work");
+        String work = done ? Phrases.say("sheet.done") : words.quantities().time(act.work());
+        page.leaf("span", " " + work, "class", "work");
         page.close().line();
+        if (!done) whatToDo(act);
+        page.close().line();
+    }
+
+    private void whatToDo(Act act) {
         target(act);
         blanks(act);
         page.open("dl").line();
         said("page.when", words.sentences().window(act));
         instructions(act);
         page.close().line();
+        act.inner().ifPresent(inner -> new MinutePage(page, words).write(act, inner));
         act.cautions().forEach(caution -> caution(act, caution));
-        page.close().line();
     }
 
     private void target(Act act) {
         page.open("p", "class", "target");
         page.leaf("b", words.quantities().scaleMass(act.expect().massKg()));
-        Optional.ofNullable(bands.get(act.id()))
+        Optional.ofNullable(known.bands().get(act.id()))
                 .ifPresent(band -> page.text(" "
                         + Phrases.say(
                                 "sheet.band",

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Map;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import piecewright.chart.Markup;
 import piecewright.chart.PlanChart;
 import piecewright.plan.Finding;
@@ -43,21 +45,18 @@ public final class BenchSheet {
                 new MomentFormat(plan.subject().zone(), units.locale()));
     }
 
-    /**
-     * The sheet of the plan that answers this request; ends with a line end.
-     *
-     * @param bands weights to be expected, by act id; acts without one show their middle alone
-     */
-    public static String of(PlanRequest request, Plan plan, DisplayUnits units, Map<String, MassBand> bands) {
-        return new BenchSheet(request, plan, units).write(bands);
+    /** The sheet of the plan that answers this request; ends with a line end. */
+    public static String of(PlanRequest request, Plan plan, DisplayUnits units, Known known) {
+        return new BenchSheet(request, plan, units).write(known);
     }
 
-    private String write(Map<String, MassBand> bands) {
+    private String write(Known known) {
         page.open("html", "lang", "en").line();
         head();
         page.open("body").line();
-        front();
-        new ActBlocks(page, words, bands).write(plan);
+        front(known);
+        new CheckBlocks(page, words).write(plan.checks());
+        new ActBlocks(page, words, known).write(plan);
         new WeightPage(page, words).write(request, plan);
         new RescuePage(page, words).write(request, plan);
         page.close().line().close();
@@ -87,7 +86,7 @@ public final class BenchSheet {
     }
 
     /** What the batch is, what to know about it, and its picture. */
-    private void front() {
+    private void front(Known known) {
         page.open("header").leaf("h1", title()).line();
         page.open("dl", "class", "facts").line();
         for (PlanFacts.Fact fact : PlanFacts.of(request, plan, units)) {
@@ -95,7 +94,7 @@ public final class BenchSheet {
         }
         page.close().line();
         page.open("figure").line();
-        PlanChart.into(page, request, plan, units);
+        PlanChart.into(page, request, plan, units, known.followed());
         page.close().line();
         findings();
         page.leaf("p", Phrases.say("sheet.blanks"), "class", "hint").line();
@@ -104,8 +103,12 @@ public final class BenchSheet {
 
     private void findings() {
         if (plan.findings().isEmpty()) return;
+        List<Finding.PastFreeWindow> late = late();
+        boolean together = late.size() > 1;
         page.open("ul", "class", "findings").line();
+        if (together) together(late);
         plan.findings().stream()
+                .filter(finding -> !(together && finding instanceof Finding.PastFreeWindow))
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .forEach(finding -> page.open("li")
                         .leaf("b", Phrases.say("severity." + Phrases.key(finding.severity())))
@@ -113,6 +116,26 @@ public final class BenchSheet {
                                 + words.sentences().finding(finding))
                         .close()
                         .line());
+        page.close().line();
+    }
+
+    private List<Finding.PastFreeWindow> late() {
+        List<Finding.PastFreeWindow> late = new ArrayList<>();
+        for (Finding finding : plan.findings()) if (finding instanceof Finding.PastFreeWindow one) late.add(one);
+        return late;
+    }
+
+    /** Acts that come later than is free of harm, in one sentence: each says the same. */
+    private void together(List<Finding.PastFreeWindow> late) {
+        String acts = late.stream()
+                .map(one -> Phrases.say(
+                        "sheet.late.act",
+                        words.sentences().about(plan, one),
+                        words.quantities().time(one.by())))
+                .collect(Collectors.joining(", "));
+        page.open("li")
+                .leaf("b", Phrases.say("severity." + Phrases.key(late.get(0).severity())));
+        page.text(": " + Phrases.say("sheet.late.acts", Integer.toString(late.size()), acts));
         page.close().line();
     }
 

@@ -8,17 +8,20 @@ enum Blank {
     WEIGHT,
     GRAIN_TEMPERATURE,
     ACROSPIRE,
-    WATER_TEMPERATURE;
+    WATER_TEMPERATURE,
+    SMELL,
+    COLOUR;
 
     static List<Blank> of(ActKind kind) {
         return switch (kind) {
             case SOAK -> List.of(WATER_TEMPERATURE);
-            case DRAIN, OFF -> List.of(WEIGHT, GRAIN_TEMPERATURE);
+            case DRAIN, OFF, RAISE, CURE, BREAK -> List.of(WEIGHT, GRAIN_TEMPERATURE);
             case FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
+            case CHECK -> List.of(GRAIN_TEMPERATURE, SMELL);
             case TURN, SPRINKLE -> List.of(GRAIN_TEMPERATURE, ACROSPIRE);
             case DEROOT -> List.of(WEIGHT);
-            case RAISE, CURE -> List.of(WEIGHT, GRAIN_TEMPERATURE);
-            default -> List.of(WEIGHT, GRAIN_TEMPERATURE, ACROSPIRE);
+            case ROAST -> List.of(WEIGHT, COLOUR);
+            case WITHER, PACK, STEW, LOAD -> List.of(WEIGHT, GRAIN_TEMPERATURE, ACROSPIRE);
         };
     }
 }

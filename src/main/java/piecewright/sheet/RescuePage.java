@@ -1,22 +1,30 @@
 package piecewright.sheet;
 
+import java.time.Duration;
 import piecewright.assess.LotJudge;
 import piecewright.chart.Markup;
+import piecewright.plan.CouchRules;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
+import piecewright.style.HotCouchSchedule;
+import piecewright.style.MaltStyle;
+import piecewright.style.StewSchedule;
 import piecewright.text.Phrases;
 
 /** What to do when something goes wrong, with the figures of this batch and style. */
 record RescuePage(Markup page, SheetWords words) {
+    /** Judgement: practice, a stew may be so far off its temperature and still do its work. */
+    private static final double STEW_MISSES_K = 3;
+
     void write(PlanRequest request, Plan plan) {
         page.open("section", "class", "rescue").line();
         page.leaf("h2", Phrases.say("sheet.rescue", plan.subject().title())).line();
         page.leaf("p", Phrases.say("sheet.rescue.how")).line();
         page.open("dl").line();
         for (Rescue rescue : Rescue.of(request)) {
-            page.leaf("dt", Phrases.say(rescue.key() + ".if"));
-            page.leaf("dd", Phrases.say(rescue.key() + ".then", figures(rescue, request, plan)))
-                    .line();
+            String[] figures = figures(rescue, request, plan);
+            page.leaf("dt", Phrases.say(rescue.key() + ".if", figures));
+            page.leaf("dd", Phrases.say(rescue.key() + ".then", figures)).line();
         }
         page.close().line().close().line();
     }
@@ -47,7 +55,47 @@ record RescuePage(Markup page, SheetWords words) {
             case POWER_FAILS_DAMP -> new String[] {q.temperatureStep(5)};
             case HOT_WHILE_WET -> new String[] {q.temperature(60)};
             case SLACK -> new String[] {q.temperature(45), q.temperature(50)};
+            default -> ofHeat(rescue, request.style());
+        };
+    }
+
+    /** Of rules about couch, stew and roast, which styles have or have not; none for rules without figures. */
+    private String[] ofHeat(Rescue rescue, MaltStyle style) {
+        var q = words.quantities();
+        return switch (rescue) {
+            case COUCH_STALLS -> new String[] {q.temperature(40)};
+            case COUCH_TOO_HOT -> new String[] {q.temperature(hot(style).spreadAboveC()), q.temperature(60)};
+            case COUCH_SOUR -> new String[] {q.temperature(25), q.temperature(45)};
+            case COUCH_MISSED -> new String[] {q.time(hours(hot(style).longestHours()))};
+            case COUCH_KILN_NOT_READY, POWER_FAILS_DEAD -> new String[] {q.time(hours(CouchRules.LOAD_HARD_HOURS))};
+            case STEW_OFF -> stewOff(style.oven().stew().orElseThrow());
+            case STEW_DRY ->
+                new String[] {q.time(minutes(style.oven().stew().orElseThrow().longestMinutes()))};
+            case ROAST_PALE ->
+                new String[] {
+                    q.temperature(style.oven().roast().orElseThrow().last().ovenC())
+                };
+            case ROAST_HOT -> new String[] {q.temperature(220)};
+            case ROAST_UNEVEN ->
+                new String[] {q.length(style.oven().roast().orElseThrow().depthCm())};
             default -> new String[0];
         };
+    }
+
+    private String[] stewOff(StewSchedule stew) {
+        var q = words.quantities();
+        return new String[] {q.temperatureStep(STEW_MISSES_K), q.temperature(stew.ovenC()), q.temperature(75)};
+    }
+
+    private static HotCouchSchedule hot(MaltStyle style) {
+        return style.couches().hot().orElseThrow();
+    }
+
+    private static Duration hours(double hours) {
+        return minutes(60 * hours);
+    }
+
+    private static Duration minutes(double minutes) {
+        return Duration.ofMinutes(Math.round(minutes));
     }
 }

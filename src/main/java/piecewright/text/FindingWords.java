@@ -60,6 +60,10 @@ final class FindingWords {
             return Phrases.say("finding.past-free-window", quantities.time(f.by()));
         }
         if (finding instanceof Finding.OffStyle f) return offStyle(f);
+        if (finding instanceof Finding.RampsItself f) {
+            return Phrases.say(
+                    "finding.ramps-itself", f.heater(), quantities.temperature(f.setC()), moments.moment(f.at()));
+        }
         if (finding instanceof Finding.AttendedHeat f) {
             return Phrases.say(
                     "finding.attended-heat",

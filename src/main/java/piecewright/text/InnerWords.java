@@ -39,7 +39,7 @@ final class InnerWords {
     }
 
     /** As a timer counts: minutes, and seconds where there are any. */
-    private static String timer(Duration at) {
+    static String timer(Duration at) {
         String minutes = Long.toString(at.toMinutes());
         return at.toSecondsPart() == 0 ? minutes : String.format(Locale.ROOT, "%s:%02d", minutes, at.toSecondsPart());
     }

@@ -32,6 +32,11 @@ final class SpokenActs {
         words.put(ActKind.OFF, word("off(?: the)? kiln|kiln off|unloaded|thrown off|out of the kiln|taken off"));
         words.put(ActKind.CURE, word("curing|cured|cure"));
         words.put(ActKind.RAISE, word("raised|raising|raise"));
+        words.put(ActKind.PACK, word("packed(?: the)?(?: couch)?|couch packed|into the box"));
+        words.put(ActKind.BREAK, word("(?:broke|opened|emptied) the (?:couch|box)|couch (?:broken|opened)|unpacked"));
+        words.put(ActKind.CHECK, word("looked(?: at the couch)?|checked(?: the couch)?"));
+        words.put(ActKind.STEW, word("stewed|stewing"));
+        words.put(ActKind.ROAST, word("roasted|roasting"));
         return words;
     }
 

@@ -55,7 +55,7 @@ final class SpokenFigures {
     private static final Pattern VENTS =
             Pattern.compile("vents?(?: are| set)?(?: to)?:?\\s*(open|shut|closed|half(?: open| shut)?|\\d{1,3}\\s*%)");
     private static final Pattern HEAT = Pattern.compile(
-            "(?:(?:set )?(?:kiln|oven|dryer|dehydrator|heater|heat)(?: set)?(?: to| at)?|set(?: to)?|(?:raised|up|turned up)(?: kiln| heat)?(?: to)):?\\s*(-?"
+            "(?:(?:set )?(?<!off )(?<!off the )(?<!out of the )(?<!into the )(?:kiln|oven|dryer|dehydrator|heater|heat)(?: set)?(?: to| at)?|set(?: to)?|(?:raised|up|turned up)(?: kiln| heat)?(?: to)):?\\s*(-?"
                     + FIGURE + ")\\s*(" + DEGREES + "|(?!\\s*[\\p{L}%\\d:]))");
     private static final Pattern SPOT_FIGURE = Pattern.compile(
             "(?<!\\p{L})(couch|core|pile|heap|bed|edge|top|bottom|air[- ]on)(?!\\p{L})(?: reads?| temp(?:erature)?| is| at)*:?\\s+(-?"
@@ -92,13 +92,14 @@ final class SpokenFigures {
     }
 
     /** "vessel blue tub 1.84 kg": an empty vessel to remember. */
-    Optional<Report> emptyVessel(RestOfLine line) throws UnreadableException {
+    Optional<Report> emptyVessel(RestOfLine line) throws UnclearException, UnreadableException {
         Optional<MatchResult> found = line.take(EMPTY_VESSEL);
-        return found.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new VesselWeighed(new Tare(
-                        found.get().group(1).strip(),
-                        quantities.massKg(found.get().group(2)))));
+        if (found.isEmpty()) return Optional.empty();
+        double tareKg = quantities.massKg(found.get().group(2));
+        if (tareKg >= Tare.HEAVIEST_KG) {
+            throw new UnclearException(Phrases.say("line.no-such-vessel", new QuantityFormat(units).mass(tareKg)));
+        }
+        return Optional.of(new VesselWeighed(new Tare(found.get().group(1).strip(), tareKg)));
     }
 
     Optional<Report> chitted(RestOfLine line) throws UnclearException {
@@ -221,11 +222,12 @@ final class SpokenFigures {
         throw new UnclearException(Phrases.say("line.no-such-heat", new QuantityFormat(units).temperature(degreesC)));
     }
 
-    OptionalDouble volumeL(RestOfLine line) throws UnreadableException {
+    OptionalDouble volumeL(RestOfLine line) throws UnclearException, UnreadableException {
         Optional<MatchResult> found = line.take(VOLUME);
-        return found.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(quantities.volumeL(found.get().group()));
+        if (found.isEmpty()) return OptionalDouble.empty();
+        double volumeL = quantities.volumeL(found.get().group());
+        if (volumeL <= 0) throw new UnclearException(Phrases.say("line.no-water"));
+        return OptionalDouble.of(volumeL);
     }
 
     /** Weights with their units; a vessel's tare belongs to the only one. */

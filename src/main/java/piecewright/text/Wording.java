@@ -94,6 +94,11 @@ public final class Wording {
         return inner.rows(act);
     }
 
+    /** When a step of an attended block is due by the timer that was started with it: "75", "75:30". */
+    public String innerTimer(InnerSchedule.InnerStep step) {
+        return InnerWords.timer(step.at());
+    }
+
     /** What one step of an attended block asks for. */
     public String innerStep(Act act, InnerSchedule.InnerStep step) {
         return inner.sentence(act.kind(), step);

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,11 @@ class PlanChartTest {
     private final Plan plan = DemoPlan.plan();
 
     private String drawn(List<Measured> measured) {
-        return PlanChart.of(DemoPlan.request(), plan, DisplayUnits.metric(), measured);
+        return PlanChart.of(
+                DemoPlan.request(),
+                plan,
+                DisplayUnits.metric(),
+                new Followed(measured, Optional.empty(), Optional.empty()));
     }
 
     @Test
@@ -77,6 +82,16 @@ class PlanChartTest {
         assertTrue(with.contains(mark.group(1) + " " + mark.group(2) + "L"), "the forecast passes through it");
         assertFalse(drawn(List.of()).contains("M-4.5"), "no mark without a measurement");
         assertTrue(with.contains(">weighed<"));
+    }
+
+    @Test
+    void theForecastOfBeforeAndThePresentStandBesideTheForecast() {
+        Followed followed = new Followed(
+                List.of(), Optional.of(plan), Optional.of(plan.startsAt().plus(Duration.ofHours(50))));
+        String with = PlanChart.of(DemoPlan.request(), plan, DisplayUnits.metric(), followed);
+        assertTrue(with.contains(">before any reading<") && with.contains(">now<"));
+        assertEquals(3, with.split("stroke-dasharray=\"4 3\"").length - 1 - 1, "one for each of three lanes, one told");
+        assertFalse(drawn(List.of()).contains("before any reading"));
     }
 
     @Test

@@ -58,6 +58,13 @@ class DemoPlansTest {
     }
 
     @Test
+    void aHeaterThatRampsItselfIsTaughtWhatToDoAndWhen() {
+        String page = run(Demo.FARM, Run.NOW).out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("can change its heat by itself: set it to go to "), page);
+        assertFalse(run(Demo.GARAGE, Run.NOW).out().contains("change its heat by itself"));
+    }
+
+    @Test
     void howSureIsSaidOnThePageAndInTheDocument() {
         String page = run(Demo.GARAGE, Run.NOW, "--sure", "--ways", "40").out();
         assertTrue(page.contains("\nHOW SURE THIS PLAN IS\n") && page.contains("Eight in ten: "), page);

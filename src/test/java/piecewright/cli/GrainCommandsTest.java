@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -185,6 +186,19 @@ class GrainCommandsTest {
         Run plan = Run.of(Run.REAL, words.toArray(String[]::new));
         assertEquals(figure(plan, "rawGrainKg"), figure(buy, "rawGrainKg"));
         assertEquals(figure(plan, "scaleMaltKg"), figure(buy, "scaleMaltKg"));
+        Run sure = Run.of(Run.REAL, with(words, "--sure"));
+        Matcher malt = Pattern.compile("\"finishedMaltKgBand\" : \\[ ([0-9.]+), [0-9.]+, ([0-9.]+) \\]")
+                .matcher(sure.out());
+        assertTrue(malt.find(), "the plan's own band: " + sure.out());
+        double perMaltKg = figure(buy, "rawGrainKg") * figure(buy, "finishedMaltKg");
+        assertEquals(perMaltKg / Double.parseDouble(malt.group(2)), figure(buy, "likelyLowKg"), 0.03);
+        assertEquals(perMaltKg / Double.parseDouble(malt.group(1)), figure(buy, "likelyHighKg"), 0.03);
+    }
+
+    private static String[] with(List<String> words, String more) {
+        List<String> all = new ArrayList<>(words);
+        all.add(more);
+        return all.toArray(String[]::new);
     }
 
     @Test

@@ -98,6 +98,11 @@ class PaperFilesTest {
         Parsed parsed = Parsed.of(Files.readString(folder.resolve("c.svg")));
         assertTrue(parsed.all("text").stream()
                 .anyMatch(text -> text.getTextContent().equals("Pale ale malt")));
+        assertEquals(
+                0,
+                Run.of(Run.NEVER, "colour", "--target", "5 EBC", "--chart", file("c.png"))
+                        .code());
+        assertTrue(Files.size(folder.resolve("c.png")) > 20_000);
         Files.writeString(folder.resolve("mine"), "my notes");
         assertEquals(
                 2,

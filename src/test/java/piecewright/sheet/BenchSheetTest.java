@@ -7,17 +7,35 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
+import piecewright.chart.Followed;
+import piecewright.chart.Markup;
 import piecewright.chart.Parsed;
 import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
+import piecewright.plan.CouchedDemo;
 import piecewright.plan.DemoPlan;
+import piecewright.plan.InnerSchedule;
+import piecewright.plan.InnerSchedule.InnerStep;
+import piecewright.plan.InnerSchedule.Inside;
+import piecewright.plan.InnerSchedule.Kind;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
+import piecewright.plan.Preflight;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.style.MaltStyle;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
 import piecewright.text.QuantityFormat;
@@ -28,7 +46,7 @@ class BenchSheetTest {
             "</title></style><script>alert('x')</script><img src=x onerror=alert(1)>\"&amp;";
 
     private static String sheet(Plan plan, DisplayUnits units) {
-        return BenchSheet.of(DemoPlan.request(), plan, units, Map.of());
+        return BenchSheet.of(DemoPlan.request(), plan, units, Known.of(Map.of()));
     }
 
     private static List<Element> ofClass(Parsed parsed, String name) {
@@ -119,7 +137,10 @@ class BenchSheetTest {
     void aBandStandsBesideTheMiddle() {
         Act drain = DemoPlan.plan().acts().get(1);
         String sheet = BenchSheet.of(
-                DemoPlan.request(), DemoPlan.plan(), DisplayUnits.metric(), Map.of(drain.id(), new MassBand(6.4, 6.8)));
+                DemoPlan.request(),
+                DemoPlan.plan(),
+                DisplayUnits.metric(),
+                Known.of(Map.of(drain.id(), new MassBand(6.4, 6.8))));
         assertTrue(ofClass(Parsed.of(sheet), "target").get(1).getTextContent().contains("(6400 g to 6800 g)"));
     }
 
@@ -133,5 +154,112 @@ class BenchSheetTest {
         assertFalse(text.contains("{"), text);
         // 4.286 kg of dry matter from 40 % to 42 %: 4.286 · (1/0.58 − 1/0.60) = 246 g, 8 fl oz
         assertTrue(text.contains("sprinkle: 8 fl oz brings this piece from two points below to 42 %"), text);
+    }
+
+    private static String textOf(PlanRequest request, Plan plan, Known known, String cssClass) {
+        StringBuilder text = new StringBuilder();
+        Parsed parsed = Parsed.of(BenchSheet.of(request, plan, DisplayUnits.metric(), known));
+        ofClass(parsed, cssClass).forEach(each -> text.append(each.getTextContent()));
+        return text.toString();
+    }
+
+    @Test
+    void aCouchedMaltIsRescuedByTheRulesOfItsCouch() {
+        String text = textOf(CouchedDemo.request(), CouchedDemo.plan(), Known.of(Map.of()), "rescue");
+        for (String rule : List.of(
+                "The couch passes 53 °C",
+                "no later than 3 d after packing",
+                "It must be drying within 4 h",
+                "The couch smells of vinegar")) {
+            assertTrue(text.contains(rule), rule + " in " + text);
+        }
+        // two days of rest are for living grain; after the couch it is dead
+        assertFalse(text.contains("two days at 14 °C"), text);
+        assertFalse(text.contains("roast") || text.contains("{"), text);
+    }
+
+    @Test
+    void everyStyleIsShownRulesOfItsOwnAndEveryRuleHasItsFigures() throws StoreException {
+        for (MaltStyle style : StyleLibrary.builtIn().all()) {
+            PlanRequest request = DemoPlan.request().withStyle(style);
+            String text = textOf(request, DemoPlan.plan(), Known.of(Map.of()), "rescue");
+            assertFalse(text.contains("{"), text);
+            assertEquals(style.couches().hot().isPresent(), text.contains("The couch stays cool"), style.key());
+            assertEquals(style.oven().stew().isPresent(), text.contains("stew dries on top"), style.key());
+            assertEquals(style.oven().roast().isPresent(), text.contains("You have to leave the roast"), style.key());
+        }
+    }
+
+    @Test
+    void doneActsAreTickedAndNotExplainedAgain() {
+        Plan plan = DemoPlan.plan();
+        String soak = plan.acts().get(0).id();
+        Known known = new Known(Map.of(), Set.of(soak), Followed.nothing());
+        Parsed parsed = Parsed.of(BenchSheet.of(DemoPlan.request(), plan, DisplayUnits.metric(), known));
+        List<Element> done = ofClass(parsed, "act done");
+        assertEquals(1, done.size());
+        assertEquals(
+                "checked", ((Element) done.get(0).getElementsByTagName("input").item(0)).getAttribute("checked"));
+        assertFalse(done.get(0).getTextContent().contains("Fill in fresh cold water"));
+        assertEquals(plan.acts().size() - 1, ofClass(parsed, "act").size());
+    }
+
+    @Test
+    void testsOfLotAndKitStandBeforeTheFirstActWithABlankForTheirResult() {
+        PlanRequest request = DemoPlan.request();
+        Plan checked = new Preflight(request, LocalDateTime.of(2027, 3, 1, 8, 0)).added(DemoPlan.plan());
+        assertFalse(checked.checks().isEmpty());
+        List<Element> days = ofClass(Parsed.of(sheet(checked, DisplayUnits.metric())), "day");
+        String first = days.get(0).getTextContent();
+        assertTrue(first.startsWith("\nBefore the first act"), first);
+        assertEquals(
+                checked.checks().size(),
+                days.get(0).getElementsByTagName("article").getLength());
+        assertTrue(first.contains("Result"), first);
+    }
+
+    /** Judgement of practice: nobody opens the couch to weigh it at a look; the thermometer and the nose tell. */
+    @Test
+    void aLookAtTheCouchAsksForThermometerAndNoseOnly() {
+        assertEquals(List.of(Blank.GRAIN_TEMPERATURE, Blank.SMELL), Blank.of(ActKind.CHECK));
+        assertTrue(WeightTable.of(CouchedDemo.plan()).columns().size() <= 8);
+    }
+
+    @Test
+    void aBlockIsToldMinuteByMinuteWithItsClockTimes() {
+        InnerSchedule inner = new InnerSchedule(
+                2,
+                2,
+                Duration.ofMinutes(20),
+                5,
+                List.of(new InnerStep(
+                        Duration.ofMinutes(75),
+                        Kind.STIR,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        new Inside(99, 0.02, 30))));
+        Act deroot = DemoPlan.plan().acts().get(DemoPlan.plan().acts().size() - 1);
+        Act roast = new Act(
+                "oven.roast",
+                ActKind.ROAST,
+                deroot.startsAt(),
+                inner.length(),
+                deroot.window(),
+                deroot.setting(),
+                deroot.expect(),
+                List.of(),
+                Optional.of(inner));
+        Markup page = new Markup();
+        ZoneId zone = DemoPlan.plan().subject().zone();
+        DisplayUnits units = DisplayUnits.metric();
+        MomentFormat moments = new MomentFormat(zone, units.locale());
+        page.open("body");
+        new MinutePage(page, new SheetWords(new Wording(units, zone), new QuantityFormat(units), moments))
+                .write(roast, inner);
+        page.close();
+        String text = page.written();
+        assertTrue(text.contains("<th scope=\"row\">+75</th>"), text);
+        assertTrue(text.contains(moments.clock(deroot.startsAt().plus(Duration.ofMinutes(75)))), text);
+        assertTrue(text.contains("Stir and level; 99 °C in the middle."), text);
     }
 }

@@ -31,7 +31,7 @@ class ChromiumTest {
         Program programs = new Program(folder);
         programs.mustBeThere("chromium", "chromium", "--version");
         programs.mustBeThere("pdftotext", "pdftotext", "-v");
-        String sheet = BenchSheet.of(DemoPlan.request(), DemoPlan.plan(), DisplayUnits.metric(), Map.of());
+        String sheet = BenchSheet.of(DemoPlan.request(), DemoPlan.plan(), DisplayUnits.metric(), Known.of(Map.of()));
         Path file = Files.writeString(
                 folder.resolve("sheet.html"), sheet.replace("</style>", "@page { size: " + paper + " }</style>"));
         programs.run(

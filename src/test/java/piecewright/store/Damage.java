@@ -102,12 +102,27 @@ final class Damage {
         if (kind == 1) return noise(good);
         String text = new String(good, StandardCharsets.UTF_8);
         boolean json = text.startsWith("{");
+        boolean jsonLines = json && text.contains("\n{");
+        if (kind < 12 && jsonLines) return lines(text).getBytes(StandardCharsets.UTF_8);
         if (kind < 12 && json) return structure(text).getBytes(StandardCharsets.UTF_8);
         if (kind < 12 && text.contains("\n")) return cells(text).getBytes(StandardCharsets.UTF_8);
         byte[] bytes = letters(text).getBytes(StandardCharsets.UTF_8);
         if (random.nextInt(4) == 0 && bytes.length > 0)
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
         return bytes;
+    }
+
+    /** One line of JSON damaged in its structure, or lines left out, doubled or exchanged. */
+    private String lines(String good) {
+        List<String> lines = new ArrayList<>(List.of(good.split("\n")));
+        int at = random.nextInt(lines.size());
+        switch (random.nextInt(6)) {
+            case 0 -> lines.remove(at);
+            case 1 -> lines.add(at, any(lines));
+            case 2 -> Collections.swap(lines, at, random.nextInt(lines.size()));
+            default -> lines.set(at, structure(lines.get(at)));
+        }
+        return String.join("\n", lines) + "\n";
     }
 
     /** Letters taken out and put in. */

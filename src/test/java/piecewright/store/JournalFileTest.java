@@ -56,7 +56,7 @@ class JournalFileTest {
                 journal -> Arrays.stream(reports).map(JournalFileTest::draft).toList());
     }
 
-    private static final List<Report> EVERY_KIND = List.of(
+    static final List<Report> EVERY_KIND = List.of(
             new Report.Started(ActKind.SOAK),
             Did.of(ActKind.DRAIN),
             new Did(ActKind.SPRINKLE, OptionalDouble.of(0.15)),

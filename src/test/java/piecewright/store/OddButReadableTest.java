@@ -88,7 +88,7 @@ class OddButReadableTest {
                     Plan plan = planned.plan();
                     new PlanJson(new Wording(units, plan.subject().zone())).write(plan);
                     assertTrue(PlanPage.of(request, plan, units).length() > 100);
-                    assertTrue(BenchSheet.of(request, plan, units, java.util.Map.of())
+                    assertTrue(BenchSheet.of(request, plan, units, piecewright.sheet.Known.of(java.util.Map.of()))
                                     .length()
                             > 100);
                     return true;

@@ -80,6 +80,13 @@ class LineReaderTest {
             power back                      > Sat 20 Mar 14:00: seen: power back
             a few fuzzy corns               > Sat 20 Mar 14:00: seen: a few fuzzy corns
             vessel blue tub 1.84 kg         > Sat 20 Mar 14:00: the empty blue tub weighs 1.840 kg
+            vessel blue tub 1484 kg         > ? No vessel weighs 1484.000 kg.
+            sprinkled 0 mL                  > ? Water must be more than nothing; leave it out if there was none.
+            packed 6.7 kg 13:10             > Sat 20 Mar 13:10: done: Pack the couch; Sat 20 Mar 13:10: the grain weighs 6.700 kg
+            looked at the couch, couch 24 C > Sat 20 Mar 14:00: 24 °C in the middle of the grain; Sat 20 Mar 14:00: done: Look at the couch
+            broke the couch 12:10           > Sat 20 Mar 12:10: done: Break the couch
+            stewed 10:00                    > Sat 20 Mar 10:00: done: Stew
+            roasted 1.9 kg                  > Sat 20 Mar 14:00: done: Roast; Sat 20 Mar 14:00: the grain weighs 1.900 kg
             note moved it to the cellar at 5 > Sat 20 Mar 14:00: note: moved it to the cellar at 5
             correct 7 15.36 kg              > Sat 20 Mar 14:00: entry 7 should say: the grain weighs 15.360 kg
             correct 7: drained 22:10 yesterday > Fri 19 Mar 22:10: entry 7 should say: done: Drain

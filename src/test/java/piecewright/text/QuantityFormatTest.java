@@ -14,6 +14,28 @@ class QuantityFormatTest {
     private static final QuantityFormat METRIC = new QuantityFormat(DisplayUnits.metric());
     private static final QuantityFormat US = new QuantityFormat(DisplayUnits.us());
 
+    /** Shops weigh out by the 100 g or the quarter of a pound; never less than is needed. */
+    @Test
+    void whatIsBoughtIsRoundedUp() {
+        assertEquals("6.3 kg", METRIC.shopMass(6.21));
+        assertEquals("6.3 kg", METRIC.shopMass(6.3));
+        assertEquals("10 lb", US.shopMass(4.53592));
+        assertEquals("10.25 lb", US.shopMass(4.54));
+        assertEquals("25 kg", METRIC.sack(25));
+        assertEquals("2.27 kg", METRIC.sack(2.27));
+        assertEquals("50 lb", US.sack(22.6796));
+        assertEquals("55 lb 1.8 oz", US.sack(25));
+    }
+
+    @Test
+    void aTimerIsSetToSecondsWhereThereAreAny() {
+        assertEquals("8 min 30 s", METRIC.timer(Duration.ofSeconds(510)));
+        assertEquals("48 min", METRIC.timer(Duration.ofMinutes(48)));
+        assertEquals("1 h 20 min 40 s", METRIC.timer(Duration.ofSeconds(4840)));
+        assertEquals("20 s", METRIC.timer(Duration.ofSeconds(20)));
+        assertEquals("2 h", METRIC.timer(Duration.ofHours(2)));
+    }
+
     @Test
     void writesEachQuantityInThePersonsUnits() {
         assertEquals("5.560 kg", METRIC.mass(5.56));

@@ -49,6 +49,7 @@ class WordingTest {
             new Finding.OffStyle("plan", Finding.Quantity.STEEP_OUT_MOISTURE, 0.41, 0.42, 0.45),
             new Finding.OffStyle("plan", Finding.Quantity.ACROSPIRE, 0.95, 0.6, 0.9),
             new Finding.OffStyle("plan", Finding.Quantity.END_MOISTURE, 0.06, 0, 0.05),
+            new Finding.RampsItself("kiln.raise-1", "cabinet", 60, START),
             new Finding.AttendedHeat("kiln.cure", START, START.plusSeconds(14_400), 82.5),
             new Finding.LotLearned("lot", 1.18, 0.92),
             new Finding.HeaterLearned("house", "box kiln", 12.3, 5),
@@ -94,7 +95,8 @@ class WordingTest {
             new Obstacle.OvenUnsure(205, 20, 220),
             new Obstacle.StewTooDeep(7, 5, 0.24),
             new Obstacle.TooManyLoads(6, 4, 1.3),
-            new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)));
+            new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)),
+            new Obstacle.HeldByOthers(List.of("Pale malt – a lot")));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 
