@@ -35,11 +35,11 @@ public final class HowSure {
      * @param now when the weather was told, unless the wish says from when on it counts
      */
     public Optional<Sureness> of(PlanRequest request, Plan plan, Instant now, int members) {
-        return bands(request, plan, now, members).map(sure -> helped(request, plan, now, sure));
+        return chances(request, plan, now, members).map(sure -> helped(request, plan, now, sure));
     }
 
     /** Bands and verdict alone: a tenth of the work, help is not looked for. */
-    public Optional<Sureness> bands(PlanRequest request, Plan plan, Instant now, int members) {
+    public Optional<Sureness> chances(PlanRequest request, Plan plan, Instant now, int members) {
         Blueprint blueprint = planner.blueprint(request, plan);
         return Ensemble.of(blueprint, asOf(request, now))
                 .map(ensemble -> ensemble.sureness(Belief.prior(blueprint), members));

@@ -74,7 +74,7 @@ final class Batches {
     }
 
     private Optional<Sureness> sure(PlanRequest request, Plan plan) {
-        return around.setting().sure().bands(request, plan, instant(), Members.USUAL);
+        return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
     }
 
     private Instant instant() {

@@ -85,7 +85,7 @@ final class Planning {
             public Optional<Sureness> sure(Drafted drafted) {
                 PlanRequest request = drafted.wish().request();
                 return setting.sure()
-                        .bands(request, drafted.plan(), setting.clock().instant(), Members.USUAL);
+                        .chances(request, drafted.plan(), setting.clock().instant(), Members.USUAL);
             }
 
             @Override

@@ -66,7 +66,8 @@ class ChanceViewModelTest {
 
         @Override
         public Optional<Sureness> sure(Drafted drafted) {
-            return how.bands(drafted.wish().request(), drafted.plan(), Instant.parse("2027-03-01T08:00:00Z"), MEMBERS);
+            return how.chances(
+                    drafted.wish().request(), drafted.plan(), Instant.parse("2027-03-01T08:00:00Z"), MEMBERS);
         }
 
         @Override
