@@ -1,7 +1,10 @@
 package piecewright.app;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
@@ -9,13 +12,17 @@ import piecewright.plan.PlanResult;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
 import piecewright.store.StoreException;
+import piecewright.style.MaltStyle;
 
 /** Answers wishes as they are being said. */
 public final class Drafting {
     private final Function<PlanRequest, PlanResult> planner;
+    private final MakePlan make;
 
-    public Drafting(Function<PlanRequest, PlanResult> planner) {
+    /** @param styles all there are */
+    public Drafting(Function<PlanRequest, PlanResult> planner, List<MaltStyle> styles) {
         this.planner = planner;
+        this.make = new MakePlan(planner, styles);
     }
 
     /** What became of a wish. */
@@ -37,10 +44,16 @@ public final class Drafting {
         return new Remedies(planner).against(request, obstacles);
     }
 
-    public Answer answer(PlanWish wish) {
+    /**
+     * The plan of a wish with the tests of lot and kit that nobody made yet.
+     *
+     * @param checksFrom no test before then, by the house's clock
+     */
+    public Answer answer(PlanWish wish, LocalDateTime checksFrom) {
         try {
-            ReadWish read = ReadWish.of(wish);
-            return new Answer.Read(read, planner.apply(read.request()));
+            MakePlan.Extras extras = new MakePlan.Extras(OptionalDouble.empty(), Optional.of(checksFrom));
+            MakePlan.Made made = make.of(ReadWish.of(wish), extras);
+            return new Answer.Read(made.wish(), made.result());
         } catch (StoreException unreadable) {
             return new Answer.Unreadable(String.valueOf(unreadable.getMessage()));
         }

@@ -35,13 +35,21 @@ public final class HowSure {
      * @param now when the weather was told, unless the wish says from when on it counts
      */
     public Optional<Sureness> of(PlanRequest request, Plan plan, Instant now, int members) {
+        return chances(request, plan, now, members).map(sure -> helped(request, plan, now, sure));
+    }
+
+    /** Bands and verdict alone: a tenth of the work, help is not looked for. */
+    public Optional<Sureness> chances(PlanRequest request, Plan plan, Instant now, int members) {
         Blueprint blueprint = planner.blueprint(request, plan);
-        Instant asOf = asOf(request, now);
-        Belief belief = Belief.prior(blueprint);
-        return Ensemble.of(blueprint, asOf)
-                .map(ensemble -> ensemble.sureness(belief, members))
-                .map(sure ->
-                        sure.withHelp(new WhatHelps(planner, asOf, members).best(blueprint, belief, sure.verdict())));
+        return Ensemble.of(blueprint, asOf(request, now))
+                .map(ensemble -> ensemble.sureness(Belief.prior(blueprint), members));
+    }
+
+    /** The same bands with what would help; plans again several times. */
+    public Sureness helped(PlanRequest request, Plan plan, Instant now, Sureness sure) {
+        Blueprint blueprint = planner.blueprint(request, plan);
+        WhatHelps help = new WhatHelps(planner, asOf(request, now), sure.members());
+        return sure.withHelp(help.best(blueprint, Belief.prior(blueprint), sure.verdict()));
     }
 
     /** The bands of the acts as far as the ensemble knows their rules: of a couched plan, until it is packed. */

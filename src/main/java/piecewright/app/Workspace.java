@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -11,8 +12,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
+import piecewright.store.AirLogCsv;
 import piecewright.store.AtomicFile;
 import piecewright.store.HouseFile;
+import piecewright.store.LearnedFile;
 import piecewright.store.LotFile;
 import piecewright.store.SavedWindow;
 import piecewright.store.StoreException;
@@ -26,6 +29,7 @@ import piecewright.store.WindowFile;
  */
 public final class Workspace {
     private static final String DEMO = "demo";
+    private static final String DEMO_BATCH = "pale-malt";
     private static final List<String> DEMO_FILES = List.of(
             "lots/two-row-barley.json",
             "lots/water-sensitive-barley.json",
@@ -59,9 +63,11 @@ public final class Workspace {
         return folder.resolve("batches");
     }
 
-    /** The files in which batches are kept, in order of their names. */
+    /** The files in which batches are kept, in order of their names; the demo's last. */
     public List<Path> batchFiles() throws StoreException {
-        return jsonFiles(batches());
+        List<Path> files = new ArrayList<>(jsonFiles(batches()));
+        files.addAll(jsonFiles(demoBatch().resolveSibling("")));
+        return files;
     }
 
     /** Names by which files of the workspace are called. */
@@ -78,6 +84,31 @@ public final class Workspace {
         }
         return mended;
     }
+
+    /** Where the demo's piece is kept. */
+    public Path demoBatch() {
+        return folder.resolve(DEMO).resolve("batches").resolve(DEMO_BATCH + ".json");
+    }
+
+    /** True when there is a demo whose piece was never laid out. */
+    public boolean lacksDemoBatch() {
+        return hasDemo() && !Files.exists(demoBatch());
+    }
+
+    /** Whether a file is one of the demo's. */
+    public boolean isDemo(Path file) {
+        return file.startsWith(folder.resolve(DEMO));
+    }
+
+    /** The lot and the house the demo's piece is made from. */
+    public DemoFiles demoFiles() {
+        return new DemoFiles(
+                folder.resolve(DEMO).resolve("lots/two-row-barley.json"),
+                folder.resolve(DEMO).resolve("houses/cool-garage.json"));
+    }
+
+    /** A lot and a house of the demo. */
+    public record DemoFiles(Path lot, Path house) {}
 
     /** A file for a new batch of that name, not there yet. */
     public Path newBatch(String name) {
@@ -126,7 +157,7 @@ public final class Workspace {
     /** Changes whenever a file of the workspace does. */
     public long stamp() {
         long stamp = 17;
-        for (String part : List.of("lots", "houses", "batches", "demo/lots", "demo/houses")) {
+        for (String part : List.of("lots", "houses", "batches", "demo/lots", "demo/houses", "demo/batches")) {
             Path looked = folder.resolve(part);
             if (!Files.isDirectory(looked)) continue;
             try (Stream<Path> files = Files.list(looked)) {
@@ -155,14 +186,14 @@ public final class Workspace {
         return folder.resolve("window.json");
     }
 
-    /** Copies a lot or a house from elsewhere into the workspace, after reading it; the copy's place. */
+    /** Copies a lot, a house or temperatures from elsewhere into the workspace, after reading it; the copy's place. */
     public Path take(Path file) throws StoreException {
         String name = file.getFileName().toString();
+        if (name.endsWith(".csv")) return takeTemperatures(file, name);
         if (!name.endsWith(".json")) {
             throw new StoreException(
                     file,
-                    "is no lot and no house; drop a JSON file of one. Temperatures belong beside the house that names"
-                            + " them");
+                    "is no lot, no house and no temperatures; drop a JSON file of one, or a CSV file of readings");
         }
         String text = TextFile.read(file, TextFile.SMALL_BYTES);
         boolean lot = looksLikeLot(file, text);
@@ -170,6 +201,15 @@ public final class Workspace {
         Path target = folder.resolve(lot ? "lots" : "houses").resolve(name);
         if (Files.exists(target)) throw new StoreException(target, "is there already; rename the file you drop");
         AtomicFile.write(target, text);
+        return target;
+    }
+
+    /** Readings are laid beside the houses, where a place may name them. */
+    private Path takeTemperatures(Path file, String name) throws StoreException {
+        AirLogCsv.read(file, ZoneOffset.UTC);
+        Path target = folder.resolve("houses").resolve(name);
+        if (Files.exists(target)) throw new StoreException(target, "is there already; rename the file you drop");
+        AtomicFile.write(target, TextFile.read(file, TextFile.LARGE_BYTES));
         return target;
     }
 
@@ -191,27 +231,46 @@ public final class Workspace {
     public void addDemo() throws StoreException {
         made(folder.resolve(DEMO).resolve("lots"));
         made(folder.resolve(DEMO).resolve("houses"));
+        made(folder.resolve(DEMO).resolve("batches"));
         for (String name : DEMO_FILES) AtomicFile.write(folder.resolve(DEMO).resolve(name), demoText(name));
     }
 
     /** Removes the demo's own files; whatever else somebody put beside them stays. */
     public void removeDemo() throws StoreException {
         try {
-            for (String name : DEMO_FILES)
+            for (String name : DEMO_FILES) {
                 Files.deleteIfExists(folder.resolve(DEMO).resolve(name));
-            for (String part : List.of("lots", "houses", "")) {
-                Path emptied = folder.resolve(DEMO).resolve(part);
-                if (Files.isDirectory(emptied) && isEmpty(emptied)) Files.delete(emptied);
+                Files.deleteIfExists(LearnedFile.beside(folder.resolve(DEMO).resolve(name)));
+            }
+            removeDemoBatch();
+            for (String part : List.of("lots", "houses", "batches", "")) {
+                removeIfEmptied(folder.resolve(DEMO).resolve(part));
             }
         } catch (IOException failed) {
             throw new StoreException(folder.resolve(DEMO), "cannot be removed; check its permissions", failed);
         }
     }
 
-    private static boolean isEmpty(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.findAny().isEmpty();
+    /** The demo's piece with its journal and whatever else was written beside it. */
+    private void removeDemoBatch() throws IOException {
+        Path lain = demoBatch().resolveSibling("");
+        if (!Files.isDirectory(lain)) return;
+        try (Stream<Path> files = Files.list(lain)) {
+            for (Path file : files.toList()) {
+                if (file.getFileName().toString().startsWith(DEMO_BATCH + ".")) Files.delete(file);
+            }
         }
+    }
+
+    /** A folder that holds nothing but locks and good copies goes with them. */
+    private static void removeIfEmptied(Path emptied) throws IOException {
+        if (!Files.isDirectory(emptied)) return;
+        try (Stream<Path> files = Files.list(emptied)) {
+            List<Path> left = files.toList();
+            if (!left.stream().allMatch(file -> file.getFileName().toString().startsWith("."))) return;
+            for (Path file : left) Files.delete(file);
+        }
+        Files.delete(emptied);
     }
 
     private static byte[] demoText(String name) throws StoreException {
@@ -240,6 +299,7 @@ public final class Workspace {
             throws StoreException {
         List<Kept<T>> kept = new ArrayList<>();
         for (Path file : jsonFiles(folder)) {
+            if (file.getFileName().toString().endsWith(".learned.json")) continue;
             try {
                 kept.add(new Kept<>(file, reader.read(file), origin));
             } catch (StoreException refused) {

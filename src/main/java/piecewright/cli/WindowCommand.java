@@ -3,8 +3,10 @@ package piecewright.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import piecewright.app.HowSure;
 import piecewright.desktop.Setting;
 import piecewright.desktop.Start;
+import piecewright.plan.ModelParameters;
 import piecewright.store.StoreException;
 
 /** Opens the window. The toolkit is loaded by nothing else. */
@@ -35,7 +37,8 @@ final class WindowCommand implements Callable<Integer> {
                 surroundings.clock(),
                 surroundings.newId(),
                 surroundings.planner(),
-                surroundings.continuation()));
+                surroundings.continuation(),
+                new HowSure(ModelParameters.defaults())));
         return Ending.DONE;
     }
 }

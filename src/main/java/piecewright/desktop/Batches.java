@@ -1,5 +1,6 @@
 package piecewright.desktop;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
@@ -13,9 +14,16 @@ import piecewright.desktop.batch.BatchView;
 import piecewright.desktop.batch.BatchViewModel;
 import piecewright.desktop.batch.GoingView;
 import piecewright.desktop.batch.GoingViewModel;
+import piecewright.desktop.couch.CouchView;
+import piecewright.desktop.couch.PlannedCouch;
 import piecewright.desktop.plan.Drafted;
+import piecewright.ensemble.Members;
+import piecewright.ensemble.Sureness;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
+import piecewright.text.WindowWords;
 
 /** All pieces under way: the rail's list of them, and the screen of the one that is looked at. */
 final class Batches {
@@ -23,26 +31,50 @@ final class Batches {
     private final BatchViewModel model;
     private final BatchView view;
     private final GoingViewModel going;
+    private final Looked looked;
+    private final BatchViewModel.Opener opener;
 
-    /** Told when a piece is to be looked at. */
+    /** Told when a piece is to be looked at, or when there is none any more. */
     interface Looked {
         void at();
+
+        void none();
     }
 
     Batches(Desk.Around around, VBox rail, Looked looked) throws StoreException {
         this.around = around;
+        this.looked = looked;
         StyleLibrary library = StyleLibrary.builtIn();
-        BatchViewModel.Opener opener =
-                file -> BatchAtHand.open(file, library, around.setting().continuation());
-        this.model = new BatchViewModel(opener, around.threads(), this::instant, around.units());
+        this.opener = file -> BatchAtHand.open(file, library, around.setting().continuation());
+        this.model = new BatchViewModel(opener, this::sure, around.threads(), this::instant, around.units());
         this.view = new BatchView(model, around.units());
+        CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
+        view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
         this.going = new GoingViewModel(around.workspace(), opener, around.threads(), this::instant, around.units());
         new GoingView(rail, going, (file, actId) -> {
             model.open(file);
             view.timeline().selectedActProperty().set(actId);
             looked.at();
         });
-        model.shownProperty().addListener((shown, before, now) -> going.read());
+        model.shownProperty().addListener((shown, before, now) -> {
+            if (now.isPresent()) going.read();
+        });
+        going.goingProperty().addListener((found, before, now) -> lookAtFirst(now));
+    }
+
+    /** Where no piece is looked at, the one whose next act comes first is. */
+    private void lookAtFirst(GoingViewModel.Going found) {
+        if (model.file().isPresent()) return;
+        found.soon().stream()
+                .map(GoingViewModel.Soon::file)
+                .findFirst()
+                .or(() ->
+                        found.pieces().stream().map(GoingViewModel.Piece::file).findFirst())
+                .ifPresent(model::open);
+    }
+
+    private Optional<Sureness> sure(PlanRequest request, Plan plan) {
+        return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
     }
 
     private Instant instant() {
@@ -68,6 +100,23 @@ final class Batches {
         return Optional.empty();
     }
 
+    Optional<Path> lookedAt() {
+        return model.file();
+    }
+
+    void lookAt(Path batch) {
+        model.open(batch);
+    }
+
+    BatchViewModel.Opener opener() {
+        return opener;
+    }
+
+    /** What is on the go, as the rail shows it. */
+    GoingViewModel going() {
+        return going;
+    }
+
     Node node() {
         return view.node();
     }
@@ -86,6 +135,11 @@ final class Batches {
 
     /** Reads every batch again. */
     void read() {
+        boolean gone = model.file().filter(file -> !Files.exists(file)).isPresent();
+        if (gone) {
+            model.close();
+            looked.none();
+        }
         going.read();
         model.read();
     }

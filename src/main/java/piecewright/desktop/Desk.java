@@ -1,9 +1,14 @@
 package piecewright.desktop;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -17,6 +22,9 @@ import piecewright.desktop.grain.GrainView;
 import piecewright.desktop.grain.GrainViewModel;
 import piecewright.desktop.house.HouseView;
 import piecewright.desktop.house.HouseViewModel;
+import piecewright.desktop.learned.LearnedView;
+import piecewright.desktop.learned.LearnedViewModel;
+import piecewright.desktop.learned.LearnedViewModel.Subject;
 import piecewright.desktop.plan.Choices;
 import piecewright.desktop.plan.Drafted;
 import piecewright.desktop.plan.WishViewModel;
@@ -35,12 +43,15 @@ final class Desk {
     private static final double FIRST_KG = 4;
 
     private final Workspace workspace;
-    private final Optional<Planning> planning;
+    private Optional<Planning> planning = Optional.empty();
+    private final Optional<SavedWish> left;
+    private final Asks asks;
     private final Around around;
     private Choices known;
     private Optional<ColourScreen> colours = Optional.empty();
     private Optional<GrainScreen> grains = Optional.empty();
     private Optional<HouseScreen> houses = Optional.empty();
+    private Optional<LearnedScreen> learned = Optional.empty();
     private final Node empty;
     private final Rail rail;
     private final Batches batches;
@@ -64,20 +75,34 @@ final class Desk {
         this.workspace = around.workspace();
         Choices choices = choices();
         this.known = choices;
-        this.planning =
-                choices.complete() ? Optional.of(new Planning(around, choices, left, asked(asks))) : Optional.empty();
+        this.left = left;
+        this.asks = asks;
         this.empty = empty(asks);
         this.rail = new Rail(asks);
-        this.batches = new Batches(around, rail.going(), () -> go(Rail.Place.BATCH));
+        this.batches = new Batches(around, rail.going(), looked());
         this.shell = new Shell(rail);
         rail.demoIs(demo);
-        planning.ifPresent(screen -> screen.offer(choices));
         batches.read();
         demo.set(workspace.hasDemo());
-        go(Rail.Place.PLAN);
+        boolean underWay = workspace.lacksDemoBatch() || !workspace.batchFiles().isEmpty();
+        go(underWay ? Rail.Place.BATCH : Rail.Place.PLAN);
     }
 
-    private Planning.Asked asked(Asks asks) {
+    private Batches.Looked looked() {
+        return new Batches.Looked() {
+            @Override
+            public void at() {
+                go(Rail.Place.BATCH);
+            }
+
+            @Override
+            public void none() {
+                if (place == Rail.Place.BATCH) go(Rail.Place.PLAN);
+            }
+        };
+    }
+
+    private Planning.Asked asked() {
         return new Planning.Asked() {
             @Override
             public void changed() {
@@ -114,10 +139,38 @@ final class Desk {
 
     private record GrainScreen(GrainViewModel model, GrainView view) {}
 
-    private static HouseScreen houses(Around around, Choices choices) {
-        HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
-        return new HouseScreen(model, new HouseView(model));
+    private Optional<HouseScreen> houses(Choices choices) {
+        try {
+            HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
+            return Optional.of(new HouseScreen(model, new HouseView(model)));
+        } catch (StoreException vanished) {
+            tell(String.valueOf(vanished.getMessage()));
+            return Optional.empty();
+        }
     }
+
+    private LearnedScreen learned() {
+        LearnedViewModel model = new LearnedViewModel(
+                batches.opener(), around.threads(), around.setting().clock()::instant, around.units());
+        LearnedView view = new LearnedView(model);
+        batches.going().goingProperty().addListener((going, before, now) -> view.pieces(now.pieces()));
+        view.pieces(batches.going().goingProperty().get().pieces());
+        return new LearnedScreen(model, view);
+    }
+
+    /** Every lot and house there is to learn of. */
+    private List<Subject> subjects() {
+        Stream<Subject> lots = known.lots().stream()
+                .sorted(Comparator.comparing(kept -> !kept.file().equals(known.firstLot())))
+                .map(kept ->
+                        new Subject(Subject.Kind.LOT, kept.file(), kept.thing().name()));
+        Stream<Subject> homes = known.houses().stream()
+                .map(kept -> new Subject(
+                        Subject.Kind.HOUSE, kept.file(), kept.thing().name()));
+        return Stream.concat(lots, homes).toList();
+    }
+
+    private record LearnedScreen(LearnedViewModel model, LearnedView view) {}
 
     private record HouseScreen(HouseViewModel model, HouseView view) {}
 
@@ -149,6 +202,21 @@ final class Desk {
         rail.tell(sentence);
     }
 
+    /** The file of the piece that is looked at. */
+    Optional<Path> lookedAt() {
+        return batches.lookedAt();
+    }
+
+    /** Looks at the piece of that file, if it is still there. */
+    void lookAt(Path batch) {
+        if (Files.exists(batch)) batches.lookAt(batch);
+    }
+
+    /** True when nobody is busy on another screen yet: there is none, or the pieces are looked at. */
+    boolean waits() {
+        return place == Rail.Place.BATCH || !known.complete();
+    }
+
     Rail.Place place() {
         return place;
     }
@@ -164,6 +232,7 @@ final class Desk {
             case COLOUR -> colours.ifPresent(screen -> screen.model().undo());
             case GRAIN -> grains.ifPresent(screen -> screen.model().undo());
             case HOUSE -> houses.ifPresent(screen -> screen.model().undo());
+            case LEARNED -> {}
         }
     }
 
@@ -174,6 +243,7 @@ final class Desk {
             case COLOUR -> colours.ifPresent(screen -> screen.model().redo());
             case GRAIN -> grains.ifPresent(screen -> screen.model().redo());
             case HOUSE -> houses.ifPresent(screen -> screen.model().redo());
+            case LEARNED -> {}
         }
     }
 
@@ -192,33 +262,43 @@ final class Desk {
                 shell.show(colours.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case GRAIN -> shell.show(grains.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case HOUSE -> shell.show(houses.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
+            case LEARNED ->
+                shell.show(learned.map(screen -> screen.view().node()).orElse(empty), Optional.empty());
             case PLAN -> shell.show(planning.map(Planning::node).orElse(empty), planning.map(Planning::sheet));
         }
     }
 
     /** Screens are made when they are first looked at, so that the window opens sooner. */
     private void make(Rail.Place chosen) {
+        if (chosen == Rail.Place.PLAN && planning.isEmpty()) {
+            planning = Optional.of(new Planning(around, known, left, asked()));
+            planning.ifPresent(screen -> screen.now(around.setting().clock().instant()));
+        }
         if (chosen == Rail.Place.COLOUR && colours.isEmpty()) colours = Optional.of(colours(around, known));
         if (chosen == Rail.Place.GRAIN && grains.isEmpty()) grains = Optional.of(grains(around, known));
-        if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = Optional.of(houses(around, known));
+        if (chosen == Rail.Place.HOUSE && houses.isEmpty()) houses = houses(known);
+        if (chosen == Rail.Place.LEARNED && learned.isEmpty()) learned = Optional.of(learned());
         offer();
     }
 
     private void offer() {
+        planning.ifPresent(screen -> screen.offer(known));
         houses.ifPresent(screen -> screen.view().houses(known.houses()));
+        learned.ifPresent(screen -> screen.model().offer(subjects()));
         grains.ifPresent(screen -> screen.view().lots(known.lots()));
         colours.ifPresent(screen -> screen.view().houses(known.houses()));
     }
 
     /** True when what the workspace holds now needs another desk. */
     boolean outgrown() throws StoreException {
-        return choices().complete() != planning.isPresent();
+        return choices().complete() != known.complete();
     }
 
     /** Reads the workspace again. */
     void read() throws StoreException {
         known = choices();
         planning.ifPresent(screen -> screen.choices(known));
+        houses.ifPresent(screen -> screen.model().reread());
         batches.read();
         offer();
         demo.set(workspace.hasDemo());
@@ -226,7 +306,7 @@ final class Desk {
 
     /** The sentence as it stands. */
     Optional<SavedWish> wish() {
-        return planning.map(Planning::saved);
+        return planning.map(Planning::saved).or(() -> left);
     }
 
     private Choices choices() throws StoreException {

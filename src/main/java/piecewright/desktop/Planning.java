@@ -1,9 +1,11 @@
 package piecewright.desktop;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
@@ -12,12 +14,19 @@ import piecewright.app.Drafting;
 import piecewright.app.PlanWish;
 import piecewright.app.Workspace.Kept;
 import piecewright.desktop.act.ActSheet;
+import piecewright.desktop.plan.ChanceView;
+import piecewright.desktop.plan.ChanceViewModel;
 import piecewright.desktop.plan.Choices;
 import piecewright.desktop.plan.Drafted;
 import piecewright.desktop.plan.Wish;
 import piecewright.desktop.plan.WishView;
 import piecewright.desktop.plan.WishViewModel;
+import piecewright.desktop.shell.Side;
+import piecewright.desktop.timeline.BandWriter;
+import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PlanTimeline;
+import piecewright.ensemble.Members;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.remedy.Remedy;
@@ -35,6 +44,8 @@ final class Planning {
     private final WishView view;
     private final PlanTimeline timeline;
     private final ActSheet sheet;
+    private final ChanceViewModel chance;
+    private final Side side = new Side("plan-side");
 
     /** What this screen asks of the others. */
     interface Asked {
@@ -46,23 +57,51 @@ final class Planning {
     Planning(Desk.Around around, Choices choices, Optional<SavedWish> left, Asked asked) {
         LocalDate today = LocalDate.now(around.setting().clock());
         Wish first = left.flatMap(saved -> restored(saved, choices, today)).orElseGet(() -> firstWish(choices, today));
-        Drafting drafting = new Drafting(around.setting().planner());
+        Drafting drafting = new Drafting(around.setting().planner(), choices.styles());
         WishViewModel.Person person = new WishViewModel.Person(today, around.units());
-        this.wish = new WishViewModel(first, answers(drafting), around.threads(), person);
+        this.wish = new WishViewModel(first, answers(drafting, around.setting().clock()), around.threads(), person);
+        this.chance = new ChanceViewModel(wish, chances(around.setting()), around.threads());
         this.timeline = new PlanTimeline(around.units());
         this.view = new WishView(wish, timeline, around.units(), asked::keep);
         this.sheet = new ActSheet(around.units());
+        side.show(List.of(new ChanceView(chance, around.units()).node(), sheet.node()), sheet.node());
+        chance.sureProperty().addListener((sure, before, now) -> now.ifPresent(this::banded));
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         wish.draftedProperty().addListener((drafted, before, now) -> drafted(now));
         wish.wishProperty().addListener((wished, before, now) -> asked.changed());
         drafted(wish.draftedProperty().get());
     }
 
-    private static WishViewModel.Answers answers(Drafting drafting) {
+    private void banded(ChanceViewModel.Sure sure) {
+        PieceChart chart = sure.drafted().chart();
+        timeline.chartProperty()
+                .set(Optional.of(
+                        chart.withBands(BandWriter.bands(chart, sure.drafted().plan(), sure.sureness()))));
+    }
+
+    private static ChanceViewModel.Answers chances(Setting setting) {
+        return new ChanceViewModel.Answers() {
+            @Override
+            public Optional<Sureness> sure(Drafted drafted) {
+                PlanRequest request = drafted.wish().request();
+                return setting.sure()
+                        .chances(request, drafted.plan(), setting.clock().instant(), Members.USUAL);
+            }
+
+            @Override
+            public Sureness helped(Drafted drafted, Sureness sure) {
+                PlanRequest request = drafted.wish().request();
+                return setting.sure()
+                        .helped(request, drafted.plan(), setting.clock().instant(), sure);
+            }
+        };
+    }
+
+    private static WishViewModel.Answers answers(Drafting drafting, Clock clock) {
         return new WishViewModel.Answers() {
             @Override
             public Drafting.Answer answer(PlanWish wish) {
-                return drafting.answer(wish);
+                return drafting.answer(wish, LocalDateTime.now(clock));
             }
 
             @Override
@@ -77,7 +116,7 @@ final class Planning {
     }
 
     Node sheet() {
-        return sheet.node();
+        return side;
     }
 
     void focus() {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import piecewright.app.HowSure;
 import piecewright.plan.Continuation;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -20,6 +21,7 @@ import piecewright.text.DisplayUnits;
  * @param newId gives each new batch its identity
  * @param planner makes plans
  * @param continuation goes on with them
+ * @param sure says how sure they are
  */
 public record Setting(
         Path folder,
@@ -27,7 +29,8 @@ public record Setting(
         Clock clock,
         Supplier<UUID> newId,
         Function<PlanRequest, PlanResult> planner,
-        Continuation continuation) {
+        Continuation continuation,
+        HowSure sure) {
     public Setting {
         Objects.requireNonNull(folder);
         Objects.requireNonNull(units);
@@ -35,5 +38,6 @@ public record Setting(
         Objects.requireNonNull(newId);
         Objects.requireNonNull(planner);
         Objects.requireNonNull(continuation);
+        Objects.requireNonNull(sure);
     }
 }

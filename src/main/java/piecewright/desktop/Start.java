@@ -2,7 +2,9 @@ package piecewright.desktop;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Logger;
@@ -53,12 +55,21 @@ public final class Start {
         }
     }
 
-    private static ExecutorService worker(String name) {
-        return Executors.newSingleThreadExecutor(task -> {
+    /** Works one task after the other; what comes after it was shut down is let go. */
+    static ExecutorService worker(String name) {
+        ThreadFactory factory = task -> {
             Thread thread = new Thread(task, name);
             thread.setDaemon(true);
             return thread;
-        });
+        };
+        return new ThreadPoolExecutor(
+                1,
+                1,
+                0,
+                TimeUnit.SECONDS,
+                new LinkedBlockingQueue<>(),
+                factory,
+                new ThreadPoolExecutor.DiscardPolicy());
     }
 
     /** Running from the class path is meant; the toolkit need not warn of it. */

@@ -15,6 +15,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
 import javafx.util.Duration;
+import piecewright.app.DemoBatch;
+import piecewright.app.NotWrittenException;
 import piecewright.app.Workspace;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.desktop.shell.Looks;
@@ -110,6 +112,7 @@ public final class Window {
         @Override
         public void bringDemo() {
             telling(workspace::addDemo);
+            layDemo();
             look();
         }
     }
@@ -132,8 +135,10 @@ public final class Window {
         telling(() -> {
             Desk next = desk(Optional.of(saved()));
             scene.ifPresent(shown -> shown.setRoot(next.node()));
+            Optional<Path> lookedAt = desk.lookedAt();
             desk = next;
-            desk.go(place);
+            lookedAt.ifPresent(desk::lookAt);
+            if (place != Rail.Place.BATCH || desk.lookedAt().isPresent()) desk.go(place);
             dress(looks);
             tick();
         });
@@ -185,6 +190,7 @@ public final class Window {
         stage.show();
         desk.focus();
         tick();
+        layDemo();
         Timeline minute = repeating(Duration.minutes(1), this::tick);
         Timeline watch = repeating(Duration.seconds(1.5), this::look);
         stage.setOnHiding(event -> {
@@ -216,6 +222,23 @@ public final class Window {
                     else desk.read();
                 });
             });
+        });
+    }
+
+    /** On a first run a piece under way is laid out; it is shown as soon as it lies there. */
+    private void layDemo() {
+        DemoBatch demo = new DemoBatch(workspace, setting.planner(), setting.newId());
+        threads.background().execute(() -> {
+            try {
+                demo.lay(units, setting.clock().instant())
+                        .ifPresent(laid -> threads.ui().execute(() -> {
+                            desk.lookAt(laid);
+                            if (desk.waits()) desk.go(Rail.Place.BATCH);
+                            look();
+                        }));
+            } catch (StoreException | NotWrittenException failed) {
+                threads.ui().execute(() -> desk.tell(String.valueOf(failed.getMessage())));
+            }
         });
     }
 

@@ -110,7 +110,8 @@ public final class LearnedPage {
             page.append("  ").append(columns.row(i)).append('\n');
     }
 
-    private static String from(Learned learned) {
+    /** From how many batches it was learned. */
+    public String from(Learned learned) {
         int batches = learned.chapters().size();
         if (batches == 0) return Phrases.say("learned.nothing");
         String day = learned.chapters().get(batches - 1).learnedAt().toString().substring(0, 10);
@@ -127,7 +128,7 @@ public final class LearnedPage {
     }
 
     /** What an unknown is called; the thing is named where it is not the page's own. */
-    private static String title(Unknown unknown, String name) {
+    public String title(Unknown unknown, String name) {
         String trait = Phrases.say("trait." + Phrases.key(unknown.trait()));
         return unknown.item().equals(name) ? trait : unknown.item() + ": " + trait;
     }

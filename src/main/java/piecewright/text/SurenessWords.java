@@ -18,7 +18,7 @@ import piecewright.plan.Plan;
 import piecewright.quantity.Moisture;
 
 /** How sure a plan is, in sentences: one short band for each act, one verdict for the whole. */
-final class SurenessWords {
+public final class SurenessWords {
     /** Judgement: an act that takes place this often needs no word about it. */
     private static final double NEARLY_ALWAYS_FRACTION = 0.95;
 
@@ -26,14 +26,14 @@ final class SurenessWords {
     private final MomentFormat moments;
     private final RemedyWords remedies;
 
-    SurenessWords(DisplayUnits units, ZoneId zone) {
+    public SurenessWords(DisplayUnits units, ZoneId zone) {
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(zone, units.locale());
         this.remedies = new RemedyWords(units, zone);
     }
 
     /** The band of one act: its weight, and when it will be where the malt decides. */
-    String act(Act act, ActBands bands) {
+    public String act(Act act, ActBands bands) {
         List<String> words = new ArrayList<>();
         words.add(Phrases.say(
                 "sure.act.weight",
@@ -59,7 +59,7 @@ final class SurenessWords {
     }
 
     /** How likely the plan holds, what breaks first, what helps most. */
-    String verdict(Plan plan, Sureness sureness) {
+    public String verdict(Plan plan, Sureness sureness) {
         Verdict verdict = sureness.verdict();
         StringBuilder words = new StringBuilder(
                 Phrases.say("sure.verdict", hundred(verdict.softFraction()), hundred(verdict.hardFraction())));
@@ -91,7 +91,7 @@ final class SurenessWords {
     }
 
     /** When the grain does by itself what it does, and what comes of it. */
-    String piece(Sureness sureness) {
+    public String piece(Sureness sureness) {
         List<String> words = new ArrayList<>();
         for (Milestone milestone : List.of(Milestone.CHIT, Milestone.GROWN, Milestone.BREAK)) {
             sureness.milestone(milestone)

@@ -63,9 +63,19 @@ class WorkspaceTest {
         assertEquals("lots", taken.getParent().getFileName().toString());
         StoreException twice = assertThrows(StoreException.class, () -> workspace.take(LOT));
         assertTrue(String.valueOf(twice.getMessage()).contains("there already"));
-        StoreException csv = assertThrows(
-                StoreException.class, () -> workspace.take(Path.of("demo-data/houses/cool-garage-2027-03.csv")));
-        assertTrue(String.valueOf(csv.getMessage()).contains("no lot and no house"));
+        StoreException page = assertThrows(StoreException.class, () -> workspace.take(Path.of("README.md")));
+        assertTrue(String.valueOf(page.getMessage()).contains("no lot, no house"));
+    }
+
+    @Test
+    void droppedTemperaturesAreLaidBesideTheHousesAndOtherTablesAreRefused() throws Exception {
+        Workspace workspace = open();
+        Path taken = workspace.take(Path.of("demo-data/houses/cool-garage-2027-03.csv"));
+        assertEquals("houses", taken.getParent().getFileName().toString());
+        Path other = folder.resolve("prices.csv");
+        Files.writeString(other, "sack;price\n25;38.50\n");
+        StoreException refused = assertThrows(StoreException.class, () -> workspace.take(other));
+        assertTrue(String.valueOf(refused.getMessage()).contains("prices.csv"));
     }
 
     @Test

@@ -20,6 +20,7 @@ class BatchWindowTest {
     @Test
     void aKeptPlanIsToldOfALateSoakAndItsRestIsPlannedAnew() {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             screen.focus("keep");
             screen.press(KeyCode.SPACE);
@@ -27,8 +28,8 @@ class BatchWindowTest {
             screen.tick("2027-03-13T18:00:00Z");
             tell(screen, "soak 09:20");
             screen.until(() -> said(screen).contains("Soak"));
-            tell(screen, "drained 7.1 kg 18:40");
-            screen.until(() -> said(screen).contains("7.1"));
+            tell(screen, "drained 6.5 kg 18:40");
+            screen.until(() -> said(screen).contains("6.5"));
             screen.picture("batch-light");
             screen.focus("batch-ran-long");
             screen.press(KeyCode.SPACE);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,26 @@ class ColourWindowTest {
             screen.focus("looks-theme");
             screen.press(KeyCode.SPACE);
             screen.picture("colour-dark");
+            screen.focus("beer-share");
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT1, KeyCode.DIGIT0, KeyCode.DIGIT0, KeyCode.SPACE, KeyCode.DIGIT5);
+            assertTrue(!text(screen, "beer-note").isEmpty());
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT9, KeyCode.DIGIT0);
+            screen.focus("beer-take");
+            screen.press(KeyCode.SPACE);
+            String malt = text(screen, "beer-malt").replaceAll(".*about ", "").replaceAll("\\.$", "");
+            screen.until(() ->
+                    screen.node("colour-sought", TextField.class).getText().equals(malt));
+            screen.focus("colour-style");
+            screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+            screen.until(() -> screen.scene().lookup("#colour-no-map").isVisible());
+            screen.picture("colour-no-map");
         }
+    }
+
+    private static String text(Screen screen, String id) {
+        return screen.scene().lookup("#" + id) instanceof Label label ? label.getText() : "";
     }
 
     private static String verdict(Screen screen) {

@@ -16,7 +16,6 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -29,6 +28,7 @@ import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
+import piecewright.app.HowSure;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
@@ -42,8 +42,8 @@ final class Screen implements AutoCloseable {
 
     private static boolean started;
 
-    private final ExecutorService background = Executors.newSingleThreadExecutor();
-    private final ExecutorService aside = Executors.newSingleThreadExecutor();
+    private final ExecutorService background = Start.worker("background");
+    private final ExecutorService aside = Start.worker("aside");
     private final Stage stage;
     private final Window window;
 
@@ -54,7 +54,8 @@ final class Screen implements AutoCloseable {
                 clock,
                 () -> UUID.fromString("00000000-0000-4000-8000-000000000001"),
                 new Planner(ModelParameters.defaults())::plan,
-                new Continuation(ModelParameters.defaults()));
+                new Continuation(ModelParameters.defaults()),
+                new HowSure(ModelParameters.defaults()));
         window = on(() -> {
             try {
                 return new Window(setting, new Threads(background, aside, Platform::runLater));
@@ -189,6 +190,12 @@ final class Screen implements AutoCloseable {
             });
             settle();
         }
+    }
+
+    /** Goes to a screen by the rail. */
+    void go(String way) {
+        focus("way-" + way);
+        press(KeyCode.SPACE);
     }
 
     /** Presses the second key while the first is held. */

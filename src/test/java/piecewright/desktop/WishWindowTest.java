@@ -20,11 +20,14 @@ class WishWindowTest {
     @Test
     void aSentenceIsTypedAndItsActsAreSteppedThrough() {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             screen.focus("timeline");
             String first = screen.node("act-title", Label.class).getText();
             screen.press(KeyCode.RIGHT, KeyCode.RIGHT);
             assertTrue(!first.equals(screen.node("act-title", Label.class).getText()), first);
+            screen.until(() -> screen.scene().lookup("#chance-words") != null);
+            screen.until(() -> text(screen, "chance-words").contains("100"));
             screen.picture("plan-light");
 
             screen.focus("wish-amount");
@@ -60,6 +63,7 @@ class WishWindowTest {
     @Test
     void largeTextOnASmallWindowKeepsEverythingWithinReach() {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1024, 700)) {
+            screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             screen.picture("plan-small");
             screen.focus("looks-larger");

@@ -2,44 +2,37 @@ package piecewright.desktop.act;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
-import javafx.css.CssMetaData;
-import javafx.css.Styleable;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import piecewright.desktop.paint.Ink;
-import piecewright.desktop.paint.Inked;
-import piecewright.desktop.paint.Inks;
+import piecewright.desktop.paint.Painted;
 import piecewright.plan.Window;
 import piecewright.text.MomentFormat;
 
 /** The window of an act as a wedge: flat and thick while free of harm, a slope while it costs, a wall at the end. */
-final class SlipWedge extends Region implements Inked {
-    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
-    private static final double HEIGHT = 52;
+final class SlipWedge extends Painted {
     private static final double FOOT = 34;
 
-    private final Canvas canvas = new Canvas();
     private final MomentFormat moments;
     private Optional<Shown> shown = Optional.empty();
-    private final Inks inks = new Inks(this, this::requestLayout);
 
     private record Shown(Window window, Instant at) {}
 
     SlipWedge(MomentFormat moments) {
+        super("slip-wedge");
         this.moments = moments;
-        setId("slip-wedge");
-        getStyleClass().add("inked");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        getChildren().add(canvas);
-        setMinHeight(HEIGHT);
-        setPrefHeight(HEIGHT);
+        textSized();
+    }
+
+    @Override
+    protected void textSized() {
+        setMinHeight(Math.ceil(FOOT + 1.4 * em()));
+        setPrefHeight(getMinHeight());
+        requestLayout();
     }
 
     /**
@@ -52,15 +45,11 @@ final class SlipWedge extends Region implements Inked {
     }
 
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(HEIGHT);
-        canvas.getGraphicsContext2D().clearRect(0, 0, getWidth(), HEIGHT);
-        shown.ifPresent(this::paint);
+    protected void paint(GraphicsContext pen) {
+        shown.ifPresent(act -> paint(pen, act));
     }
 
-    private void paint(Shown act) {
-        GraphicsContext pen = canvas.getGraphicsContext2D();
+    private void paint(GraphicsContext pen, Shown act) {
         Instant from = act.window().earliest();
         double seconds =
                 Math.max(60, Duration.between(from, act.window().hardLatest()).toSeconds());
@@ -68,45 +57,36 @@ final class SlipWedge extends Region implements Inked {
         double free = 14 + width * Duration.between(from, act.window().latest()).toSeconds() / seconds;
         double at = 14 + width * Duration.between(from, act.at()).toSeconds() / seconds;
         double wall = 14 + width;
-        pen.setFill(inks.of(Ink.DAMSON_SOFT));
+        pen.setFill(inks().of(Ink.DAMSON_SOFT));
         pen.fillPolygon(new double[] {free, wall, wall}, new double[] {FOOT - 4, 6, FOOT}, 3);
         pen.fillRect(free, FOOT - 4, wall - free, 4);
-        pen.setStroke(inks.of(Ink.INK_2));
+        pen.setStroke(inks().of(Ink.INK_2));
         pen.setLineWidth(1.5);
         pen.strokeLine(free, FOOT - 4, wall, 6);
-        pen.setFill(inks.of(Ink.DAMSON));
+        pen.setFill(inks().of(Ink.DAMSON));
         pen.fillRoundRect(14, FOOT - 5, Math.max(4, free - 14), 5, 2, 2);
-        pen.setFill(inks.of(Ink.INK));
+        pen.setFill(inks().of(Ink.INK));
         pen.fillRect(wall - 1.5, 4, 3, FOOT - 4);
-        pen.setStroke(inks.of(Ink.EDGE));
+        pen.setStroke(inks().of(Ink.EDGE));
         pen.setLineWidth(1);
         pen.strokeLine(0, FOOT + 0.5, getWidth(), FOOT + 0.5);
-        pen.setFill(inks.of(Ink.DAMSON));
+        pen.setFill(inks().of(Ink.DAMSON));
         pen.fillPolygon(new double[] {at - 6, at + 6, at}, new double[] {FOOT + 9, FOOT + 9, FOOT + 1}, 3);
         labels(pen, act, free, wall);
     }
 
     private void labels(GraphicsContext pen, Shown act, double free, double wall) {
-        pen.setFont(Font.font("Lato", 11));
+        pen.setFont(plain(0.8));
         pen.setTextBaseline(VPos.BOTTOM);
-        pen.setFill(inks.of(Ink.INK_2));
+        pen.setFill(inks().of(Ink.INK_2));
         pen.setTextAlign(TextAlignment.LEFT);
-        pen.fillText(moments.clock(act.window().earliest()), 12, HEIGHT);
-        if (free > 58 && wall - free > 40) {
+        pen.fillText(moments.clock(act.window().earliest()), 12, getHeight());
+        double room = pen.getFont().getSize() * 3.2;
+        if (free > 12 + 1.5 * room && wall - free > 1.5 * room) {
             pen.setTextAlign(TextAlignment.CENTER);
-            pen.fillText(moments.clock(act.window().latest()), free, HEIGHT);
+            pen.fillText(moments.clock(act.window().latest()), free, getHeight());
         }
         pen.setTextAlign(TextAlignment.RIGHT);
-        pen.fillText(moments.clock(act.window().hardLatest()), wall + 2, HEIGHT);
-    }
-
-    @Override
-    public Inks inks() {
-        return inks;
-    }
-
-    @Override
-    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
-        return META;
+        pen.fillText(moments.clock(act.window().hardLatest()), wall + 2, getHeight());
     }
 }

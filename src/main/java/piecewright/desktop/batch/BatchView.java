@@ -2,20 +2,28 @@ package piecewright.desktop.batch;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import javafx.animation.PauseTransition;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.util.Duration;
 import piecewright.desktop.act.ActSheet;
+import piecewright.desktop.batch.BatchViewModel.Moved;
 import piecewright.desktop.batch.BatchViewModel.Proposal;
 import piecewright.desktop.batch.BatchViewModel.Reply;
 import piecewright.desktop.batch.BatchViewModel.Shown;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.shell.Side;
 import piecewright.desktop.timeline.PlanTimeline;
 import piecewright.text.DisplayUnits;
 import piecewright.text.WindowWords;
@@ -26,13 +34,19 @@ public final class BatchView {
     private final PlanTimeline timeline;
     private final ActSheet sheet;
     private final VBox root = new VBox();
-    private final VBox side = new VBox();
+    private final Side side = new Side("batch-side");
     private final Label title = new Label();
     private final Label stands = new Label();
     private final Label calendarNote = new Label();
     private final VBox said = new VBox(4);
     private final TextField line = new TextField();
     private final VBox form = new VBox(8);
+
+    private final ToggleButton otherLook = new ToggleButton();
+    private Optional<OtherLook> other = Optional.empty();
+
+    /** Another way to look at a piece that some pieces have, in place of the timeline. */
+    public record OtherLook(String words, Node node, Predicate<Optional<Shown>> has) {}
 
     /** Whether the act that is next now is to be shown. */
     private boolean follow;
@@ -55,12 +69,12 @@ public final class BatchView {
         calendarNote.getStyleClass().add("caption");
         calendarNote.managedProperty().bind(calendarNote.textProperty().isNotEmpty());
         VBox.setVgrow(timeline, Priority.ALWAYS);
-        root.getChildren().addAll(head(), stands, calendarNote, timeline);
+        root.getChildren().addAll(head(), stands, progress(), calendarNote, timeline);
         form();
-        side.getStyleClass().add("side");
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         model.shownProperty().addListener((shown, before, now) -> show());
         model.proposalProperty().addListener((proposal, before, now) -> show());
+        model.bandsProperty().addListener((bands, before, now) -> banded());
         model.replyProperty().addListener((reply, before, now) -> reply(now));
         model.calendarNoteProperty().addListener((note, before, now) -> calendarNote.setText(now));
         show();
@@ -68,6 +82,24 @@ public final class BatchView {
 
     public Node node() {
         return root;
+    }
+
+    /** Offers another look at the pieces that have it. */
+    public void offer(OtherLook look) {
+        other = Optional.of(look);
+        otherLook.setText(look.words());
+        show();
+    }
+
+    private void placeLook() {
+        boolean has = other.filter(look -> look.has().test(model.shownProperty().get()))
+                .isPresent();
+        otherLook.setVisible(has);
+        boolean shown = has && otherLook.isSelected();
+        Node look = shown ? other.get().node() : timeline;
+        if (!root.getChildren().contains(look)) {
+            root.getChildren().set(root.getChildren().size() - 1, look);
+        }
     }
 
     /** The sheet: the act and its form, or what would move. */
@@ -82,14 +114,39 @@ public final class BatchView {
     private Node head() {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        otherLook.setId("batch-other-look");
+        otherLook.setMinWidth(Region.USE_PREF_SIZE);
+        otherLook.managedProperty().bind(otherLook.visibleProperty());
+        otherLook.setVisible(false);
+        otherLook.setOnAction(event -> placeLook());
         HBox head = new HBox(
                 8,
                 title,
                 gap,
+                otherLook,
                 button("batch.ran-long", "batch-ran-long", model::planRest),
                 button("batch.calendar", "batch-calendar", model::calendar));
         head.getStyleClass().add("head");
         return head;
+    }
+
+    /** Shown when planning the rest takes longer than a moment. */
+    private Node progress() {
+        ProgressBar bar = new ProgressBar();
+        bar.getStyleClass().add("thin-progress");
+        bar.setAccessibleText(WindowWords.say("batch.planning"));
+        HBox line = new HBox(
+                8, bar, new Label(WindowWords.say("batch.planning")), button("stop", "batch-stop", model::stop));
+        line.getStyleClass().add("progress-line");
+        line.setVisible(false);
+        line.managedProperty().bind(line.visibleProperty());
+        PauseTransition patience = new PauseTransition(Duration.millis(300));
+        patience.setOnFinished(event -> line.setVisible(model.planningProperty().get()));
+        model.planningProperty().addListener((planning, before, now) -> {
+            if (now) patience.playFromStart();
+            else line.setVisible(false);
+        });
+        return line;
     }
 
     private static Button button(String words, String id, Runnable action) {
@@ -166,11 +223,26 @@ public final class BatchView {
             }
         });
         timeline.ghostProperty().set(proposal.flatMap(Proposal::chart).flatMap(chart -> shown.map(Shown::chart)));
-        timeline.chartProperty().set(proposal.flatMap(Proposal::chart).or(() -> shown.map(Shown::chart)));
-        if (proposal.isPresent()) side.getChildren().setAll(late(proposal.get()));
-        else side.getChildren().setAll(sheet.node(), form);
-        VBox.setVgrow(sheet.node(), Priority.ALWAYS);
+        proposal.flatMap(Proposal::chart)
+                .ifPresent(chart -> timeline.chartProperty().set(Optional.of(chart)));
+        banded();
+        if (proposal.isPresent()) {
+            Node late = late(proposal.get());
+            side.show(List.of(late), late);
+        } else side.show(List.of(sheet.node(), form), sheet.node());
+        placeLook();
         showAct();
+    }
+
+    private void banded() {
+        boolean proposed =
+                model.proposalProperty().get().flatMap(Proposal::chart).isPresent();
+        if (proposed) return;
+        timeline.chartProperty()
+                .set(model.shownProperty()
+                        .get()
+                        .map(batch ->
+                                batch.chart().withBands(model.bandsProperty().get())));
     }
 
     private void showAct() {
@@ -185,11 +257,8 @@ public final class BatchView {
         boolean possible = proposal.chart().isPresent();
         Label head = words("title", WindowWords.say(possible ? "batch.moves" : "batch.no-plan"));
         list.getChildren().add(head);
-        for (String move : proposal.moves()) {
-            VBox row = new VBox(words("body", move));
-            row.getStyleClass().add("move-row");
-            list.getChildren().add(row);
-        }
+        proposal.sentences().forEach(sentence -> list.getChildren().add(words("body", sentence)));
+        proposal.moves().forEach(move -> list.getChildren().add(row(move)));
         Button keep = button("batch.keep-old", "batch-keep-old", model::keepOld);
         if (possible) {
             Button accept = button("batch.accept", "batch-accept", model::accept);
@@ -198,11 +267,22 @@ public final class BatchView {
         } else {
             list.getChildren().add(keep);
         }
-        javafx.scene.control.ScrollPane scroll = new javafx.scene.control.ScrollPane(list);
-        scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("sheet-scroll");
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        return scroll;
+        return list;
+    }
+
+    private static Node row(Moved move) {
+        Text from = new Text(move.from());
+        from.setStrikethrough(true);
+        from.getStyleClass().add("moved-from");
+        boolean dropped = move.to().isEmpty();
+        Label to = new Label(dropped ? WindowWords.say("batch.dropped") : move.to());
+        to.getStyleClass().add(dropped ? "moved-dropped" : "moved-to");
+        Label arrow = new Label(move.from().isEmpty() ? WindowWords.say("batch.new") : "→");
+        FlowPane when = new FlowPane(6, 0, from, arrow, to);
+        if (move.from().isEmpty()) when.getChildren().remove(from);
+        VBox row = new VBox(2, words("strong", move.title()), when, words("caption", move.because()));
+        row.getStyleClass().add("move-row");
+        return row;
     }
 
     private static Label words(String style, String text) {

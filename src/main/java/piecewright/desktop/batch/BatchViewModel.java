@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -17,17 +20,23 @@ import piecewright.app.CalendarUpdate;
 import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.timeline.ActMark;
 import piecewright.desktop.timeline.ActMark.Standing;
+import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
+import piecewright.desktop.timeline.PieceChart.Bands;
+import piecewright.ensemble.Sureness;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Where;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
 import piecewright.text.EntryWords;
+import piecewright.text.MomentFormat;
 import piecewright.text.MovePage;
 import piecewright.text.WherePage;
 import piecewright.text.WindowWords;
@@ -43,12 +52,21 @@ public final class BatchViewModel {
     private final ReadOnlyObjectWrapper<Optional<Proposal>> proposal = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Reply> reply = new ReadOnlyObjectWrapper<>(Reply.nothing());
     private final ReadOnlyStringWrapper calendarNote = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Bands> bands = new ReadOnlyObjectWrapper<>(Bands.none());
+    private final Foresight foresight;
+    private final ReadOnlyBooleanWrapper planning = new ReadOnlyBooleanWrapper();
+    private final AtomicInteger asked = new AtomicInteger();
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
 
     /** Opens a kept batch. */
     public interface Opener {
         BatchAtHand open(Path file) throws StoreException;
+    }
+
+    /** Says how sure a plan is; empty for plans of which that cannot be told. */
+    public interface Foresight {
+        Optional<Sureness> of(PlanRequest request, Plan plan);
     }
 
     /** A batch as it stands. */
@@ -62,12 +80,20 @@ public final class BatchViewModel {
         }
     }
 
-    /** A new plan of the rest beside the old one; no chart where there is no plan. */
-    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<String> moves) {
+    /**
+     * A new plan of the rest beside the old one; no chart where there is no plan.
+     *
+     * @param sentences why there is none, or that nothing moves
+     */
+    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<Moved> moves, List<String> sentences) {
         public Proposal {
             moves = List.copyOf(moves);
+            sentences = List.copyOf(sentences);
         }
     }
+
+    /** One act that moves, is new or is dropped: what it is, from when to when, and why; empty texts for no time. */
+    public record Moved(String title, String from, String to, String because) {}
 
     /**
      * What came of a typed line.
@@ -99,7 +125,10 @@ public final class BatchViewModel {
         }
     }
 
-    public BatchViewModel(Opener opener, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+    public BatchViewModel(
+            Opener opener, Foresight foresight, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+        this.foresight = foresight;
+        shown.addListener((batch, before, now) -> foresee(now));
         this.opener = opener;
         this.threads = threads;
         this.clock = clock;
@@ -108,6 +137,26 @@ public final class BatchViewModel {
 
     public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
         return shown.getReadOnlyProperty();
+    }
+
+    /** Where the figures of the piece shown lie eight times in ten; it follows the piece a little later. */
+    public ReadOnlyObjectProperty<Bands> bandsProperty() {
+        return bands.getReadOnlyProperty();
+    }
+
+    private void foresee(Optional<Shown> batch) {
+        bands.set(Bands.none());
+        batch.ifPresent(known -> threads.background().execute(() -> {
+            if (shown.get().filter(now -> now == known).isEmpty()) return;
+            Optional<Sureness> sure = foresight.of(known.batch().request(), known.plan());
+            double sd = known.where().water() instanceof Where.Water.Known water ? water.sdFraction() : 0;
+            Bands found = sure.map(each -> BandWriter.bands(
+                            known.chart(), known.plan(), each, known.where().now(), sd))
+                    .orElse(Bands.none());
+            threads.ui().execute(() -> {
+                if (shown.get().filter(now -> now == known).isPresent()) bands.set(found);
+            });
+        }));
     }
 
     public ReadOnlyObjectProperty<Optional<Proposal>> proposalProperty() {
@@ -131,6 +180,19 @@ public final class BatchViewModel {
         }
         file = Optional.of(batch);
         read();
+    }
+
+    /** The batch that is looked at. */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    /** Looks at no batch any more. */
+    public void close() {
+        latest.incrementAndGet();
+        file = Optional.empty();
+        proposal.set(Optional.empty());
+        shown.set(Optional.empty());
     }
 
     /** Reads the batch again, for its files may have changed. */
@@ -194,24 +256,59 @@ public final class BatchViewModel {
     public void planRest() {
         file.ifPresent(batch -> {
             Instant now = clock.get();
-            work(() -> {
+            int ticket = asked.incrementAndGet();
+            planning.set(true);
+            work(threads.aside(), () -> {
+                if (ticket != asked.get()) return;
                 BatchAtHand opened = opener.open(batch);
                 Proposal found = proposal(opened, opened.replan(now));
-                threads.ui().execute(() -> proposal.set(Optional.of(found)));
+                threads.ui().execute(() -> {
+                    if (ticket != asked.get()) return;
+                    planning.set(false);
+                    proposal.set(Optional.of(found));
+                });
             });
         });
+    }
+
+    /** True while the rest is planned anew; that may take long where it has no plan. */
+    public ReadOnlyBooleanProperty planningProperty() {
+        return planning.getReadOnlyProperty();
+    }
+
+    /** Gives up the new plan that is being worked out. */
+    public void stop() {
+        asked.incrementAndGet();
+        planning.set(false);
     }
 
     private Proposal proposal(BatchAtHand opened, ReplanResult result) {
         MovePage page = new MovePage(units, opened.zone(), opened.journal());
         if (result instanceof Replanned replanned) {
-            return new Proposal(
-                    result, Optional.of(chart(opened, replanned.plan(), result)), page.moved(replanned.moves()));
+            PieceChart chart = chart(opened, replanned.plan(), result);
+            MomentFormat moments = new MomentFormat(opened.zone(), units.locale());
+            List<Moved> moves = replanned.moves().stream()
+                    .map(move -> new Moved(
+                            title(chart, move.actId()),
+                            move.from().map(moments::moment).orElse(""),
+                            move.to().map(moments::moment).orElse(""),
+                            WindowWords.say("batch.because", page.because(move.because()))))
+                    .toList();
+            List<String> sentences = moves.isEmpty() ? page.moved(replanned.moves()) : List.of();
+            return new Proposal(result, Optional.of(chart), moves, sentences);
         }
         Wording wording = new Wording(units, opened.zone());
         List<String> why = ((ReplanResult.NotPossible) result)
                 .obstacles().stream().map(wording::obstacle).toList();
-        return new Proposal(result, Optional.empty(), why);
+        return new Proposal(result, Optional.empty(), List.of(), why);
+    }
+
+    /** What an act is called in the new plan, or in the old one where that alone has it. */
+    private String title(PieceChart chart, String actId) {
+        return chart.act(actId)
+                .or(() -> shown.get().flatMap(old -> old.chart().act(actId)))
+                .map(ActMark::title)
+                .orElse(actId);
     }
 
     private PieceChart chart(BatchAtHand opened, Plan plan, ReplanResult result) {
@@ -285,11 +382,18 @@ public final class BatchViewModel {
     }
 
     private void work(Task task) {
-        threads.background().execute(() -> {
+        work(threads.background(), task);
+    }
+
+    private void work(Executor where, Task task) {
+        where.execute(() -> {
             try {
                 task.run();
             } catch (StoreException | NotWrittenException failed) {
-                threads.ui().execute(() -> reply.set(Reply.failed(failed)));
+                threads.ui().execute(() -> {
+                    planning.set(false);
+                    reply.set(Reply.failed(failed));
+                });
             }
         });
     }

@@ -43,8 +43,12 @@ public final class GoingView {
         root.getChildren().clear();
         if (!going.soon().isEmpty()) root.getChildren().add(section("going.soon"));
         List<Soon> soon = going.soon();
-        for (int i = 0; i < Math.min(MOST_SOON, soon.size()); i++)
+        String day = "";
+        for (int i = 0; i < Math.min(MOST_SOON, soon.size()); i++) {
+            if (!soon.get(i).when().day().equals(day)) root.getChildren().add(day(soon.get(i)));
+            day = soon.get(i).when().day();
             root.getChildren().add(soon(i, soon.get(i)));
+        }
         if (!going.pieces().isEmpty()) root.getChildren().add(section("going.pieces"));
         for (int i = 0; i < going.pieces().size(); i++)
             root.getChildren().add(piece(i, going.pieces().get(i)));
@@ -67,13 +71,20 @@ public final class GoingView {
         title.getStyleClass().add("strong");
         Label piece = new Label(act.piece());
         piece.getStyleClass().add("caption");
-        Label when = new Label(act.when());
-        when.getStyleClass().add("caption");
+        Label when = new Label(act.when().clock());
+        when.setMinWidth(Region.USE_PREF_SIZE);
+        when.getStyleClass().add("body-2");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        VBox words = new VBox(title, new HBox(6, piece, gap, when));
-        return row(
-                "soon-" + index, words, act.title() + ", " + act.piece() + ", " + act.when(), act.file(), act.actId());
+        VBox words = new VBox(new HBox(6, title, gap, when), piece);
+        String spoken = act.title() + ", " + act.piece() + ", " + act.when().moment();
+        return row("soon-" + index, words, spoken, act.file(), act.actId());
+    }
+
+    private static Node day(Soon act) {
+        Label label = new Label(act.when().day());
+        label.getStyleClass().addAll("caption", "going-day");
+        return label;
     }
 
     private Node piece(int index, Piece piece) {

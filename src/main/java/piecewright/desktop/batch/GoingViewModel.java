@@ -3,6 +3,8 @@ package piecewright.desktop.batch;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -59,7 +61,10 @@ public final class GoingViewModel {
     }
 
     /** An act of the next two days. */
-    public record Soon(Path file, String actId, String title, String piece, Instant at, String when) {}
+    public record Soon(Path file, String actId, String title, String piece, Instant at, When when) {}
+
+    /** The day an act comes on and its hour, and both at once. */
+    public record When(String day, String clock, String moment) {}
 
     public GoingViewModel(
             Workspace workspace,
@@ -140,6 +145,15 @@ public final class GoingViewModel {
         return new Piece(file, title, sentence, moisture, Math.max(0, Math.min(1, done)));
     }
 
+    private static When when(Instant at, Instant now, MomentFormat moments) {
+        LocalDate day = LocalDate.ofInstant(at, moments.zone());
+        long ahead = ChronoUnit.DAYS.between(LocalDate.ofInstant(now, moments.zone()), day);
+        String named = ahead <= 0
+                ? WindowWords.say(at.isBefore(now) ? "going.overdue" : "going.today", moments.day(day))
+                : ahead == 1 ? WindowWords.say("going.tomorrow", moments.day(day)) : moments.day(day);
+        return new When(named, moments.clock(at), moments.moment(at));
+    }
+
     private List<Soon> soon(Path file, BatchAtHand batch, Where where, Instant now) {
         Wording wording = new Wording(units, batch.zone());
         MomentFormat moments = new MomentFormat(batch.zone(), units.locale());
@@ -153,7 +167,7 @@ public final class GoingViewModel {
                         wording.actTitle(act),
                         where.plan().subject().title(),
                         act.startsAt(),
-                        moments.moment(act.startsAt())))
+                        when(act.startsAt(), now, moments)))
                 .toList();
     }
 }

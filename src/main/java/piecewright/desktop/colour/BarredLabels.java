@@ -15,8 +15,10 @@ import piecewright.desktop.paint.Inks;
 final class BarredLabels {
     private final ColourViewModel model;
     private final Inks inks;
+    private final Font font;
 
-    BarredLabels(ColourViewModel model, Inks inks) {
+    BarredLabels(ColourViewModel model, Inks inks, Font font) {
+        this.font = font;
         this.model = model;
         this.inks = inks;
     }
@@ -45,7 +47,7 @@ final class BarredLabels {
     }
 
     private void label(GraphicsContext pen, MapFrame frame, Extent extent, String words) {
-        pen.setFont(Font.font("Lato Semibold", Font.getDefault().getSize() * 0.86));
+        pen.setFont(font);
         double width =
                 Math.min(frame.width() - 8, words.length() * pen.getFont().getSize() * 0.5 + 20);
         double height = pen.getFont().getSize() * 2;

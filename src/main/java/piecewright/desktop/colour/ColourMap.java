@@ -1,51 +1,41 @@
 package piecewright.desktop.colour;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.css.CssMetaData;
-import javafx.css.Styleable;
 import javafx.geometry.VPos;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.PixelWriter;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import piecewright.colour.ColourBand;
 import piecewright.desktop.colour.ColourField.Barred;
 import piecewright.desktop.colour.ColourField.Point;
 import piecewright.desktop.colour.ColourViewModel.Shown;
 import piecewright.desktop.paint.Ink;
-import piecewright.desktop.paint.Inked;
-import piecewright.desktop.paint.Inks;
+import piecewright.desktop.paint.Painted;
 import piecewright.text.ColourUnit;
 import piecewright.text.WindowWords;
 
 /** The map: hours across, temperature up, every point painted as one centimetre of its wort. */
-final class ColourMap extends Region implements Inked {
-    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
+final class ColourMap extends Painted {
     private static final Color ON_WORT = Color.rgb(22, 33, 31);
     private static final int COARSE = 4;
     private static final double QUARTER_HOURS = 0.25;
 
     private final ColourViewModel model;
-    private final Canvas canvas = new Canvas();
-    private final Inks inks = new Inks(this, this::requestLayout);
 
     ColourMap(ColourViewModel model) {
+        super("colour-map");
         this.model = model;
-        setId("colour-map");
-        getStyleClass().addAll("inked", "colour-map");
+        getStyleClass().add("colour-map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
-        getChildren().add(canvas);
         setMinSize(320, 260);
         setPrefSize(800, 420);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
@@ -75,16 +65,24 @@ final class ColourMap extends Region implements Inked {
     }
 
     private MapFrame frame(ColourField field) {
-        double em = Font.getDefault().getSize();
+        double em = em();
         return new MapFrame(field, 5 * em, 1.2 * em, getWidth() - 6 * em, getHeight() - 5.2 * em);
     }
 
+    /** A reader is told the hours of the chosen cure. */
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        GraphicsContext pen = canvas.getGraphicsContext2D();
-        pen.clearRect(0, 0, getWidth(), getHeight());
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        Optional<Shown> shown = model.shownProperty().get();
+        return switch (attribute) {
+            case VALUE -> shown.flatMap(Shown::point).map(Point::cureHours).orElse(0.0);
+            case MIN_VALUE -> shown.map(each -> each.field().leastHours()).orElse(0.0);
+            case MAX_VALUE -> shown.map(each -> each.field().mostHours()).orElse(1.0);
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
+    }
+
+    @Override
+    protected void paint(GraphicsContext pen) {
         setAccessibleText(model.verdict());
         model.shownProperty().get().ifPresent(shown -> paint(pen, frame(shown.field()), shown));
     }
@@ -154,7 +152,7 @@ final class ColourMap extends Region implements Inked {
         ColourUnit unit = model.units().colour();
         double least = unit.ofEbc(field.colourEbc(new Point(field.leastHours(), field.leastC())));
         double most = unit.ofEbc(field.colourEbc(new Point(field.mostHours(), field.mostC())));
-        pen.setFont(Font.font("Lato Semibold", Font.getDefault().getSize() * 0.86));
+        pen.setFont(semibold(0.86));
         int number = 0;
         for (double level : Contour.levels(least, most)) {
             double levelEbc = unit.ebcOf(level);
@@ -207,7 +205,7 @@ final class ColourMap extends Region implements Inked {
         pen.setLineWidth(3);
         Contour sought = Contour.of(frame.field(), soughtEbc);
         stroke(pen, frame, sought);
-        pen.setFont(Font.font("Lato Bold", Font.getDefault().getSize()));
+        pen.setFont(bold(1));
         label(pen, frame, sought, 0.12, model.quantities().colour(soughtEbc));
     }
 
@@ -225,12 +223,12 @@ final class ColourMap extends Region implements Inked {
         pen.setLineDashes(7, 4);
         pen.strokeRoundRect(left, top, Math.max(2, right - left), bottom - top, 8, 8);
         pen.setLineDashes();
-        pen.setFont(Font.font("Lato", Font.getDefault().getSize() * 0.86));
+        pen.setFont(plain(0.86));
         pen.setFill(ON_WORT);
         pen.setTextAlign(TextAlignment.LEFT);
         pen.setTextBaseline(VPos.BOTTOM);
         String words = WindowWords.say("colour.usual", frame.field().style().title());
-        pen.fillText(words, Math.min(left, frame.right() - 150) + 4, bottom - 4);
+        pen.fillText(words, Math.min(left, frame.right() - 11 * em()) + 4, bottom - 4);
     }
 
     private void bars(GraphicsContext pen, MapFrame frame) {
@@ -241,24 +239,24 @@ final class ColourMap extends Region implements Inked {
             for (double x = frame.left(); x < frame.right(); x += step) {
                 Optional<Barred> barred = frame.field().barred(frame.point(x + step / 2, y + step / 2));
                 if (barred.isEmpty() || barred.get() == Barred.NOT_THE_STYLE) continue;
-                pen.setFill(inks.of(Ink.SUNKEN, 0.82));
+                pen.setFill(inks().of(Ink.SUNKEN, 0.82));
                 double width = Math.min(step, frame.right() - x);
                 double height = Math.min(step, frame.bottom() - y);
                 pen.fillRect(x, y, width, height);
-                pen.setStroke(inks.of(Ink.EDGE));
+                pen.setStroke(inks().of(Ink.EDGE));
                 pen.strokeLine(x, y, x + width, y + height);
                 pen.strokeLine(x + width, y, x, y + height);
             }
         }
-        new BarredLabels(model, inks).paint(pen, frame);
+        new BarredLabels(model, inks(), semibold(0.86)).paint(pen, frame);
     }
 
     private void axes(GraphicsContext pen, MapFrame frame) {
-        pen.setStroke(inks.of(Ink.EDGE));
+        pen.setStroke(inks().of(Ink.EDGE));
         pen.setLineWidth(1);
         pen.strokeRect(frame.left() + 0.5, frame.top() + 0.5, frame.width(), frame.height());
-        pen.setFont(Font.font("Lato", Font.getDefault().getSize() * 0.86));
-        pen.setFill(inks.of(Ink.INK_2));
+        pen.setFont(plain(0.86));
+        pen.setFill(inks().of(Ink.INK_2));
         pen.setTextBaseline(VPos.CENTER);
         pen.setTextAlign(TextAlignment.RIGHT);
         double step = frame.height() / (frame.field().mostC() - frame.field().leastC()) > 12 ? 5 : 10;
@@ -272,15 +270,15 @@ final class ColourMap extends Region implements Inked {
         for (double hours = frame.field().leastHours(); hours <= frame.field().mostHours(); hours++) {
             pen.fillText(model.hours(hours), frame.x(hours), frame.bottom() + 6);
         }
-        pen.setFont(Font.font("Lato Bold", Font.getDefault().getSize() * 0.86));
+        pen.setFont(bold(0.86));
         pen.setTextAlign(TextAlignment.LEFT);
-        pen.fillText(WindowWords.say("colour.across"), frame.left(), frame.bottom() + 24);
+        pen.fillText(WindowWords.say("colour.across"), frame.left(), frame.bottom() + 10 + em());
     }
 
     private void handle(GraphicsContext pen, MapFrame frame, Point at) {
         double x = frame.x(at.cureHours());
         double y = frame.y(at.cureC());
-        pen.setStroke(inks.of(Ink.DAMSON));
+        pen.setStroke(inks().of(Ink.DAMSON));
         pen.setLineWidth(1.5);
         pen.setLineDashes(4, 3);
         pen.strokeLine(frame.left(), y, x, y);
@@ -293,18 +291,8 @@ final class ColourMap extends Region implements Inked {
         pen.fillOval(x - 9, y - 9, 18, 18);
         pen.setStroke(ON_WORT);
         pen.strokeOval(x - 9, y - 9, 18, 18);
-        pen.setStroke(inks.of(Ink.DAMSON));
+        pen.setStroke(inks().of(Ink.DAMSON));
         pen.setLineWidth(3);
         pen.strokeOval(x - 13, y - 13, 26, 26);
-    }
-
-    @Override
-    public Inks inks() {
-        return inks;
-    }
-
-    @Override
-    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
-        return META;
     }
 }

@@ -1,5 +1,6 @@
 package piecewright.desktop.colour;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -7,6 +8,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -29,10 +31,14 @@ public final class ColourView {
     private final HBox verdict = new HBox(10);
     private final Label note = new Label();
     private final VBox others = new VBox(6);
+    private final VBox unreached = new VBox(6);
+    private final TitledPane unreachedPane = new TitledPane("", unreached);
+    private final Label noMap = new Label();
+    private final ColourMap map;
 
     public ColourView(ColourViewModel model) {
         this.model = model;
-        ColourMap map = new ColourMap(model);
+        this.map = new ColourMap(model);
         VBox.setVgrow(map, Priority.ALWAYS);
         root.getStyleClass().add("middle");
         root.setId("colour-view");
@@ -46,15 +52,32 @@ public final class ColourView {
         formula.getStyleClass().add("caption");
         formula.setWrapText(true);
         formula.setMinHeight(Region.USE_PREF_SIZE);
-        root.getChildren().addAll(title, sentence(), note, verdict, map, formula, others);
+        root.getChildren().addAll(title, sentence(), note, verdict, noMap, map, formula, others, beer(), unreachedPane);
+        map.managedProperty().bind(map.visibleProperty());
+        formula.visibleProperty().bind(map.visibleProperty());
+        formula.managedProperty().bind(map.visibleProperty());
+        noMap.setId("colour-no-map");
+        noMap.setWrapText(true);
+        noMap.getStyleClass().add("empty");
+        noMap.visibleProperty().bind(map.visibleProperty().not());
+        noMap.managedProperty().bind(noMap.visibleProperty());
+        unreachedPane.setId("colour-unreached");
+        unreachedPane.setAnimated(false);
+        unreachedPane.setExpanded(false);
+        unreachedPane.setMinHeight(Region.USE_PREF_SIZE);
+        unreachedPane.getStyleClass().add("thing");
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.getStyleClass().add("middle-scroll");
         model.soughtProperty().addListener((sought, before, now) -> show());
         model.shownProperty().addListener((shown, before, now) -> show());
         model.noteProperty().addListener((typed, before, now) -> show());
-        model.otherWaysProperty().addListener((ways, before, now) -> ways(now));
+        model.waysProperty().addListener((ways, before, now) -> ways(now));
         show();
+    }
+
+    private Node beer() {
+        return new BeerView(new BeerViewModel(model.units()), model::seek).node();
     }
 
     public Node node() {
@@ -118,6 +141,8 @@ public final class ColourView {
         note.setText(model.noteProperty().get());
         note.setVisible(!note.getText().isEmpty());
         ColourViewModel.Sought sought = model.soughtProperty().get();
+        map.setVisible(model.hasMap());
+        noMap.setText(WindowWords.say("colour.no-map", sought.style().title()));
         style.setText(sought.style().title());
         house.setText(sought.house().name());
         if (!note.isVisible()) colour.setText(shownColour());
@@ -138,14 +163,23 @@ public final class ColourView {
         verdict.getChildren().setAll(Signs.corn(sought.colourEbc()), sentences);
     }
 
-    private void ways(List<String> ways) {
-        others.getChildren().clear();
+    private void ways(ColourViewModel.Ways ways) {
+        others.getChildren().setAll(sentences(ways.reached()));
+        unreached.getChildren().setAll(sentences(ways.unreached()));
+        unreachedPane.setText(WindowWords.say(
+                "colour.unreached", Integer.toString(ways.unreached().size())));
+        show();
+    }
+
+    private static List<Label> sentences(List<String> ways) {
+        List<Label> labels = new ArrayList<>();
         for (String way : ways) {
             Label sentence = new Label(way);
             sentence.setWrapText(true);
             sentence.setMinHeight(Region.USE_PREF_SIZE);
             sentence.getStyleClass().add("body-2");
-            others.getChildren().add(sentence);
+            labels.add(sentence);
         }
+        return labels;
     }
 }

@@ -1,6 +1,7 @@
 package piecewright.desktop.colour;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ public final class ColourViewModel {
     private final QuantityFormat quantities;
     private final Undoable<Sought> sought;
     private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<String>> otherWays = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Ways> ways = new ReadOnlyObjectWrapper<>(Ways.nothing());
     private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
     private final AtomicInteger latest = new AtomicInteger();
 
@@ -72,9 +73,25 @@ public final class ColourViewModel {
         return shown.getReadOnlyProperty();
     }
 
-    /** How each style reaches the colour, a sentence each. */
-    ReadOnlyObjectProperty<List<String>> otherWaysProperty() {
-        return otherWays.getReadOnlyProperty();
+    /** How each style reaches the colour. */
+    ReadOnlyObjectProperty<Ways> waysProperty() {
+        return ways.getReadOnlyProperty();
+    }
+
+    /**
+     * How styles come to the colour or do not, a sentence each.
+     *
+     * @param own of the style that is asked for
+     */
+    record Ways(String own, List<String> reached, List<String> unreached) {
+        Ways {
+            reached = List.copyOf(reached);
+            unreached = List.copyOf(unreached);
+        }
+
+        static Ways nothing() {
+            return new Ways("", List.of(), List.of());
+        }
     }
 
     /** What is wrong with the colour as typed; empty text when nothing is. */
@@ -82,11 +99,17 @@ public final class ColourViewModel {
         return note.getReadOnlyProperty();
     }
 
-    /** Styles whose cure makes their colour; the others have no map. */
     List<MaltStyle> styles() {
-        return styles.stream()
-                .filter(style -> style.oven().equals(OvenSchedule.none()))
-                .toList();
+        return styles;
+    }
+
+    /** Whether the cure of the style makes its colour; minutes in the oven make that of the others, and have no map. */
+    boolean hasMap() {
+        return hasMap(sought.get().style());
+    }
+
+    private static boolean hasMap(MaltStyle style) {
+        return style.oven().equals(OvenSchedule.none());
     }
 
     public void undo() {
@@ -113,11 +136,16 @@ public final class ColourViewModel {
                 note.set(WindowWords.say("colour.range", quantities.colour(DARKEST_EBC)));
                 return;
             }
-            note.set("");
-            sought.change(new Sought(sought.get().style(), sought.get().house(), colourEbc, Optional.empty()));
+            seek(colourEbc);
         } catch (UnreadableException unreadable) {
             note.set(String.valueOf(unreadable.getMessage()));
         }
+    }
+
+    /** Looks for a colour, EBC. */
+    void seek(double colourEbc) {
+        note.set("");
+        sought.change(new Sought(sought.get().style(), sought.get().house(), colourEbc, Optional.empty()));
     }
 
     /** Takes a point of the map; the colour becomes what it gives. */
@@ -174,6 +202,11 @@ public final class ColourViewModel {
     private void ask() {
         int ticket = latest.incrementAndGet();
         Sought asked = sought.get();
+        if (!hasMap(asked.style())) {
+            shown.set(Optional.empty());
+            askOthers(ticket, asked);
+            return;
+        }
         threads.background().execute(() -> {
             if (ticket != latest.get()) return;
             ColourField field = ColourField.of(asked.style(), asked.house());
@@ -188,21 +221,32 @@ public final class ColourViewModel {
         threads.background().execute(() -> {
             if (ticket != latest.get()) return;
             ColourChoice choice = ColourChoice.of(asked.colourEbc(), styles, Optional.of(asked.house()));
-            ColourPage page = new ColourPage(units);
-            List<String> ways = choice.ways().stream()
-                    .filter(way -> !way.style().equals(asked.style()))
-                    .map(way -> page.way(way.style().title(), way.reach())
-                            .replaceAll("\\s+", " ")
-                            .strip())
-                    .toList();
+            Ways found = ways(choice, asked.style());
             threads.ui().execute(() -> {
-                if (ticket == latest.get()) otherWays.set(ways);
+                if (ticket == latest.get()) ways.set(found);
             });
         });
     }
 
+    private Ways ways(ColourChoice choice, MaltStyle asked) {
+        ColourPage page = new ColourPage(units);
+        String own = "";
+        List<String> reached = new ArrayList<>();
+        List<String> unreached = new ArrayList<>();
+        for (ColourChoice.Way way : choice.ways()) {
+            String sentence = page.way(way.style().title(), way.reach())
+                    .replaceAll("\\s+", " ")
+                    .strip();
+            if (way.style().equals(asked)) own = sentence;
+            else if (way.reach().isReached()) reached.add(sentence);
+            else unreached.add(sentence);
+        }
+        return new Ways(own, reached, unreached);
+    }
+
     /** What the chosen cure gives, or why nothing on the map does. */
     String verdict() {
+        if (!hasMap() && !ways.get().own().isEmpty()) return ways.get().own();
         if (shown.get().isEmpty()) return WindowWords.say("working");
         Shown now = shown.get().get();
         if (now.point().isEmpty()) {

@@ -1,30 +1,22 @@
 package piecewright.desktop.grain;
 
-import java.util.List;
-import javafx.css.CssMetaData;
-import javafx.css.Styleable;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 import piecewright.desktop.paint.Ink;
-import piecewright.desktop.paint.Inked;
-import piecewright.desktop.paint.Inks;
+import piecewright.desktop.paint.Painted;
 import piecewright.grain.GerminationCount;
 import piecewright.text.WindowWords;
 
 /** A dish as a grid of corns: those that grew are full and have a root, the others are empty. */
-final class DishGrid extends Region implements Inked {
-    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
+final class DishGrid extends Painted {
     private static final double PITCH = 15;
     private static final int COLUMNS = 10;
     private static final int TEN = 10;
 
-    private final Canvas canvas = new Canvas();
-    private final Inks inks = new Inks(this, this::requestLayout);
     private final GerminationCount dish;
     private final Counted counted;
 
@@ -34,10 +26,10 @@ final class DishGrid extends Region implements Inked {
     }
 
     DishGrid(int number, GerminationCount dish, Counted counted) {
+        super("dish-" + number);
         this.dish = dish;
         this.counted = counted;
-        setId("dish-" + number);
-        getStyleClass().addAll("inked", "dish");
+        getStyleClass().add("dish");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
         setAccessibleText(WindowWords.say(
@@ -48,7 +40,6 @@ final class DishGrid extends Region implements Inked {
         int rows = (dish.corns() + COLUMNS - 1) / COLUMNS;
         setMinSize(COLUMNS * PITCH + 8, rows * PITCH + 8);
         setMaxSize(COLUMNS * PITCH + 8, rows * PITCH + 8);
-        getChildren().add(canvas);
         addEventHandler(MouseEvent.MOUSE_CLICKED, event -> {
             requestFocus();
             int column = (int) ((event.getX() - 4) / PITCH);
@@ -71,34 +62,30 @@ final class DishGrid extends Region implements Inked {
     }
 
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        GraphicsContext pen = canvas.getGraphicsContext2D();
-        pen.clearRect(0, 0, getWidth(), getHeight());
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return switch (attribute) {
+            case VALUE -> (double) dish.germinated();
+            case MIN_VALUE -> 0.0;
+            case MAX_VALUE -> (double) dish.corns();
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
+    }
+
+    @Override
+    protected void paint(GraphicsContext pen) {
         for (int corn = 0; corn < dish.corns(); corn++) {
             double x = 4 + corn % COLUMNS * PITCH + PITCH / 2;
             double y = 4 + corn / COLUMNS * PITCH + PITCH / 2;
             pen.setLineWidth(1.3);
             if (corn < dish.germinated()) {
-                pen.setFill(inks.of(Ink.LEAF));
+                pen.setFill(inks().of(Ink.LEAF));
                 pen.fillOval(x - 3.6, y - 5, 7.2, 9);
-                pen.setStroke(inks.of(Ink.LEAF));
+                pen.setStroke(inks().of(Ink.LEAF));
                 pen.strokeLine(x, y + 3, x + 2.5, y + 7);
             } else {
-                pen.setStroke(inks.of(Ink.CAUTION));
+                pen.setStroke(inks().of(Ink.CAUTION));
                 pen.strokeOval(x - 3.6, y - 5, 7.2, 9);
             }
         }
-    }
-
-    @Override
-    public Inks inks() {
-        return inks;
-    }
-
-    @Override
-    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
-        return META;
     }
 }

@@ -17,12 +17,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.SegmentedButton;
 import piecewright.app.Workspace.Kept;
-import piecewright.house.AirTemperature;
-import piecewright.house.Heater;
 import piecewright.house.House;
-import piecewright.house.Kit;
 import piecewright.house.Person;
-import piecewright.house.Place;
 import piecewright.text.QuantityFormat;
 import piecewright.text.WindowWords;
 
@@ -36,7 +32,6 @@ public final class HouseView {
     private final MenuButton person = new MenuButton();
     private final WeekGrid grid;
     private final Label gaps = new Label();
-    private final VBox facts = new VBox(12);
     private final Label note = new Label();
 
     public HouseView(HouseViewModel model) {
@@ -54,8 +49,12 @@ public final class HouseView {
         VBox week = new VBox(8, brushes(), grid, gaps, note);
         VBox.setVgrow(grid, Priority.ALWAYS);
         HBox.setHgrow(week, Priority.ALWAYS);
-        facts.setMinWidth(300);
-        facts.setPrefWidth(340);
+        VBox things = new VBox(12, new FactsView(model).node(), new DaysView(model).node());
+        ScrollPane facts = new ScrollPane(things);
+        facts.setFitToWidth(true);
+        facts.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        facts.setFocusTraversable(false);
+        facts.getStyleClass().add("facts");
         HBox both = new HBox(24, week, facts);
         VBox.setVgrow(both, Priority.ALWAYS);
         root.getChildren().addAll(head(), both);
@@ -137,80 +136,5 @@ public final class HouseView {
                             Duration.ofMinutes(15L * shown.week().longestAway(day))));
         }
         gaps.setText(WindowWords.say("house.gaps", words.toString()));
-        facts(shown.house());
-    }
-
-    private void facts(House shown) {
-        facts.getChildren().clear();
-        VBox places = card("house.places");
-        for (Place place : shown.places()) {
-            places.getChildren().add(fact(place.name(), air(place.air())));
-        }
-        places.getChildren().add(fact(WindowWords.say("house.water"), quantities.temperature(shown.steepWaterC())));
-        VBox kit = card("house.kit");
-        kit(shown.kit(), kit);
-        facts.getChildren().addAll(places, kit);
-    }
-
-    private static VBox card(String key) {
-        Label title = new Label(WindowWords.say(key));
-        title.getStyleClass().add("strong");
-        VBox card = new VBox(6, title);
-        card.getStyleClass().add("card");
-        return card;
-    }
-
-    private void kit(Kit kit, VBox card) {
-        kit.vessels()
-                .forEach(vessel -> card.getChildren().add(fact(vessel.name(), quantities.volume(vessel.volumeL()))));
-        kit.trays().forEach(trays -> card.getChildren().add(fact(trays.name(), quantities.area(trays.totalAreaM2()))));
-        kit.boxes().forEach(box -> card.getChildren().add(fact(box.name(), quantities.volume(box.volumeL()))));
-        for (Heater heater : kit.heaters()) {
-            String range = WindowWords.say(
-                    heater.control().safeUnattended() ? "house.heater.safe" : "house.heater.watched",
-                    quantities.temperature(heater.air().range().lowC()),
-                    quantities.temperature(heater.air().range().highC()));
-            card.getChildren().add(fact(heater.name(), range));
-        }
-        card.getChildren()
-                .add(fact(
-                        WindowWords.say("house.scale"),
-                        WindowWords.say(
-                                "house.scale.is",
-                                quantities.mass(kit.scale().stepG() / 1000),
-                                quantities.roughMass(kit.scale().capacityKg()))));
-    }
-
-    private String air(AirTemperature air) {
-        if (air instanceof AirTemperature.Constant constant) return quantities.temperature(constant.airC());
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        String key = "house.air.daily";
-        if (air instanceof AirTemperature.Daily daily) {
-            low = daily.lowC();
-            high = daily.highC();
-        } else if (air instanceof AirTemperature.Dated dated) {
-            for (AirTemperature.Daily daily : dated.days().values()) {
-                low = Math.min(low, daily.lowC());
-                high = Math.max(high, daily.highC());
-            }
-        } else if (air instanceof AirTemperature.Logged logged) {
-            key = "house.air.logged";
-            for (AirTemperature.Reading reading : logged.readings()) {
-                low = Math.min(low, reading.airC());
-                high = Math.max(high, reading.airC());
-            }
-        }
-        return WindowWords.say(key, quantities.temperature(low), quantities.temperature(high));
-    }
-
-    private static Node fact(String name, String figure) {
-        Label words = new Label(name);
-        words.setWrapText(true);
-        Label value = new Label(figure);
-        value.setWrapText(true);
-        value.getStyleClass().add("body-2");
-        value.setMinHeight(Region.USE_PREF_SIZE);
-        return new VBox(words, value);
     }
 }

@@ -1,32 +1,40 @@
 package piecewright.desktop.house;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import piecewright.app.HouseHours;
 import piecewright.app.Workspace.Kept;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.house.House;
 import piecewright.house.Person;
+import piecewright.store.HouseText;
+import piecewright.store.HouseText.Flag;
+import piecewright.store.HouseText.Thing;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
+import piecewright.text.UnreadableException;
 
-/** A household whose usual weeks are painted; every stroke is kept in its file. */
+/** A household whose hours are painted and whose places and kit are typed; every change is kept in its file. */
 public final class HouseViewModel {
     private final Threads threads;
     private final DisplayUnits units;
+    private final HouseFigures figures;
     private final Undoable<Shown> shown;
     private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
     private final AtomicInteger latest = new AtomicInteger();
+    private String onDisk;
 
     /** A household, whose week is painted, and that week. */
-    record Shown(Path file, House house, String person, PaintedWeek week) {
-        Shown withWeek(PaintedWeek changed) {
-            return new Shown(file, house, person, changed);
+    record Shown(HouseText text, House house, String person, PaintedWeek week) {
+        Path file() {
+            return text.file();
         }
 
         Optional<Person> who() {
@@ -34,28 +42,42 @@ public final class HouseViewModel {
                     .filter(each -> each.name().equals(person))
                     .findFirst();
         }
+
+        /** Where that person stands in the file. */
+        int personIndex() {
+            return house.people().stream().map(Person::name).toList().indexOf(person);
+        }
     }
 
-    public HouseViewModel(Kept<House> first, Threads threads, DisplayUnits units) {
+    private interface Change {
+        HouseText of(HouseText text) throws StoreException, UnreadableException;
+    }
+
+    public HouseViewModel(Kept<House> first, Threads threads, DisplayUnits units) throws StoreException {
         this.threads = threads;
         this.units = units;
-        this.shown = new Undoable<>(shown(first, first.thing().people().get(0).name()));
-        shown.valueProperty().addListener((property, before, now) -> keep(before, now));
+        this.figures = new HouseFigures(units);
+        HouseText text = HouseText.read(first.file());
+        this.onDisk = text.text();
+        this.shown = new Undoable<>(shown(text, ""));
+        shown.valueProperty().addListener((property, before, now) -> keep(now));
     }
 
-    private static Shown shown(Kept<House> kept, String person) {
-        PaintedWeek week = kept.thing().people().stream()
+    /** The household of a text; the first person where there is none of that name. */
+    private static Shown shown(HouseText text, String person) throws StoreException {
+        House house = text.house();
+        Person who = house.people().stream()
                 .filter(each -> each.name().equals(person))
                 .findFirst()
-                .map(each -> PaintedWeek.of(each.week()))
-                .orElseGet(() -> PaintedWeek.of(java.util.Map.of()));
-        return new Shown(kept.file(), kept.thing(), person, week);
+                .orElse(house.people().get(0));
+        return new Shown(text, house, who.name(), PaintedWeek.of(who.week()));
     }
 
     ReadOnlyObjectProperty<Shown> shownProperty() {
         return shown.valueProperty();
     }
 
+    /** What went wrong with the file; empty text when nothing did. */
     ReadOnlyStringProperty noteProperty() {
         return note.getReadOnlyProperty();
     }
@@ -64,8 +86,42 @@ public final class HouseViewModel {
         return units;
     }
 
+    HouseFigures figures() {
+        return figures;
+    }
+
     void choose(Kept<House> kept) {
-        shown.change(shown(kept, kept.thing().people().get(0).name()));
+        telling(() -> shown.change(opened(kept.file(), "")));
+    }
+
+    /** Shows what another program wrote into the file since. */
+    public void reread() {
+        telling(() -> {
+            Shown now = shown.get();
+            HouseText there = HouseText.read(now.file());
+            if (there.text().equals(onDisk)) return;
+            onDisk = there.text();
+            shown.change(shown(there, now.person()));
+        });
+    }
+
+    private Shown opened(Path file, String person) throws StoreException {
+        HouseText text = HouseText.read(file);
+        onDisk = text.text();
+        return shown(text, person);
+    }
+
+    private interface Task {
+        void run() throws StoreException;
+    }
+
+    private void telling(Task task) {
+        try {
+            task.run();
+            note.set("");
+        } catch (StoreException failed) {
+            note.set(String.valueOf(failed.getMessage()));
+        }
     }
 
     void choosePerson(String person) {
@@ -74,11 +130,68 @@ public final class HouseViewModel {
                 .filter(each -> each.name().equals(person))
                 .findFirst()
                 .ifPresent(
-                        each -> shown.change(new Shown(now.file(), now.house(), person, PaintedWeek.of(each.week()))));
+                        each -> shown.change(new Shown(now.text(), now.house(), person, PaintedWeek.of(each.week()))));
     }
 
     void paint(PaintedWeek week) {
-        shown.change(shown.get().withWeek(week));
+        Shown now = shown.get();
+        if (week.equals(now.week())) return;
+        note.set(changed(text -> text.withWeek(now.person(), week.hours())));
+    }
+
+    /** One value as somebody types it; what is wrong with it, or nothing. */
+    String type(String pointer, HouseField field, String typed) {
+        return changed(text -> {
+            if (typed.isBlank() && field.need() == HouseField.Need.OPTIONAL) return text.without(pointer);
+            return switch (field.kind()) {
+                case NAME, PLACE -> text.withText(pointer, typed.strip());
+                default -> text.withNumber(pointer, figures.read(field.kind(), typed));
+            };
+        });
+    }
+
+    String set(String pointer, Flag flag) {
+        return changed(text -> text.withFlag(pointer, flag));
+    }
+
+    /** How warm a place is, day in day out, or from a logger's file; what is wrong with it, or nothing. */
+    String typeAir(int place, String typed) {
+        return changed(text -> {
+            HouseFigures.Air air = figures.air(typed);
+            return text.withAir(place, air.figures(), air.loggerCsv());
+        });
+    }
+
+    String typeWater(String typed) {
+        return changed(text -> text.withNumber("/steepWaterC", figures.read(HouseField.Kind.TEMPERATURE, typed)));
+    }
+
+    /** One more thing of a kind. */
+    String add(Thing thing, String name) {
+        return changed(text -> text.added(thing, name));
+    }
+
+    String remove(String pointer) {
+        return changed(text -> text.without(pointer));
+    }
+
+    /** Hours of one dated day, such as "07:30-22:30"; none for away. */
+    String except(LocalDate day, String typed) {
+        List<String> hours = typed.isBlank() ? List.of() : List.of(typed.strip().split("\\s*,\\s*"));
+        return changed(text -> text.withException(shown.get().personIndex(), day, hours));
+    }
+
+    private String changed(Change change) {
+        try {
+            Shown now = shown.get();
+            HouseText text = change.of(now.text());
+            if (!text.equals(now.text())) shown.change(shown(text, now.person()));
+            return "";
+        } catch (StoreException refused) {
+            return String.valueOf(refused.getMessage()).replace(shown.get().file() + ": ", "");
+        } catch (UnreadableException unreadable) {
+            return String.valueOf(unreadable.getMessage());
+        }
     }
 
     public void undo() {
@@ -89,22 +202,36 @@ public final class HouseViewModel {
         shown.redo();
     }
 
-    private void keep(Shown before, Shown now) {
-        boolean painted = before.file().equals(now.file())
-                && before.person().equals(now.person())
-                && !before.week().equals(now.week());
-        if (!painted) return;
+    private void keep(Shown now) {
+        if (now.text().text().equals(onDisk)) return;
+        onDisk = now.text().text();
         int ticket = latest.incrementAndGet();
         threads.background().execute(() -> {
             if (ticket != latest.get()) return;
             String trouble = "";
             try {
-                HouseHours.changed(now.file(), now.person(), now.week().hours());
+                now.text().write();
             } catch (StoreException failed) {
                 trouble = String.valueOf(failed.getMessage());
             }
             String sentence = trouble;
             threads.ui().execute(() -> note.set(sentence));
         });
+    }
+
+    /** Values of a thing by their keys, for a summary. */
+    Map<String, String> words(Thing thing, int index) {
+        Map<String, String> words = new java.util.LinkedHashMap<>();
+        for (HouseField field : HouseField.of(thing)) {
+            words.put(field.key(), shownValue(thing.list() + "/" + index + "/" + field.key(), field));
+        }
+        return words;
+    }
+
+    /** A value as it is shown: a figure in the person's unit, a text as it was written. */
+    String shownValue(String pointer, HouseField field) {
+        HouseText text = shown.get().text();
+        String written = text.value(pointer).orElse("");
+        return text.isNumber(pointer) ? figures.shown(field.kind(), Double.parseDouble(written)) : written;
     }
 }

@@ -3,48 +3,38 @@ package piecewright.desktop.house;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
-import java.util.List;
 import java.util.Locale;
-import javafx.css.CssMetaData;
-import javafx.css.Styleable;
 import javafx.geometry.VPos;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import piecewright.desktop.paint.Ink;
-import piecewright.desktop.paint.Inked;
-import piecewright.desktop.paint.Inks;
+import piecewright.desktop.paint.Painted;
 import piecewright.house.LocalHours;
 import piecewright.text.WindowWords;
 
 /** A usual week to paint on: drag with the mouse, or move with arrows, mark with Shift, and press 1 or 2. */
-final class WeekGrid extends Region implements Inked {
-    private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
+final class WeekGrid extends Painted {
     private static final int STEP = 2;
 
     private final HouseViewModel model;
-    private final Canvas canvas = new Canvas();
-    private final Inks inks = new Inks(this, this::requestLayout);
     private DayOfWeek day = DayOfWeek.MONDAY;
     private int from = 24;
     private int until = 26;
     private boolean freeing = true;
 
     WeekGrid(HouseViewModel model) {
+        super("week-grid");
         this.model = model;
-        setId("week-grid");
-        getStyleClass().addAll("inked", "week-grid");
+        getStyleClass().add("week-grid");
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleRole(AccessibleRole.SLIDER);
         setMinSize(360, 380);
         setPrefSize(600, 500);
-        getChildren().add(canvas);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
         focusedProperty().addListener((focused, before, now) -> requestLayout());
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
@@ -118,11 +108,11 @@ final class WeekGrid extends Region implements Inked {
     }
 
     private double left() {
-        return Font.getDefault().getSize() * 3;
+        return em() * 3;
     }
 
     private double top() {
-        return Font.getDefault().getSize() * 2;
+        return em() * 2;
     }
 
     private double columnWidth() {
@@ -133,12 +123,19 @@ final class WeekGrid extends Region implements Inked {
         return (getHeight() - top() - 10) / PaintedWeek.QUARTERS;
     }
 
+    /** A reader is told at which quarter of the week the caret stands. */
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        GraphicsContext pen = canvas.getGraphicsContext2D();
-        pen.clearRect(0, 0, getWidth(), getHeight());
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return switch (attribute) {
+            case VALUE -> (double) day.ordinal() * PaintedWeek.QUARTERS + from;
+            case MIN_VALUE -> 0.0;
+            case MAX_VALUE -> 7.0 * PaintedWeek.QUARTERS - 1;
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
+    }
+
+    @Override
+    protected void paint(GraphicsContext pen) {
         PaintedWeek week = model.shownProperty().get().week();
         for (DayOfWeek each : DayOfWeek.values()) column(pen, week, each);
         hours(pen);
@@ -154,45 +151,44 @@ final class WeekGrid extends Region implements Inked {
     private void column(GraphicsContext pen, PaintedWeek week, DayOfWeek each) {
         double x = left() + each.ordinal() * columnWidth();
         double width = columnWidth() - 4;
-        pen.setFill(inks.of(Ink.SUNKEN));
+        pen.setFill(inks().of(Ink.SUNKEN));
         pen.fillRect(x, top(), width, PaintedWeek.QUARTERS * quarterHeight());
-        pen.setFont(Font.font(
-                each.getValue() > 5 ? "Lato Bold" : "Lato", Font.getDefault().getSize() * 0.93));
+        pen.setFont(each.getValue() > 5 ? bold(0.93) : plain(0.93));
         pen.setTextAlign(TextAlignment.CENTER);
         pen.setTextBaseline(VPos.CENTER);
-        pen.setFill(inks.of(Ink.INK));
+        pen.setFill(inks().of(Ink.INK));
         pen.fillText(each.getDisplayName(TextStyle.SHORT, model.units().locale()), x + width / 2, top() / 2);
         for (LocalHours free : week.hours(each)) {
             double y = top() + free.fromInclusive().toSecondOfDay() / 900.0 * quarterHeight();
             boolean midnight = free.untilExclusive().equals(LocalTime.MIDNIGHT);
             double quarters = (midnight ? 86400 : free.untilExclusive().toSecondOfDay()) / 900.0;
             double height = top() + quarters * quarterHeight() - y;
-            pen.setFill(inks.of(Ink.DAMSON_SOFT));
+            pen.setFill(inks().of(Ink.DAMSON_SOFT));
             pen.fillRoundRect(x, y, width, height, 6, 6);
-            pen.setStroke(inks.of(Ink.DAMSON));
+            pen.setStroke(inks().of(Ink.DAMSON));
             pen.setLineWidth(1.2);
             pen.strokeRoundRect(x + 0.5, y + 0.5, width - 1, height - 1, 6, 6);
-            pen.setFill(inks.of(Ink.DAMSON));
+            pen.setFill(inks().of(Ink.DAMSON));
             pen.fillRect(x, y + 2, 4, height - 4);
             if (height > 32) {
-                pen.setFill(inks.of(Ink.INK));
+                pen.setFill(inks().of(Ink.INK));
                 pen.fillText(free.fromInclusive().toString(), x + width / 2, y + 10);
                 pen.fillText(midnight ? "24:00" : free.untilExclusive().toString(), x + width / 2, y + height - 10);
             } else if (height > 14) {
-                pen.setFill(inks.of(Ink.INK));
+                pen.setFill(inks().of(Ink.INK));
                 pen.fillText(free.fromInclusive().toString(), x + width / 2, y + height / 2);
             }
         }
     }
 
     private void hours(GraphicsContext pen) {
-        pen.setFont(Font.font("Lato", Font.getDefault().getSize() * 0.86));
+        pen.setFont(plain(0.86));
         pen.setTextAlign(TextAlignment.RIGHT);
-        pen.setFill(inks.of(Ink.INK_3));
+        pen.setFill(inks().of(Ink.INK_3));
         for (int hour = 0; hour <= 24; hour += 3) {
             double y = top() + hour * 4 * quarterHeight();
             pen.fillText(String.format(Locale.ROOT, "%02d", hour), left() - 6, y);
-            pen.setStroke(inks.of(Ink.LINE));
+            pen.setStroke(inks().of(Ink.LINE));
             pen.setLineWidth(1);
             pen.setLineDashes(1, 4);
             pen.strokeLine(left(), Math.floor(y) + 0.5, getWidth(), Math.floor(y) + 0.5);
@@ -204,7 +200,7 @@ final class WeekGrid extends Region implements Inked {
         if (!isFocused()) return;
         double x = left() + day.ordinal() * columnWidth() - 2;
         double y = top() + from * quarterHeight();
-        pen.setStroke(inks.of(Ink.INK));
+        pen.setStroke(inks().of(Ink.INK));
         pen.setLineWidth(2);
         pen.strokeRoundRect(x, y, columnWidth(), (until - from) * quarterHeight(), 6, 6);
     }
@@ -213,15 +209,5 @@ final class WeekGrid extends Region implements Inked {
         return quarter == PaintedWeek.QUARTERS
                 ? "24:00"
                 : PaintedWeek.time(quarter).toString();
-    }
-
-    @Override
-    public Inks inks() {
-        return inks;
-    }
-
-    @Override
-    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
-        return META;
     }
 }

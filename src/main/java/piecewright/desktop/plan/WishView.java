@@ -39,6 +39,7 @@ public final class WishView {
     private final PlanTimeline timeline;
     private final VBox root = new VBox();
     private final ScrollPane scroll = new ScrollPane(root);
+    private final ChecksView checks;
     private final VBox notes = new VBox();
     private final FlowPane verdict = new FlowPane();
     private final HBox progress;
@@ -56,6 +57,7 @@ public final class WishView {
         this.units = units;
         this.sentence = new SentenceView(model, units);
         this.progress = progress();
+        this.checks = new ChecksView(units);
         root.getStyleClass().add("middle");
         root.setId("wish-view");
         verdict.getStyleClass().add("verdict");
@@ -69,7 +71,7 @@ public final class WishView {
         scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("middle-scroll");
-        root.getChildren().addAll(head(), sentence.node(), notes, verdict, progress, stale, timeline);
+        root.getChildren().addAll(head(), sentence.node(), notes, verdict, checks.node(), progress, stale, timeline);
         listen();
     }
 
@@ -155,6 +157,7 @@ public final class WishView {
         timeline.chartProperty().set(drafted.map(Drafted::chart));
         verdict.getChildren().clear();
         drafted.ifPresent(shown -> {
+            checks.show(shown.plan());
             for (Drafted.Figure figure : shown.verdict()) verdict.getChildren().add(figure(figure));
         });
     }

@@ -51,6 +51,12 @@ public record Looks(Theme theme, int textPercent) {
         scene.getRoot().setStyle("-fx-font-size: " + Math.round(USUAL_FONT * textPercent / 100) + "px;");
     }
 
+    /** Size of the text of a dressed scene, pixels. */
+    static double em(Scene scene) {
+        String style = scene.getRoot().getStyle().replaceAll("\\D", "");
+        return style.isEmpty() ? USUAL_FONT : Double.parseDouble(style);
+    }
+
     private static String sheet(String name) {
         return Objects.requireNonNull(Looks.class.getResource("/piecewright/desktop/" + name), name)
                 .toExternalForm();

@@ -34,7 +34,8 @@ public final class Rail {
         BATCH,
         COLOUR,
         GRAIN,
-        HOUSE
+        HOUSE,
+        LEARNED
     }
 
     /** What can be asked of the window from here. */

@@ -7,47 +7,56 @@ import javafx.scene.Parent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 
-/** One window, three zones: what is on the go, what is looked at, and the sheet of one act. */
+/** One window, three zones: what is on the go, what is looked at, and what belongs beside it. */
 public final class Shell {
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final double NARROW_BELOW = 1150;
+    private static final double BELOW_RATIO = 0.42;
 
     private final BorderPane root = new BorderPane();
-    private Optional<Node> sheet = Optional.empty();
+    private final BorderPane looked = new BorderPane();
+    private Optional<Node> side = Optional.empty();
     private Looks looks = Looks.usual();
 
     public Shell(Rail rail) {
         root.getStyleClass().add("shell");
         root.setLeft(rail.node());
+        root.setCenter(looked);
         root.widthProperty()
                 .addListener(
                         (width, before, now) -> root.pseudoClassStateChanged(NARROW, now.doubleValue() < NARROW_BELOW));
+        root.heightProperty().addListener((height, before, now) -> placeSide());
     }
 
     public Parent node() {
         return root;
     }
 
-    /** Shows a screen, with the sheet beside it where it has one. */
+    /** Shows a screen, with what belongs beside it where there is something. */
     public void show(Node screen, Optional<Node> beside) {
-        root.setCenter(screen);
-        sheet = beside;
-        placeSheet();
+        looked.setCenter(screen);
+        side = beside;
+        placeSide();
     }
 
     public void dress(Looks changed) {
         looks = changed;
         looks.on(root.getScene());
-        placeSheet();
+        placeSide();
     }
 
-    private void placeSheet() {
-        root.setRight(null);
-        root.setBottom(null);
-        sheet.ifPresent(node -> {
-            if (looks.sheetBelow()) root.setBottom(node);
-            else root.setRight(node);
-            if (node instanceof Region region) region.setMaxHeight(looks.sheetBelow() ? 280 : Double.MAX_VALUE);
+    private void placeSide() {
+        looked.setRight(null);
+        looked.setBottom(null);
+        side.ifPresent(node -> {
+            if (looks.sheetBelow()) looked.setBottom(node);
+            else looked.setRight(node);
+            if (node instanceof Region region) {
+                double below = Math.round(root.getHeight() * BELOW_RATIO);
+                region.setMaxWidth(looks.sheetBelow() ? Double.MAX_VALUE : Region.USE_COMPUTED_SIZE);
+                region.setPrefHeight(looks.sheetBelow() ? below : Region.USE_COMPUTED_SIZE);
+                region.setMaxHeight(looks.sheetBelow() ? below : Double.MAX_VALUE);
+            }
         });
     }
 }

@@ -66,7 +66,8 @@ public final class ChartWriter {
                 .map(act -> ActMark.of(act, wording, standing.apply(act)))
                 .toList();
         PieceChart.Frame frame = DayShades.frame(request.house(), from, until, end);
-        return new PieceChart(frame, acts, ribbons(), traces(from, until), shelves(), List.of());
+        return new PieceChart(
+                frame, acts, ribbons(), traces(from, until), PieceChart.Bands.none(), shelves(), List.of());
     }
 
     private List<Ribbon> ribbons() {

@@ -7,6 +7,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.CycleMethod;
 import javafx.scene.paint.LinearGradient;
+import javafx.scene.paint.Paint;
 import javafx.scene.paint.Stop;
 import javafx.scene.text.TextAlignment;
 import piecewright.colour.Swatch;
@@ -33,6 +34,14 @@ final class DataPainter {
         Lanes lanes = on.lanes();
         PieceChart.Traces traces = on.chart().traces();
         FoldedScale heat = Scales.heat(on.chart());
+        PieceChart.Bands bands = on.chart().bands();
+        band(
+                on,
+                bands.grain(),
+                on.inks().of(Ink.RASPBERRY, 0.20),
+                c -> lanes.heat().y(heat.heightRatio(c)));
+        band(on, bands.growth(), on.inks().of(Ink.LEAF, 0.22), grown -> Scales.growthY(lanes, grown));
+        band(on, bands.moisture(), on.inks().of(Ink.WATER, 0.22), percent -> Scales.moistureY(lanes, percent));
         on.stroke(Ink.SLATE, 1.5, 2, 3.5);
         line(on, traces.air(), airC -> lanes.heat().y(heat.heightRatio(airC)));
         on.stroke(Ink.RASPBERRY, 2);
@@ -50,6 +59,29 @@ final class DataPainter {
                     quantities.colour(colours.get(0).figure()),
                     quantities.colour(colours.get(colours.size() - 1).figure()));
         }
+    }
+
+    /** Along the low edge and back along the high one, as far as it can be seen. */
+    private static void band(Drawing on, PieceChart.Edges edges, Paint paint, DoubleUnaryOperator y) {
+        List<Trace.Point> low = edges.low().points();
+        List<Trace.Point> high = edges.high().points();
+        if (low.size() < 2) return;
+        int first = Math.max(0, edges.low().firstAfter(on.scale().at(-2)) - 1);
+        int last = Math.min(low.size() - 1, edges.low().firstAfter(on.scale().at(on.widthPixels() + 2)));
+        on.pen().setFill(paint);
+        on.pen().beginPath();
+        on.pen()
+                .moveTo(
+                        on.x(low.get(first).at()),
+                        y.applyAsDouble(low.get(first).figure()));
+        for (int i = first + 1; i <= last; i++) {
+            on.pen().lineTo(on.x(low.get(i).at()), y.applyAsDouble(low.get(i).figure()));
+        }
+        for (int i = last; i >= first; i--) {
+            on.pen().lineTo(on.x(high.get(i).at()), y.applyAsDouble(high.get(i).figure()));
+        }
+        on.pen().closePath();
+        on.pen().fill();
     }
 
     private static void shelf(Drawing on, Shelf shelf) {

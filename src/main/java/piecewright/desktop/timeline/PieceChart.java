@@ -10,12 +10,19 @@ import piecewright.plan.Availability.Stretch;
 
 /** One piece along time, as figures: all that the timeline draws. */
 public record PieceChart(
-        Frame frame, List<ActMark> acts, List<Ribbon> ribbons, Traces traces, List<Shelf> shelves, List<Dot> dots) {
+        Frame frame,
+        List<ActMark> acts,
+        List<Ribbon> ribbons,
+        Traces traces,
+        Bands bands,
+        List<Shelf> shelves,
+        List<Dot> dots) {
     public PieceChart {
         Objects.requireNonNull(frame);
         acts = List.copyOf(acts);
         ribbons = List.copyOf(ribbons);
         Objects.requireNonNull(traces);
+        Objects.requireNonNull(bands);
         shelves = List.copyOf(shelves);
         dots = List.copyOf(dots);
     }
@@ -48,7 +55,26 @@ public record PieceChart(
 
     /** This piece with figures that were measured. */
     public PieceChart withDots(List<Dot> measured) {
-        return new PieceChart(frame, acts, ribbons, traces, shelves, measured);
+        return new PieceChart(frame, acts, ribbons, traces, bands, shelves, measured);
+    }
+
+    /** This piece with the bands in which its figures lie eight times in ten. */
+    public PieceChart withBands(Bands changed) {
+        return new PieceChart(frame, acts, ribbons, traces, changed, shelves, dots);
+    }
+
+    /** Where figures lie eight times in ten: a tenth of the time below the low edge, a tenth above the high one. */
+    public record Bands(Edges moisture, Edges grain, Edges growth) {
+        public static Bands none() {
+            return new Bands(Edges.none(), Edges.none(), Edges.none());
+        }
+    }
+
+    /** The two edges of a band, both of the same instants. */
+    public record Edges(Trace low, Trace high) {
+        public static Edges none() {
+            return new Edges(Trace.none(), Trace.none());
+        }
     }
 
     /** What the grain does for a while. */

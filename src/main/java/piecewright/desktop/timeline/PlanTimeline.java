@@ -9,6 +9,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Control;
 import javafx.scene.control.Skin;
@@ -34,7 +35,7 @@ public final class PlanTimeline extends Control implements Inked {
         getStyleClass().addAll("timeline", "inked");
         setId("timeline");
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleRole(AccessibleRole.SLIDER);
         setAccessibleText(WindowWords.say("timeline.spoken"));
     }
 
@@ -56,6 +57,21 @@ public final class PlanTimeline extends Control implements Inked {
     /** Where the now-line stands. */
     public ObjectProperty<Instant> nowProperty() {
         return now;
+    }
+
+    /** A reader is told which of how many acts is chosen. */
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        int acts = chart.get().map(shown -> shown.acts().size()).orElse(1);
+        return switch (attribute) {
+            case VALUE ->
+                (double) chart.get()
+                        .map(shown -> shown.indexOf(selectedAct.get()).orElse(0))
+                        .orElse(0);
+            case MIN_VALUE -> 0.0;
+            case MAX_VALUE -> acts - 1.0;
+            default -> super.queryAccessibleAttribute(attribute, parameters);
+        };
     }
 
     DisplayUnits units() {

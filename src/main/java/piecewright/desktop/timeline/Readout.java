@@ -16,27 +16,39 @@ record Readout(List<Entry> entries) {
         entries = List.copyOf(entries);
     }
 
-    /** One figure under its name; a dash where there is none. */
-    record Entry(String key, String name, String figure) {}
+    /** One figure under its name, and its band; a dash where there is none. */
+    record Entry(String key, String name, String figure, String band) {}
 
     static Readout at(PieceChart chart, Instant at, DisplayUnits units) {
         QuantityFormat quantities = new QuantityFormat(units);
         MomentFormat moments = new MomentFormat(chart.frame().zone(), units.locale());
         PieceChart.Traces traces = chart.traces();
         return new Readout(List.of(
-                new Entry("at", WindowWords.say("readout.at"), moments.moment(at)),
+                new Entry("at", WindowWords.say("readout.at"), moments.moment(at), ""),
                 entry(
                         "moisture",
-                        traces.moisture().at(at),
+                        traces.moisture(),
+                        chart.bands().moisture(),
+                        at,
                         percent -> quantities.moisture(Moisture.ofWetBasisPercent(percent))),
-                entry("grain", traces.grain().at(at), quantities::temperature),
-                entry("air", traces.air().at(at), quantities::temperature),
-                entry("growth", traces.growth().at(at), quantities::percent),
-                entry("colour", traces.colour().at(at), quantities::colour)));
+                entry("grain", traces.grain(), chart.bands().grain(), at, quantities::temperature),
+                entry("air", traces.air(), PieceChart.Edges.none(), at, quantities::temperature),
+                entry("growth", traces.growth(), chart.bands().growth(), at, quantities::percent),
+                entry("colour", traces.colour(), PieceChart.Edges.none(), at, quantities::colour)));
     }
 
-    private static Entry entry(String key, OptionalDouble figure, DoubleFunction<String> format) {
+    private static Entry entry(
+            String key, Trace trace, PieceChart.Edges edges, Instant at, DoubleFunction<String> format) {
+        OptionalDouble figure = trace.at(at);
         String text = figure.isPresent() ? format.apply(figure.getAsDouble()) : "–";
-        return new Entry(key, WindowWords.say("readout." + key), text);
+        OptionalDouble low = edges.low().at(at);
+        OptionalDouble high = edges.high().at(at);
+        String band = figure.isPresent() && low.isPresent() && high.isPresent()
+                ? WindowWords.say(
+                        "readout.band",
+                        format.apply(low.getAsDouble()).replaceAll("[^0-9]+$", ""),
+                        format.apply(high.getAsDouble()).replaceAll("[^0-9]+$", ""))
+                : "";
+        return new Entry(key, WindowWords.say("readout." + key), text, band);
     }
 }

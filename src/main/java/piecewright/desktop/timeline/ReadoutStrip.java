@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -13,6 +14,7 @@ import javafx.scene.layout.VBox;
 final class ReadoutStrip {
     private final FlowPane pane = new FlowPane();
     private final Map<String, Label> figures = new HashMap<>();
+    private final Map<String, Label> bands = new HashMap<>();
 
     ReadoutStrip() {
         pane.getStyleClass().add("readout");
@@ -27,8 +29,10 @@ final class ReadoutStrip {
         List<Readout.Entry> entries = readout.map(Readout::entries).orElse(List.of());
         if (entries.isEmpty()) pane.getChildren().clear();
         if (entries.isEmpty()) figures.clear();
+        if (entries.isEmpty()) bands.clear();
         for (Readout.Entry entry : entries) {
             figures.computeIfAbsent(entry.key(), key -> added(entry)).setText(entry.figure());
+            bands.computeIfAbsent(entry.key(), key -> new Label()).setText(entry.band());
         }
     }
 
@@ -39,7 +43,12 @@ final class ReadoutStrip {
         figure.setId("readout-" + entry.key());
         figure.getStyleClass().addAll("readout-figure", "readout-" + entry.key());
         name.setLabelFor(figure);
-        pane.getChildren().add(new VBox(name, figure));
+        Label band = bands.computeIfAbsent(entry.key(), key -> new Label());
+        band.getStyleClass().add("caption");
+        band.managedProperty().bind(band.textProperty().isNotEmpty());
+        HBox line = new HBox(6, figure, band);
+        line.getStyleClass().add("led");
+        pane.getChildren().add(new VBox(name, line));
         return figure;
     }
 }

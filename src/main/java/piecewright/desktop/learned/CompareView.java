@@ -1,0 +1,84 @@
+package piecewright.desktop.learned;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import piecewright.desktop.batch.GoingViewModel.Piece;
+import piecewright.text.WindowWords;
+
+/** Two finished pieces held against each other: a sentence for every difference. */
+final class CompareView {
+    private final LearnedViewModel model;
+    private final MenuButton first = choice("first");
+    private final MenuButton second = choice("second");
+    private final VBox told = new VBox(4);
+    private final VBox node = new VBox(8);
+    private Optional<Path> firstFile = Optional.empty();
+    private Optional<Path> secondFile = Optional.empty();
+
+    CompareView(LearnedViewModel model) {
+        this.model = model;
+        Label with = new Label(WindowWords.say("learned.compare.with"));
+        with.getStyleClass().add("said");
+        FlowPane sentence = new FlowPane(10, 8, first, with, second);
+        sentence.getStyleClass().add("sentence");
+        told.setId("compared");
+        node.getChildren().addAll(sentence, told);
+        model.comparedProperty().addListener((compared, before, now) -> tell(now));
+        tell(List.of());
+    }
+
+    Node node() {
+        return node;
+    }
+
+    private static MenuButton choice(String which) {
+        MenuButton button = new MenuButton(WindowWords.say("learned.compare.choose"));
+        button.setId("compare-" + which);
+        button.getStyleClass().add("word");
+        button.setAccessibleText(WindowWords.say("learned.compare.spoken." + which));
+        return button;
+    }
+
+    void pieces(List<Piece> there) {
+        first.getItems().clear();
+        second.getItems().clear();
+        for (Piece piece : there) {
+            first.getItems().add(item(piece, first, () -> firstFile = Optional.of(piece.file())));
+            second.getItems().add(item(piece, second, () -> secondFile = Optional.of(piece.file())));
+        }
+    }
+
+    private MenuItem item(Piece piece, MenuButton button, Runnable chosen) {
+        String name = String.valueOf(piece.file().getFileName()).replaceFirst("\\.json$", "");
+        MenuItem item = new MenuItem(WindowWords.say("batch.title", piece.title(), name));
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> {
+            button.setText(item.getText());
+            chosen.run();
+            firstFile.ifPresent(one -> secondFile.ifPresent(other -> model.compare(one, other)));
+        });
+        return item;
+    }
+
+    private void tell(List<String> sentences) {
+        told.getChildren().clear();
+        if (sentences.isEmpty()) told.getChildren().add(words("caption", WindowWords.say("learned.compare.hint")));
+        for (String sentence : sentences) told.getChildren().add(words("body", sentence));
+    }
+
+    private static Label words(String style, String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}
