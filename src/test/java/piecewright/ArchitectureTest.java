@@ -162,6 +162,9 @@ class ArchitectureTest {
     static final ArchRule onlyTheDesktopKnowsTheToolkit =
             onlyIn("piecewright.desktop..", "javafx..", "org.controlsfx..");
 
+    @ArchTest
+    static final ArchRule onlyChartsKnowThePainter = onlyIn("piecewright.chart..", "com.github.weisj..");
+
     private static ArchRule onlyIn(String owner, String... libraries) {
         return noClasses()
                 .that()
