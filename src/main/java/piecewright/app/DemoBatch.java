@@ -48,7 +48,6 @@ public final class DemoBatch {
     private static final double GROWN_RATIO = 0.95;
 
     private static final int CORNS_COUNTED = 30;
-    private static final Duration NOT_YET_TOLD = Duration.ofHours(1);
 
     private final Workspace workspace;
     private final Function<PlanRequest, PlanResult> planner;
@@ -116,10 +115,9 @@ public final class DemoBatch {
     /** What was written down of the acts before now. */
     private static List<Draft> told(Plan plan, Instant now) {
         List<Draft> drafts = new ArrayList<>();
-        Instant until = now.minus(NOT_YET_TOLD);
         for (Act act : plan.acts()) {
             Instant at = act.startsAt().plus(Duration.ofMinutes(5 + 3L * (drafts.size() % 4)));
-            if (!at.isBefore(until)) break;
+            if (!at.isBefore(now)) break;
             for (Report report : reports(act)) drafts.add(new Draft(at, at, Optional.empty(), report));
         }
         return drafts;

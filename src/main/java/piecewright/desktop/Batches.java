@@ -100,6 +100,11 @@ final class Batches {
         return Optional.empty();
     }
 
+    /** Puts the caret where somebody says what happened. */
+    void focus() {
+        view.focus();
+    }
+
     Optional<Path> lookedAt() {
         return model.file();
     }

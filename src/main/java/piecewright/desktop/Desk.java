@@ -222,7 +222,8 @@ final class Desk {
     }
 
     void focus() {
-        planning.ifPresent(Planning::focus);
+        if (place == Rail.Place.BATCH) batches.focus();
+        else planning.ifPresent(Planning::focus);
     }
 
     void undo() {

@@ -107,6 +107,10 @@ public final class BatchView {
         return side;
     }
 
+    public void focus() {
+        line.requestFocus();
+    }
+
     public PlanTimeline timeline() {
         return timeline;
     }
