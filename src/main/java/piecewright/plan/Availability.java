@@ -61,6 +61,13 @@ public final class Availability {
         return new Availability(hands.byPerson(), together, hands.nights());
     }
 
+    /** The same without the person named last; empty when nobody would be left. */
+    Optional<Availability> withoutTheLast() {
+        if (byPerson.size() < 2) return Optional.empty();
+        List<List<Stretch>> fewer = byPerson.subList(0, byPerson.size() - 1);
+        return Optional.of(new Availability(fewer, union(fewer), nights));
+    }
+
     /** Hours in which at least one person can act, merged. */
     public List<Stretch> stretches() {
         return together;

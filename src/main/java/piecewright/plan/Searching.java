@@ -48,16 +48,34 @@ final class Searching {
                 Availability.of(request.house(), span.origin(), span.until()).beside(request.besides());
     }
 
-    /** The best draft that holds; empty when there is none. */
+    /**
+     * The best draft that holds; empty when there is none. What is found for all people is held against what fewer of
+     * them would do: more hours mean more rivals, and a search that prunes may lose the better plan among them.
+     */
     Optional<Draft> draft() {
+        Optional<Draft> best = draft(availability);
+        Optional<Availability> fewer = availability.withoutTheLast();
+        while (fewer.isPresent()) {
+            Optional<Draft> theirs = draft(fewer.get());
+            if (best.isEmpty() || theirs.isPresent() && costs(theirs) < costs(best)) best = theirs;
+            fewer = fewer.get().withoutTheLast();
+        }
+        return best;
+    }
+
+    private static double costs(Optional<Draft> draft) {
+        return draft.orElseThrow().costMinutes();
+    }
+
+    private Optional<Draft> draft(Availability hours) {
         ZoneId zone = request.house().zone();
-        TimeGrid grid = resumption.on(
-                TimeGrid.of(availability, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES));
+        TimeGrid grid =
+                resumption.on(TimeGrid.of(hours, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES));
         for (double margin : GATE_MARGINS_FRACTION) {
             List<Search.Found> found = new Search(setup, grid, wish(span, margin)).best(1);
             if (found.isEmpty()) return Optional.empty();
             Optional<Draft> rough = simulated(found.get(0));
-            if (rough.isPresent()) return Optional.of(polished(rough.get(), margin));
+            if (rough.isPresent()) return Optional.of(polished(rough.get(), hours, margin));
         }
         return Optional.empty();
     }
@@ -72,14 +90,13 @@ final class Searching {
     }
 
     /** The same timetable with its acts moved by minutes where that costs less. */
-    private Draft polished(Draft rough, double margin) {
+    private Draft polished(Draft rough, Availability hours, double margin) {
         Draft best = rough;
         for (int[] polish : POLISHES_MINUTES) {
             List<Instant> instants =
                     best.timetable().visits().stream().map(Visit::at).toList();
             ZoneId zone = request.house().zone();
-            TimeGrid near =
-                    resumption.on(TimeGrid.near(availability, zone, span.origin(), instants, polish[0], polish[1]));
+            TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
             List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
             if (!found.isEmpty() && found.get(0).costMinutes() < best.costMinutes()) {
                 best = simulated(found.get(0)).orElse(best);

@@ -44,7 +44,7 @@ class OvenReaderTest {
             "ovenC": 120         | "ovenC": 300          | 60 to 260
             "minutes": [90, 240] | "minutes": [240, 90]  | swap the two figures
             "deepestCm"          | "deepestCM"           | not known
-            "depthCm": 2         | "depthCm": 20         | 0.5 to 5
+            "depthCm": 2,        | "depthCm": 20,        | 0.5 to 5
             "ovenC": 70          | "ovenC": 90           | 60 to 80
             """)
     void whatIsWrongIsNamedWithItsMend(String from, String to, String says) throws IOException {
