@@ -71,6 +71,40 @@ class SwatchTest {
         assertTrue(WortSpectrum.shapeRatio(700) < 0.039);
     }
 
+    /**
+     * Published: another fit, to 99 beers. The two are told to differ by 2.7 of CIE 1976 Lab at most up to 500 SRM through
+     * 1 cm, a computed figure; here it comes to 3.03, near 250 SRM.
+     */
+    @Test
+    void anotherPublishedSpectrumGivesNearlyTheSameColour() {
+        assertEquals(0.0343, otherShape(700), 1e-4);
+        for (double srm = 1; srm <= 500; srm *= 1.3) {
+            double absorbance = srm / 12.7;
+            Tristimulus other = StandardObserver.seenThrough(nm -> Math.pow(10, -absorbance * otherShape(nm)));
+            Tristimulus ours = WortSpectrum.seenThrough(Units.ebcOfSrm(srm), 1);
+            double apart = apart(ours, other);
+            assertTrue(apart <= 3.1 && apart > 0, srm + " SRM: " + apart);
+        }
+    }
+
+    private static double otherShape(double wavelengthNm) {
+        double beyondNm = wavelengthNm - 430;
+        return 0.018747 * Math.exp(-beyondNm / 13.374) + 0.98226 * Math.exp(-beyondNm / 80.514);
+    }
+
+    /** Distance in CIE 1976 Lab. */
+    private static double apart(Tristimulus one, Tristimulus other) {
+        double x = root(one.xRatio() / 0.95043) - root(other.xRatio() / 0.95043);
+        double y = root(one.yRatio()) - root(other.yRatio());
+        double z = root(one.zRatio() / 1.08880) - root(other.zRatio() / 1.08880);
+        return Math.sqrt(Math.pow(116 * y, 2) + Math.pow(500 * (x - y), 2) + Math.pow(200 * (y - z), 2));
+    }
+
+    private static double root(double ratio) {
+        double linear = Math.pow(6.0 / 29, 3);
+        return ratio > linear ? Math.cbrt(ratio) : ratio / (3 * Math.pow(6.0 / 29, 2)) + 4.0 / 29;
+    }
+
     @Test
     void onlyColourTimesPathMatters() {
         assertEquals(
