@@ -11,7 +11,7 @@ import piecewright.store.StyleLibrary;
 
 /** The plan of the README, searched for once in a test run. */
 public final class DemoPlan {
-    private static final PlanRequest REQUEST = read();
+    private static final PlanRequest REQUEST = wish("pale", "cool-garage");
     private static final Plan PLAN =
             ((PlanResult.Planned) new Planner(ModelParameters.defaults()).plan(REQUEST)).plan();
 
@@ -25,12 +25,13 @@ public final class DemoPlan {
         return PLAN;
     }
 
-    private static PlanRequest read() {
+    /** Four kilograms of a style from the demo barley in a demo house. */
+    static PlanRequest wish(String style, String house) {
         try {
             return new PlanRequest(
-                    StyleLibrary.builtIn().style("pale"),
+                    StyleLibrary.builtIn().style(style),
                     LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
-                    HouseFile.read(Path.of("demo-data/houses/cool-garage.json")),
+                    HouseFile.read(Path.of("demo-data/houses", house + ".json")),
                     new Amount.FinishedMalt(4),
                     new When.ReadyBy(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 3, 1)));
         } catch (StoreException broken) {
