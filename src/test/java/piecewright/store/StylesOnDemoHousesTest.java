@@ -43,6 +43,7 @@ class StylesOnDemoHousesTest {
     private enum Demo {
         COOL_GARAGE("cool-garage", 4, LocalDate.of(2027, 5, 20)),
         FARMHOUSE("farmhouse", 4, LocalDate.of(2027, 5, 10)),
+        TERRACE("terrace-kitchen", 4, LocalDate.of(2027, 5, 20)),
         WARM_FLAT("warm-flat", 2.5, LocalDate.of(2027, 12, 20)),
         WORKSHOP("workshop", 4, LocalDate.of(2027, 5, 20));
 
