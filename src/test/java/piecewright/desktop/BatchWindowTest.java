@@ -22,6 +22,8 @@ class BatchWindowTest {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
             screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
+            screen.until(() -> screen.scene().lookup("#chance-words") != null);
+            screen.until(() -> text(screen, "chance-words").contains("100"));
             screen.focus("keep");
             screen.press(KeyCode.SPACE);
             screen.until(() -> !text(screen, "batch-title").isEmpty());
