@@ -80,51 +80,6 @@ public final class BatchViewModel {
         }
     }
 
-    /**
-     * A new plan of the rest beside the old one; no chart where there is no plan.
-     *
-     * @param sentences why there is none, or that nothing moves
-     */
-    public record Proposal(ReplanResult result, Optional<PieceChart> chart, List<Moved> moves, List<String> sentences) {
-        public Proposal {
-            moves = List.copyOf(moves);
-            sentences = List.copyOf(sentences);
-        }
-    }
-
-    /** One act that moves, is new or is dropped: what it is, from when to when, and why; empty texts for no time. */
-    public record Moved(String title, String from, String to, String because) {}
-
-    /**
-     * What came of a typed line.
-     *
-     * @param doubts what is asked about what was kept
-     * @param choices answers to a question asked back
-     */
-    public record Reply(Outcome outcome, List<String> sentences, List<String> doubts, List<String> choices) {
-        /** What became of it. */
-        public enum Outcome {
-            NOTHING,
-            KEPT,
-            ASKED,
-            FAILED
-        }
-
-        public Reply {
-            sentences = List.copyOf(sentences);
-            doubts = List.copyOf(doubts);
-            choices = List.copyOf(choices);
-        }
-
-        static Reply nothing() {
-            return new Reply(Outcome.NOTHING, List.of(), List.of(), List.of());
-        }
-
-        static Reply failed(Exception failure) {
-            return new Reply(Outcome.FAILED, List.of(), List.of(String.valueOf(failure.getMessage())), List.of());
-        }
-    }
-
     public BatchViewModel(
             Opener opener, Foresight foresight, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
         this.foresight = foresight;
@@ -287,20 +242,20 @@ public final class BatchViewModel {
         if (result instanceof Replanned replanned) {
             PieceChart chart = chart(opened, replanned.plan(), result);
             MomentFormat moments = new MomentFormat(opened.zone(), units.locale());
-            List<Moved> moves = replanned.moves().stream()
-                    .map(move -> new Moved(
+            List<Proposal.Moved> moves = replanned.moves().stream()
+                    .map(move -> new Proposal.Moved(
                             title(chart, move.actId()),
                             move.from().map(moments::moment).orElse(""),
                             move.to().map(moments::moment).orElse(""),
                             WindowWords.say("batch.because", page.because(move.because()))))
                     .toList();
             List<String> sentences = moves.isEmpty() ? page.moved(replanned.moves()) : List.of();
-            return new Proposal(result, Optional.of(chart), moves, sentences);
+            return new Proposal(opened, result, Optional.of(chart), moves, sentences);
         }
         Wording wording = new Wording(units, opened.zone());
         List<String> why = ((ReplanResult.NotPossible) result)
                 .obstacles().stream().map(wording::obstacle).toList();
-        return new Proposal(result, Optional.empty(), List.of(), why);
+        return new Proposal(opened, result, Optional.empty(), List.of(), why);
     }
 
     /** What an act is called in the new plan, or in the old one where that alone has it. */
@@ -317,14 +272,14 @@ public final class BatchViewModel {
                 .withDots(Dots.of(opened.journal(), plan));
     }
 
-    /** Makes the new plan the plan of this batch. */
+    /** Makes the new plan the plan of this batch; refused when somebody changed the batch since it was made. */
     public void accept() {
         proposal.get()
                 .ifPresent(offered -> file.ifPresent(batch -> {
                     if (!(offered.result() instanceof Replanned replanned)) return;
                     Instant now = clock.get();
                     work(() -> {
-                        opener.open(batch).accept(replanned, Optional.empty(), CalendarManner.usual(units), now);
+                        offered.batch().accept(replanned, Optional.empty(), CalendarManner.usual(units), now);
                         Shown found = shown(opener.open(batch), now);
                         threads.ui().execute(() -> {
                             shown.set(Optional.of(found));

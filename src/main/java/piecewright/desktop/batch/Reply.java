@@ -1,0 +1,33 @@
+package piecewright.desktop.batch;
+
+import java.util.List;
+
+/**
+ * What came of a typed line.
+ *
+ * @param doubts what is asked about what was kept
+ * @param choices answers to a question asked back
+ */
+public record Reply(Outcome outcome, List<String> sentences, List<String> doubts, List<String> choices) {
+    /** What became of it. */
+    public enum Outcome {
+        NOTHING,
+        KEPT,
+        ASKED,
+        FAILED
+    }
+
+    public Reply {
+        sentences = List.copyOf(sentences);
+        doubts = List.copyOf(doubts);
+        choices = List.copyOf(choices);
+    }
+
+    static Reply nothing() {
+        return new Reply(Outcome.NOTHING, List.of(), List.of(), List.of());
+    }
+
+    static Reply failed(Exception failure) {
+        return new Reply(Outcome.FAILED, List.of(), List.of(String.valueOf(failure.getMessage())), List.of());
+    }
+}

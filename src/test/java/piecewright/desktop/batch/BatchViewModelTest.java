@@ -1,0 +1,107 @@
+package piecewright.desktop.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import piecewright.app.BatchAtHand;
+import piecewright.app.CalendarManner;
+import piecewright.app.Keeping;
+import piecewright.app.PlanWish;
+import piecewright.app.ReadWish;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.plan.Continuation;
+import piecewright.plan.DemoPlan;
+import piecewright.plan.ModelParameters;
+import piecewright.replan.ReplanResult.Replanned;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.text.DisplayUnits;
+
+/** A piece under way without a toolkit. */
+class BatchViewModelTest {
+    private static final DisplayUnits UNITS = DisplayUnits.metric();
+    private static final Instant SOAKED = DemoPlan.plan().startsAt();
+    private static final Instant NOW = SOAKED.plus(Duration.ofHours(1));
+
+    @TempDir
+    private Path folder;
+
+    private Path file;
+    private BatchViewModel model;
+
+    private static BatchAtHand open(Path batch) throws StoreException {
+        return BatchAtHand.open(batch, StyleLibrary.builtIn(), new Continuation(ModelParameters.defaults()));
+    }
+
+    @BeforeEach
+    void kept() throws Exception {
+        file = folder.resolve("spring.json");
+        PlanWish typed = new PlanWish(
+                DemoPlan.request().style(),
+                Path.of("demo-data/lots/two-row-barley.json"),
+                Path.of("demo-data/houses/cool-garage.json"),
+                DemoPlan.request().amount(),
+                DemoPlan.request().when());
+        ReadWish wish = ReadWish.of(typed);
+        Keeping.open(new Keeping.Targets(Optional.of(file), Optional.empty()), wish, UUID::randomUUID)
+                .keep(wish, DemoPlan.plan(), CalendarManner.usual(UNITS), SOAKED.minus(Duration.ofDays(9)));
+        model = new BatchViewModel(
+                BatchViewModelTest::open,
+                (request, plan) -> Optional.empty(),
+                new Threads(Runnable::run, Runnable::run, Runnable::run),
+                () -> NOW,
+                UNITS);
+        model.open(file);
+    }
+
+    @Test
+    void aLineIsReadBackAndShown() {
+        model.record("soaked");
+        assertEquals(Reply.Outcome.KEPT, model.replyProperty().get().outcome());
+        assertEquals(
+                1,
+                model.shownProperty()
+                        .get()
+                        .orElseThrow()
+                        .batch()
+                        .journal()
+                        .entries()
+                        .size());
+    }
+
+    @Test
+    void aNewPlanIsKeptWhenItIsAccepted() throws Exception {
+        model.record("soaked");
+        model.planRest();
+        String before = Files.readString(file);
+        model.accept();
+        assertTrue(model.proposalProperty().get().isEmpty());
+        assertTrue(!Files.readString(file).equals(before), "the batch knows its journal now");
+    }
+
+    @Test
+    void aPlanMadeBeforeSomebodyElseChangedTheBatchIsNotWrittenOverTheirs() throws Exception {
+        model.record("soaked");
+        model.planRest();
+        BatchAtHand terminal = open(file);
+        terminal.recordLine("note: from the terminal", UNITS, NOW);
+        BatchAtHand again = open(file);
+        again.accept((Replanned) again.replan(NOW), Optional.empty(), CalendarManner.usual(UNITS), NOW);
+        String theirs = Files.readString(file);
+        model.accept();
+        assertEquals(theirs, Files.readString(file));
+        Reply reply = model.replyProperty().get();
+        assertEquals(Reply.Outcome.FAILED, reply.outcome());
+        assertTrue(reply.doubts().get(0).contains("changed by another window or terminal"), reply.doubts()::toString);
+        assertTrue(model.proposalProperty().get().isPresent(), "what was offered is not lost");
+    }
+}
