@@ -37,6 +37,9 @@ public sealed interface Report {
      * @param tare the vessel it stood in, when it was weighed with one and the scale was not set to zero
      */
     record Weighed(double grossKg, Optional<Tare> tare) implements Measured {
+        /** Judgement: practice, a jump of more than this share in a direction physics forbids is an error of weighing. */
+        public static final double FORBIDDEN_JUMP_FRACTION = 0.04;
+
         public Weighed {
             Objects.requireNonNull(tare);
             mustBeAbove0("grossKg", grossKg);

@@ -6,12 +6,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import piecewright.journal.Report.Weighed;
 import piecewright.learn.Verdict.Cause;
 
 /** Which observations of a batch cannot be, whatever lot and kit are like. Of two that exclude each other, the stranger. */
 final class PhysicsCheck {
-    /** Judgement: weight without water grows by no more than this: drafts, drops, a scale's creep. */
-    private static final double GAIN_FRACTION = 0.03;
     /** Judgement: how far the dry matter foretold may be off. */
     private static final double DRY_MATTER_DOUBT_FRACTION = 0.08;
     /** Judgement: a figure in the other unit is recognised when it then fits so well. */
@@ -100,8 +99,9 @@ final class PhysicsCheck {
                 observations.get(second).value() - observations.get(first).value();
         switch (observations.get(first).figure()) {
             case WEIGHT -> {
-                boolean gained =
-                        change > GAIN_FRACTION * observations.get(first).value();
+                boolean gained = change
+                        > Weighed.FORBIDDEN_JUMP_FRACTION
+                                * observations.get(first).value();
                 if (gained && noWaterBetween(first, second)) weightGained(first, second);
             }
             case GRAIN_TEMPERATURE -> {

@@ -11,8 +11,6 @@ import piecewright.replan.Question.Vessel;
 
 /** Whether weights can be true, one after the other as they were found. Scratch space of one reading of a journal. */
 final class Weights {
-    /** Judgement: practice, a jump of more than this share in a direction physics forbids is an error of weighing. */
-    private static final double JUMP_FRACTION = 0.04;
     /** Judgement: no grain holds more water, kg per kg of dry matter: saturation and a film. */
     private static final double WETTEST_RATIO = 1.25;
     /** Judgement: no piece has lost more of its dry matter, rootlets and handling included. */
@@ -47,11 +45,11 @@ final class Weights {
         double least = dryKg * LEAST_DRY_FRACTION;
         if (lastKg.isPresent()) {
             double before = lastKg.getAsDouble() + addedKg;
-            if (!soaked && netKg > before * (1 + JUMP_FRACTION)) {
+            if (!soaked && netKg > before * (1 + Weighed.FORBIDDEN_JUMP_FRACTION)) {
                 return Optional.of(new Question.GotHeavier(
                         entry.number(), entry.at(), netKg, lastKg.getAsDouble(), explained(netKg, before)));
             }
-            if (soaked && netKg < before * (1 - JUMP_FRACTION)) {
+            if (soaked && netKg < before * (1 - Weighed.FORBIDDEN_JUMP_FRACTION)) {
                 return Optional.of(new Question.GotLighter(entry.number(), entry.at(), netKg, lastKg.getAsDouble()));
             }
         }
@@ -67,7 +65,7 @@ final class Weights {
     private Optional<Vessel> explained(double netKg, double beforeKg) {
         return vessels.stream()
                 .map(tare -> new Vessel(tare.vessel(), tare.tareKg(), netKg - tare.tareKg()))
-                .filter(vessel -> vessel.withoutKg() <= beforeKg * (1 + JUMP_FRACTION / 4)
+                .filter(vessel -> vessel.withoutKg() <= beforeKg * (1 + Weighed.FORBIDDEN_JUMP_FRACTION / 4)
                         && vessel.withoutKg() >= beforeKg * (1 - DRIED_FRACTION))
                 .min(Comparator.comparingDouble(vessel -> Math.abs(beforeKg - vessel.withoutKg())));
     }
