@@ -3,6 +3,7 @@ package piecewright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 import piecewright.app.OtherBatches;
 import piecewright.house.House;
@@ -28,10 +29,25 @@ final class BesideOption {
     /** Where names of batches belong. */
     record Where(WorkspaceOptions workspace, Surroundings surroundings) {}
 
-    /** What they take of this house. */
-    List<Booking> taken(Where where, StyleLibrary library, House house) throws StoreException {
+    /**
+     * What they take of this house.
+     *
+     * @param own the file of the batch that is planned, which cannot stand beside itself
+     */
+    List<Booking> taken(Where where, StyleLibrary library, House house, Optional<Path> own)
+            throws StoreException, OptionException {
         List<Path> files = new ArrayList<>();
-        for (Path named : batches) files.add(where.workspace().batch(named, where.surroundings()));
+        for (Path named : batches) {
+            Path file = where.workspace().batch(named, where.surroundings());
+            if (own.filter(mine -> same(mine, file)).isPresent()) {
+                throw new OptionException("--beside", named + " is the batch that is planned; name only others");
+            }
+            files.add(file);
+        }
         return new OtherBatches(library).taken(house, files);
+    }
+
+    private static boolean same(Path one, Path other) {
+        return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
     }
 }

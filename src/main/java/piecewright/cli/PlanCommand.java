@@ -102,8 +102,8 @@ final class PlanCommand implements Callable<Integer> {
         ReadWish alone = ReadWish.of(wish);
         PlanRequest request = alone.request();
         paperOptions.mustSuit(request.style());
-        ReadWish asked = alone.withRequest(request.beside(
-                besideOption.taken(new BesideOption.Where(workspaceOptions, surroundings), library, request.house())));
+        ReadWish asked = alone.withRequest(request.beside(besideOption.taken(
+                new BesideOption.Where(workspaceOptions, surroundings), library, request.house(), targets.batch())));
         Opened opened = open(targets, paperTargets, asked);
         PlanPapers papers = new PlanPapers(units);
         List<MakePlan.Made> pieces =

@@ -79,7 +79,8 @@ final class ReplanCommand implements Callable<Integer> {
                 ? moved.beside(besideOption.taken(
                         new BesideOption.Where(batchOptions.workspace(), surroundings),
                         batchOptions.library(),
-                        moved.request().house()))
+                        moved.request().house(),
+                        Optional.of(moved.file())))
                 : moved;
         Instant now = batchOptions.now(surroundings, batch.zone());
         ReplanResult result = batch.replan(now);

@@ -138,6 +138,15 @@ class SeveralBatchesTest {
     }
 
     @Test
+    void aBatchIsNotPlannedBesideItself() {
+        Path first = folder.resolve("first.json");
+        planned("4 kg", "--into", first.toString());
+        Run again = planned("4 kg", "--into", first.toString(), "--beside", first.toString());
+        assertEquals(2, again.code());
+        assertTrue(again.err().contains("name only others"), again.err());
+    }
+
+    @Test
     void aBatchOfAnotherHouseTakesNothingHere() {
         Path other = folder.resolve("other.json");
         Run run = Run.of(
