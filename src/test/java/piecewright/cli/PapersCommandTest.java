@@ -13,8 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import piecewright.chart.Parsed;
-import piecewright.plan.DemoPlan;
-import piecewright.plan.PlanResult;
 
 /** Papers of a batch that is kept: before it begins and under way. */
 class PapersCommandTest {
@@ -23,20 +21,7 @@ class PapersCommandTest {
 
     @BeforeEach
     void planned() {
-        Run run = Run.of(
-                request -> new PlanResult.Planned(DemoPlan.plan()),
-                Run.NOW,
-                Run.plan(
-                        "pale",
-                        "two-row-barley",
-                        "cool-garage",
-                        "--malt",
-                        "4 kg",
-                        "--ready-by",
-                        "2027-05-01",
-                        "--into",
-                        file("b.json")));
-        assertEquals(0, run.code(), run.err());
+        Run.keepDemo(folder.resolve("b.json"));
     }
 
     private String file(String name) {

@@ -14,6 +14,7 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import piecewright.plan.Continuation;
+import piecewright.plan.DemoPlan;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -62,6 +63,24 @@ record Run(int code, String out, String err) {
 
     static Run of(Function<PlanRequest, PlanResult> planner, String... arguments) {
         return of(planner, NOW, List.of(arguments));
+    }
+
+    /** Keeps the plan of the README in this file. */
+    static void keepDemo(Path batch) {
+        Run run = of(
+                request -> new PlanResult.Planned(DemoPlan.plan()),
+                NOW,
+                plan(
+                        "pale",
+                        "two-row-barley",
+                        "cool-garage",
+                        "--malt",
+                        "4 kg",
+                        "--ready-by",
+                        "2027-05-01",
+                        "--into",
+                        batch.toString()));
+        if (run.code() != 0) throw new AssertionError(run.err());
     }
 
     /** The plan command with these options behind the usual ones. */

@@ -103,19 +103,7 @@ class ScenariosTest {
     @Test
     void aBarleyInAWarmFlatDriesOutAndIsSprinkled() {
         Batchwork pale = batch("pale");
-        pale.planned(
-                "--style",
-                "pale",
-                "--lot",
-                pale.file("s2-barley"),
-                "--house",
-                pale.file("s2-flat"),
-                "--grain",
-                "4 kg",
-                "--start",
-                "2026-10-01",
-                "--today",
-                "2026-09-20");
+        inTheWarmFlat(pale);
         Duration firstRest = Duration.between(
                 pale.act("steep-1.drain").at(), pale.act("steep-2.soak").at());
         assertTrue(firstRest.toHours() >= 12, "water-sensitive: " + firstRest);
@@ -208,19 +196,7 @@ class ScenariosTest {
     void twoFinishedBatchesAreCompared() {
         List<Batchwork> both = List.of(batch("first"), batch("second"));
         for (Batchwork pale : both) {
-            pale.planned(
-                    "--style",
-                    "pale",
-                    "--lot",
-                    pale.file("s2-barley"),
-                    "--house",
-                    pale.file("s2-flat"),
-                    "--grain",
-                    "4 kg",
-                    "--start",
-                    "2026-10-01",
-                    "--today",
-                    "2026-09-20");
+            inTheWarmFlat(pale);
         }
         for (Batchwork pale : both) {
             boolean isFirst = pale == both.get(0);
@@ -249,5 +225,22 @@ class ScenariosTest {
         AssertionError twice =
                 org.junit.jupiter.api.Assertions.assertThrows(AssertionError.class, () -> first.said("finish", later));
         assertTrue(String.valueOf(twice.getMessage()).contains("was finished before"), twice.getMessage());
+    }
+
+    /** Four kilograms of the water-sensitive barley of the second scenario. */
+    private static void inTheWarmFlat(Batchwork pale) {
+        pale.planned(
+                "--style",
+                "pale",
+                "--lot",
+                pale.file("s2-barley"),
+                "--house",
+                pale.file("s2-flat"),
+                "--grain",
+                "4 kg",
+                "--start",
+                "2026-10-01",
+                "--today",
+                "2026-09-20");
     }
 }

@@ -30,20 +30,7 @@ class UnderWayTest {
     @BeforeEach
     void planned() {
         batch = folder.resolve("spring.json");
-        Run run = Run.of(
-                Run.REAL,
-                Run.NOW,
-                Run.plan(
-                        "pale",
-                        "two-row-barley",
-                        "cool-garage",
-                        "--malt",
-                        "4 kg",
-                        "--ready-by",
-                        "2027-05-01",
-                        "--into",
-                        batch.toString()));
-        assertEquals(0, run.code(), run.err());
+        Run.keepDemo(batch);
     }
 
     private Run run(String command, String... words) {
