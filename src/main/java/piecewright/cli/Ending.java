@@ -61,6 +61,10 @@ final class Ending {
         if (failure instanceof OverwrittenOptionException twice) {
             return name(twice) + ": stands there twice; keep one";
         }
+        if (String.valueOf(failure.getMessage()).contains("unmappable characters")) {
+            return "a file's name holds letters that this terminal's language settings cannot pass on; set them to UTF-8,"
+                    + " such as LC_ALL=C.UTF-8, or name the file in plain letters";
+        }
         return String.valueOf(failure.getMessage()) + "; see " + command(failure.getCommandLine()) + " --help";
     }
 
