@@ -99,7 +99,8 @@ public final class Search {
         KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
-        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
+        Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held);
+        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), beginnings);
         var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
         this.couch =

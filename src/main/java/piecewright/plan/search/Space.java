@@ -8,9 +8,10 @@ import piecewright.plan.Setup;
  * What the legs of one search share: the piece, its stops, the candidate instants, the rules.
  *
  * @param mostNights night acts allowed in the whole plan
- * @param held acts that cost to move
+ * @param beginnings which act can begin where
  */
-record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Held held) {
+record Space(
+        Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Beginnings beginnings) {
 
     /** Whether a wet couch does this piece any good. */
     boolean heapHelps() {
@@ -19,11 +20,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
-        boolean onGrid = stop > stops.lastCoarse() || grid.coarse(at);
-        boolean night = grid.night(at);
-        return onGrid
-                && grid.fits(at, stops.workMinutes(stop))
-                && (!night || (mostNights > 0 && !stops.attendedBlock(stop)));
+        return beginnings.can(stop, at);
     }
 
     /** The last candidate, not before this one, at which a piece loaded here was not yet drying. */
@@ -41,7 +38,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** What an act costs by itself at a candidate: its work and its hour. */
     double actCostMinutes(int stop, int at) {
-        return stops.workMinutes(stop) + grid.unsociableCostMinutes(at) + held.costMinutes(stop, grid.minute(at));
+        return beginnings.costMinutes(stop, at);
     }
 
     /** Cost of coming from one candidate to the act of a later stop, before what the grain makes it cost. */
