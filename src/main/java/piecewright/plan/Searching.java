@@ -108,7 +108,7 @@ final class Searching {
         Timetable timetable = resumption.named(found.timetable());
         Course course = new Simulation(setup, span.origin()).run(timetable, raw(setup, rawC), resumption.found());
         return Verification.holds(setup, course, resumption.done())
-                ? Optional.of(new Draft(setup, timetable, course, found.costMinutes()))
+                ? Optional.of(new Draft(setup, timetable, course, found.bill(), found.costMinutes()))
                 : Optional.empty();
     }
 

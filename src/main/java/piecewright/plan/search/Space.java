@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.function.Consumer;
+import piecewright.plan.Rule;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 
@@ -9,9 +10,17 @@ import piecewright.plan.Setup;
  *
  * @param mostNights night acts allowed in the whole plan
  * @param beginnings which act can begin where
+ * @param toll takes down what rules charge, if asked
  */
 record Space(
-        Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Beginnings beginnings) {
+        Setup setup,
+        Stops stops,
+        TimeGrid grid,
+        Rules rules,
+        KilnHeat heat,
+        int mostNights,
+        Beginnings beginnings,
+        Toll toll) {
 
     /** Whether a wet couch does this piece any good. */
     boolean heapHelps() {
@@ -46,13 +55,19 @@ record Space(
         return rules.timePasses(grid.minute(at) - grid.minute(fromAt)) + actCostMinutes(stop, at);
     }
 
+    /** Passes on what a rule charges for the step now weighed. */
+    double charged(Rule rule, double minutes) {
+        return toll.charged(rule, minutes);
+    }
+
     /** Hands the label on unless its rules forbid it or the nights are used up. */
     void arrive(Label from, int stop, int at, Grain grain, double ruleCostMinutes, Consumer<Label> sink) {
-        if (ruleCostMinutes == Double.POSITIVE_INFINITY) return;
         int nights = from.nights() + (grid.night(at) ? 1 : 0);
-        if (nights > mostNights) return;
-        double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
-        sink.accept(new Label(stop, at, grain, cost, nights, from));
+        if (ruleCostMinutes < Double.POSITIVE_INFINITY && nights <= mostNights) {
+            double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
+            sink.accept(new Label(stop, at, grain, cost, nights, from));
+        }
+        toll.nextStep();
     }
 
     /** Whether somebody must stay near while this level of heat is on. */
