@@ -55,7 +55,9 @@ final class SteepLegs {
             walk.to(grid.minute(at));
             double cost = space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC())
                     + space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC());
-            space.arrive(from, drain, at, walk.grain(), cost, sink);
+            Grain drained = walk.grain();
+            if (immersion == 1) cost += space.rules().firstSoakWetsEnough(drained.moistureFraction());
+            space.arrive(from, drain, at, drained, cost, sink);
         }
     }
 
