@@ -31,7 +31,10 @@ public final class GrowthChart {
         String title = "How the time of a search grows";
         chart.pen.begin(curves.size() * PANEL + 20, HEIGHT, title, "Processor time against days, hours and acts");
         chart.pen.words(
-                4, 18, title + ", ms on one thread", Letters.PLAIN.sized(14).bold());
+                4,
+                18,
+                title + ", ms on one thread; dashed: nearest a + b · n · log n",
+                Letters.PLAIN.sized(14).bold());
         for (int i = 0; i < curves.size(); i++) chart.panel(curves.get(i), i * PANEL + LEFT_X);
         chart.pen.end();
         return chart.pen.markup().written() + "\n";
