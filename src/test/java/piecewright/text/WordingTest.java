@@ -30,12 +30,16 @@ import piecewright.plan.ActKind;
 import piecewright.plan.Caution;
 import piecewright.plan.CheckKind;
 import piecewright.plan.Finding;
+import piecewright.plan.Heaping;
+import piecewright.plan.Heaping.Worth;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Setting;
+import piecewright.process.couch.Ignition.Outlook;
 import piecewright.quantity.Moisture;
 
 class WordingTest {
+    private static final Heaping.Expected HEAP = new Heaping.Expected(12, 2.5, 13, Worth.HELPS);
     private static final List<Finding> FINDINGS = List.of(
             new Finding.AirRepeats("house", "garage", START),
             new Finding.Germination("lot", true, 0.91),
@@ -57,7 +61,19 @@ class WordingTest {
             new Finding.HeaterLearned("house", "box kiln", 12.3, 0.2),
             new Finding.CouchForecast("couch.pack", START, START.plusSeconds(7200), 51.2, 10.6),
             new Finding.CouchForecast("couch.pack", Instant.MAX, START.plusSeconds(7200), 43.2, 4.6),
-            new Finding.CouchMarginal("couch.pack", 1.2, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.WILL_HEAT, 2.1, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.MARGINAL, 1.2, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.WILL_NOT, 0.9, 17),
+            new Finding.CornsAlive("couch.break", 0.6),
+            new Finding.CornsAlive("couch.break", 0.01),
+            new Finding.LongSoak("steep-1.drain", Duration.ofHours(13), 10, 15),
+            new Finding.OverWet("steep-3.drain", new Moisture(0.478)),
+            new Finding.NoWetCouch("floor.spread", Worth.BED_IS_WARM, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.TOO_LITTLE_GRAIN, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.PLACE_IS_COLD, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.TOO_WARM, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.HELPS, HEAP, 22),
+            new Finding.OpenFlame("kiln.load", "gas drum"),
             new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
             new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
             new Finding.CouchMayMould("couch.pack", MouldRisk.RAISED, 0.08),
