@@ -19,6 +19,7 @@ import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
 import piecewright.app.Papers;
+import piecewright.app.PlanCosts;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.Printing;
@@ -56,6 +57,9 @@ final class PlanCommand implements Callable<Integer> {
     private final StyleOption styleOption = new StyleOption();
 
     @Mixin
+    private final ArrangementOptions arrangementOptions = new ArrangementOptions();
+
+    @Mixin
     private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
@@ -79,6 +83,11 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final SureOptions sureOptions = new SureOptions();
 
+    @Option(
+            names = "--explain",
+            description = "Print what each act costs by which rule, and why the next best plan lost.")
+    private boolean explain;
+
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
     private boolean json;
 
@@ -94,13 +103,15 @@ final class PlanCommand implements Callable<Integer> {
         PlanWish wish = typed.withFiles(
                 workspaceOptions.lot(typed.lotFile(), surroundings),
                 workspaceOptions.house(typed.houseFile(), surroundings));
-        MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
+        MakePlan.Extras extras =
+                wishOptions.extras(units, arrangementOptions.open(), LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
         int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish, workspaceOptions, surroundings);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish alone = ReadWish.of(wish);
-        PlanRequest request = alone.request();
+        PlanRequest request = alone.request()
+                .arranged(arrangementOptions.arrangement(alone.request().house(), units));
         paperOptions.mustSuit(request.style());
         ReadWish asked = alone.withRequest(request.beside(besideOption.taken(
                 new BesideOption.Where(workspaceOptions, surroundings), library, request.house(), targets.batch())));
@@ -117,7 +128,7 @@ final class PlanCommand implements Callable<Integer> {
             PlanRequest planned = pieces.get(i).wish().request();
             Plan plan = ((PlanResult.Planned) pieces.get(i).result()).plan();
             String files = written(all.get(i), pieces.get(i).wish(), plan, manner);
-            String page = paper(papers, planned, plan, members);
+            String page = explained(paper(papers, planned, plan, members), planned, plan, new PlanCosts(units));
             pages.add(json ? page : page + files);
         }
         surroundings.streams().out().print(json ? PlanJson.several(pages) : several(pages));
@@ -169,6 +180,11 @@ final class PlanCommand implements Callable<Integer> {
                 : Optional.empty();
         return sureness.map(sure -> json ? papers.json(plan, sure) : papers.page(request, plan, sure))
                 .orElseGet(() -> json ? papers.json(plan) : papers.page(request, plan));
+    }
+
+    private String explained(String page, PlanRequest request, Plan plan, PlanCosts costs) {
+        if (!explain) return page;
+        return json ? costs.added(page, request, plan) : page + "\n" + costs.page(request, plan);
     }
 
     private int refuse(PlanPapers papers, PlanRequest request, PlanResult.NotPossible not) {

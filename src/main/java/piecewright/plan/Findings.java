@@ -58,6 +58,7 @@ final class Findings {
         wetCouch(course, findings);
         findings.addAll(new SteepFindings(setup).of(course));
         openFlame(findings);
+        water(findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
@@ -143,6 +144,11 @@ final class Findings {
                         heater.name(),
                         heater.air().airFlowM3PerHour(),
                         offsetsK.getOrDefault(heater.name(), 0.0))));
+    }
+
+    private void water(List<Finding> findings) {
+        Setup.Water water = setup.lot().water();
+        if (water.tempered()) findings.add(new Finding.WaterTempered("steep-1.soak", water.sourceC(), water.fillC()));
     }
 
     private void floor(Course course, List<Finding> findings) {

@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ import piecewright.grain.GrainKind;
 import piecewright.grain.LotObservations.Sign;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Arranging.Choice;
 import piecewright.plan.Caution;
 import piecewright.plan.CheckKind;
 import piecewright.plan.Finding;
@@ -39,6 +41,7 @@ import piecewright.process.couch.Ignition.Outlook;
 import piecewright.quantity.Moisture;
 
 class WordingTest {
+    private static final Finding.Chosen.Way IN_THE_SHED = new Finding.Chosen.Way(Setting.at("shed"), 300);
     private static final Heaping.Expected HEAP = new Heaping.Expected(12, 2.5, 13, Worth.HELPS);
     private static final List<Finding> FINDINGS = List.of(
             new Finding.AirRepeats("house", "garage", START),
@@ -74,6 +77,9 @@ class WordingTest {
             new Finding.NoWetCouch("floor.spread", Worth.TOO_WARM, HEAP, 22),
             new Finding.NoWetCouch("floor.spread", Worth.HELPS, HEAP, 22),
             new Finding.OpenFlame("kiln.load", "gas drum"),
+            new Finding.WaterTempered("steep-1.soak", 17, 12),
+            new Finding.WaterTempered("steep-1.soak", 5, 12),
+            new Finding.Chosen("floor.spread", Choice.PLACE, IN_THE_SHED, Optional.empty()),
             new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
             new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
             new Finding.CouchMayMould("couch.pack", MouldRisk.RAISED, 0.08),
