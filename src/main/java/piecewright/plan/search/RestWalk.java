@@ -7,7 +7,7 @@ import piecewright.process.steep.SteepModel;
 /** One air rest walked forward in half hours: scratch space of the search, mutable, used by one thread. */
 final class RestWalk {
     /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 60;
+    private static final double STEP_MINUTES = 30;
 
     private final SteepRates rates;
     private final SteepModel steep;
