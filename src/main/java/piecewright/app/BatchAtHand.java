@@ -18,6 +18,7 @@ import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Agenda;
 import piecewright.plan.Begun;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
@@ -32,6 +33,7 @@ import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
 import piecewright.replan.Where;
+import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
 import piecewright.store.FolderLock;
 import piecewright.store.JournalFile;
@@ -104,6 +106,11 @@ public final class BatchAtHand {
     /** When the batch was closed; empty while it is under way. */
     public Optional<Instant> finishedAt() {
         return saved.finishedAt();
+    }
+
+    /** Its acts and tests as they are kept. */
+    Agenda agenda() throws StoreException {
+        return AgendaReader.read(file, saved.planJson());
     }
 
     /** What its plan expected of it in the end. */

@@ -60,7 +60,12 @@ final class Desk {
     private Rail.Place place = Rail.Place.PLAN;
 
     /** What surrounds a desk. */
-    record Around(Setting setting, Workspace workspace, DisplayUnits units, WishViewModel.Threads threads) {}
+    record Around(
+            Setting setting,
+            Workspace workspace,
+            StyleLibrary library,
+            DisplayUnits units,
+            WishViewModel.Threads threads) {}
 
     /** What a desk asks of the window. */
     interface Asks extends Rail.Wishes {
@@ -312,6 +317,6 @@ final class Desk {
 
     private Choices choices() throws StoreException {
         Workspace.Contents contents = workspace.contents();
-        return new Choices(StyleLibrary.builtIn().all(), contents.lots(), contents.houses());
+        return new Choices(around.library().all(), contents.lots(), contents.houses());
     }
 }

@@ -1,5 +1,6 @@
 package piecewright.desktop.batch;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -46,6 +47,26 @@ public final class BatchView {
     /** Another way to look at a piece that some pieces have, in place of the timeline. */
     public record OtherLook(String words, Node node, Predicate<Optional<Shown>> has) {}
 
+    private final List<Offered> panels = new ArrayList<>();
+    private final HBox offered = new HBox(8);
+    private Optional<Proposal> lateOf = Optional.empty();
+    private Node late = new VBox();
+
+    /**
+     * A sheet that may lie beside a piece in place of the chosen act.
+     *
+     * @param id of the button that brings it
+     * @param has whether a piece has it
+     * @param fit tells it that it will be shown
+     */
+    public record Panel(String id, String words, Node node, Predicate<Optional<Shown>> has, Runnable fit) {
+        Panel(String id, String words, Node node, Predicate<Optional<Shown>> has) {
+            this(id, words, node, has, () -> {});
+        }
+    }
+
+    private record Offered(Panel panel, ToggleButton way) {}
+
     /** Whether the act that is next now is to be shown. */
     private boolean follow;
 
@@ -89,6 +110,43 @@ public final class BatchView {
         show();
     }
 
+    /** Offers a sheet beside the pieces that have it. */
+    public void offer(Panel panel) {
+        ToggleButton way = new ToggleButton(panel.words());
+        way.setId(panel.id());
+        way.setMinWidth(Region.USE_PREF_SIZE);
+        way.managedProperty().bind(way.visibleProperty());
+        way.setOnAction(event -> {
+            panels.stream().map(Offered::way).filter(each -> each != way).forEach(each -> each.setSelected(false));
+            placeSide();
+        });
+        panels.add(new Offered(panel, way));
+        offered.getChildren().add(way);
+        show();
+    }
+
+    /** What lies beside: what would move, else the sheet that was asked for, else the act and its form. */
+    private void placeSide() {
+        Optional<Shown> shown = model.shownProperty().get();
+        for (Offered each : panels) {
+            each.way().setVisible(each.panel().has().test(shown));
+            if (!each.way().isVisible()) each.way().setSelected(false);
+        }
+        Optional<Panel> asked = panels.stream()
+                .filter(each -> each.way().isSelected())
+                .map(Offered::panel)
+                .findFirst();
+        Optional<Proposal> proposal = model.proposalProperty().get();
+        if (proposal.isPresent()) {
+            if (!proposal.equals(lateOf)) late = late(proposal.get());
+            side.show(List.of(late), late);
+        } else if (asked.isPresent()) {
+            asked.get().fit().run();
+            side.show(List.of(asked.get().node()), asked.get().node());
+        } else side.show(List.of(sheet.node(), form), sheet.node());
+        lateOf = proposal;
+    }
+
     private void placeLook() {
         boolean has = other.filter(look -> look.has().test(model.shownProperty().get()))
                 .isPresent();
@@ -126,6 +184,7 @@ public final class BatchView {
                 title,
                 gap,
                 otherLook,
+                offered,
                 button("batch.ran-long", "batch-ran-long", model::planRest),
                 button("batch.calendar", "batch-calendar", model::calendar));
         head.getStyleClass().add("head");
@@ -228,10 +287,7 @@ public final class BatchView {
         proposal.flatMap(Proposal::chart)
                 .ifPresent(chart -> timeline.chartProperty().set(Optional.of(chart)));
         banded();
-        if (proposal.isPresent()) {
-            Node late = late(proposal.get());
-            side.show(List.of(late), late);
-        } else side.show(List.of(sheet.node(), form), sheet.node());
+        placeSide();
         placeLook();
         showAct();
     }

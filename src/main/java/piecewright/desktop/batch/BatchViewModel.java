@@ -28,6 +28,7 @@ import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.ensemble.Sureness;
 import piecewright.plan.Act;
+import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult;
@@ -64,9 +65,13 @@ public final class BatchViewModel {
         BatchAtHand open(Path file) throws StoreException;
     }
 
-    /** Says how sure a plan is; empty for plans of which that cannot be told. */
+    /** What is known around a batch. */
     public interface Foresight {
+        /** How sure a plan is; empty for plans of which that cannot be told. */
         Optional<Sureness> of(PlanRequest request, Plan plan);
+
+        /** What the other pieces under way have taken of its house. */
+        List<Booking> besides(BatchAtHand batch) throws StoreException;
     }
 
     /** A batch as it stands. */
@@ -88,6 +93,10 @@ public final class BatchViewModel {
         this.threads = threads;
         this.clock = clock;
         this.units = units;
+    }
+
+    Opener opener() {
+        return opener;
     }
 
     public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
@@ -215,7 +224,8 @@ public final class BatchViewModel {
             planning.set(true);
             work(threads.aside(), () -> {
                 if (ticket != asked.get()) return;
-                BatchAtHand opened = opener.open(batch);
+                BatchAtHand alone = opener.open(batch);
+                BatchAtHand opened = alone.beside(foresight.besides(alone));
                 Proposal found = proposal(opened, opened.replan(now));
                 threads.ui().execute(() -> {
                     if (ticket != asked.get()) return;
@@ -324,7 +334,8 @@ public final class BatchViewModel {
                 .orElseThrow(() -> new StoreException(
                         batch.file(), "its house has no kit that holds this batch any more; mend the house"));
         Optional<String> next = where.next().act().map(Act::id);
-        PieceChart chart = new ChartWriter(batch.request(), where.plan(), units)
+        PlanRequest among = batch.request().beside(foresight.besides(batch));
+        PieceChart chart = new ChartWriter(among, where.plan(), units)
                 .chart(act -> where.happened().did(act.id())
                         ? Standing.DONE
                         : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)

@@ -20,11 +20,9 @@ import piecewright.desktop.batch.BatchViewModel.Opener;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.learn.Belief;
 import piecewright.learn.Comparison;
-import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Interval;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Unknown;
-import piecewright.learn.Verdict;
 import piecewright.store.StoreException;
 import piecewright.text.ComparePage;
 import piecewright.text.DisplayUnits;
@@ -163,7 +161,7 @@ public final class LearnedViewModel {
         work(() -> {
             BatchAtHand opened = opener.open(batch);
             Outcome outcome = opened.lessons().keep(opened.told(), clock.get());
-            List<String> told = told(outcome);
+            List<String> told = page.told(outcome);
             Path lot = opened.lessons().lotFile();
             threads.ui().execute(() -> {
                 lessons.set(told);
@@ -188,19 +186,6 @@ public final class LearnedViewModel {
             List<String> told = new ComparePage(units).sentences(comparison);
             threads.ui().execute(() -> compared.set(told));
         });
-    }
-
-    private List<String> told(Outcome outcome) {
-        if (outcome instanceof Outcome.NothingYet) return List.of(WindowWords.say("learned.nothing-yet"));
-        if (outcome instanceof Outcome.BuiltUpon) return List.of(WindowWords.say("learned.built-upon"));
-        List<Judged> all = ((Outcome.Taught) outcome).estimate().observations();
-        List<Judged> questioned = all.stream()
-                .filter(judged -> judged.verdict() instanceof Verdict.Questioned)
-                .toList();
-        List<String> told = new ArrayList<>();
-        told.add(WindowWords.say("learned.taught", Integer.toString(all.size() - questioned.size())));
-        questioned.forEach(judged -> told.add(page.question(judged)));
-        return told;
     }
 
     private interface Task {

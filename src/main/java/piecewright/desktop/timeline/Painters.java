@@ -35,6 +35,7 @@ final class Painters {
         shades.paint(on);
         ghost.ifPresent(before -> GhostPainter.paint(on, before));
         data.paint(on);
+        OthersPainter.paint(on);
         acts.paint(on, selected);
     }
 
@@ -62,6 +63,7 @@ final class Painters {
     void names(Drawing on) {
         Lanes lanes = on.lanes();
         name(on, "acts", "", lanes.acts());
+        if (lanes.others().height() > 0) name(on, "others", "", lanes.others());
         name(on, "phases", "", lanes.ribbon());
         name(on, "moisture", "%", lanes.moisture());
         name(on, "heat", units.system() == UnitSystem.METRIC ? "°C" : "°F", lanes.heat());
