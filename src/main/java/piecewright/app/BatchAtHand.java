@@ -222,6 +222,12 @@ public final class BatchAtHand {
         return new Recording.Kept(entries, raised);
     }
 
+    /** Lets an entry that was struck out count again as it counted before; the strike stays in the journal. */
+    public Recording restore(Entry counted, Instant now) throws NotWrittenException {
+        Corrected again = new Corrected(counted.number(), Optional.of(counted.report()));
+        return kept(List.of(new Draft(counted.at(), now, counted.actId(), again)), now);
+    }
+
     private List<Tare> vessels() {
         return batch.journal().vessels();
     }

@@ -156,6 +156,10 @@ final class Batches {
         model.undo();
     }
 
+    void redo() {
+        model.redo();
+    }
+
     void now(Instant instant) {
         view.timeline().nowProperty().set(instant);
     }

@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.Node;
 import piecewright.app.Drafting;
 import piecewright.app.Workspace.Kept;
@@ -142,6 +143,13 @@ final class Planning {
 
     void now(Instant instant) {
         timeline.nowProperty().set(instant);
+    }
+
+    /** Wishes for another style in that colour, in that house where there is one. */
+    void take(MaltStyle style, double colourEbc, Optional<Path> house) {
+        Wish now = wish.wishProperty().get();
+        wish.change(
+                now.withStyle(style).withColourEbc(OptionalDouble.of(colourEbc)).withHouse(house.orElse(now.house())));
     }
 
     /** Offers what there is. */

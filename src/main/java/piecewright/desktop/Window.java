@@ -91,6 +91,16 @@ public final class Window {
         }
 
         @Override
+        public void undo() {
+            desk.undo();
+        }
+
+        @Override
+        public void redo() {
+            desk.redo();
+        }
+
+        @Override
         public void otherTheme() {
             dress(looks.withTheme(looks.theme() == Looks.Theme.LIGHT ? Looks.Theme.DARK : Looks.Theme.LIGHT));
         }

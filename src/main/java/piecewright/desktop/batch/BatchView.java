@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
@@ -33,6 +34,7 @@ public final class BatchView {
     private final PlanTimeline timeline;
     private final ActSheet sheet;
     private final VBox root = new VBox();
+    private final ScrollPane scroll = new ScrollPane(root);
     private final Side side = new Side("batch-side");
     private final Label title = new Label();
     private final Label stands = new Label();
@@ -74,6 +76,10 @@ public final class BatchView {
         this.model = model;
         this.timeline = new PlanTimeline(units);
         this.sheet = new ActSheet(units);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("middle-scroll");
         root.getStyleClass().add("middle");
         root.setId("batch-view");
         title.getStyleClass().add("title");
@@ -100,7 +106,7 @@ public final class BatchView {
     }
 
     public Node node() {
-        return root;
+        return scroll;
     }
 
     /** Offers another look at the pieces that have it. */
@@ -116,6 +122,7 @@ public final class BatchView {
         way.setId(panel.id());
         way.setMinWidth(Region.USE_PREF_SIZE);
         way.managedProperty().bind(way.visibleProperty());
+        offered.getStyleClass().setAll("led");
         way.setOnAction(event -> {
             panels.stream().map(Offered::way).filter(each -> each != way).forEach(each -> each.setSelected(false));
             placeSide();
@@ -172,8 +179,11 @@ public final class BatchView {
     }
 
     private Node head() {
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        offered.setMinWidth(Region.USE_PREF_SIZE);
         otherLook.setId("batch-other-look");
         otherLook.setMinWidth(Region.USE_PREF_SIZE);
         otherLook.managedProperty().bind(otherLook.visibleProperty());
@@ -182,7 +192,6 @@ public final class BatchView {
         HBox head = new HBox(
                 8,
                 title,
-                gap,
                 otherLook,
                 offered,
                 button("batch.ran-long", "batch-ran-long", model::planRest),

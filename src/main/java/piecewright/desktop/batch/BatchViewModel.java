@@ -2,6 +2,9 @@ package piecewright.desktop.batch;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -27,6 +30,7 @@ import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.ensemble.Sureness;
+import piecewright.journal.Entry;
 import piecewright.plan.Act;
 import piecewright.plan.Booking;
 import piecewright.plan.Plan;
@@ -59,6 +63,8 @@ public final class BatchViewModel {
     private final AtomicInteger asked = new AtomicInteger();
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
+    /** Entries that were struck out here and may come back, the last one first. */
+    private final Deque<Entry> struck = new ArrayDeque<>();
 
     /** Opens a kept batch. */
     public interface Opener {
@@ -141,6 +147,7 @@ public final class BatchViewModel {
             proposal.set(Optional.empty());
             reply.set(Reply.nothing());
             calendarNote.set("");
+            struck.clear();
         }
         file = Optional.of(batch);
         read();
@@ -175,11 +182,20 @@ public final class BatchViewModel {
 
     /** Writes down what happened, as it is typed. */
     public void record(String line) {
+        struck.clear();
+        record((opened, now) -> opened.recordLine(line, units, now));
+    }
+
+    private interface Told {
+        Recording to(BatchAtHand batch, Instant now) throws StoreException, NotWrittenException;
+    }
+
+    private void record(Told told) {
         file.ifPresent(batch -> {
             Instant now = clock.get();
             work(() -> {
                 BatchAtHand opened = opener.open(batch);
-                Recording recording = opened.recordLine(line, units, now);
+                Recording recording = told.to(opened, now);
                 Reply answer = answer(recording, opened);
                 Shown found = shown(opener.open(batch), now);
                 threads.ui().execute(() -> {
@@ -193,9 +209,19 @@ public final class BatchViewModel {
     /** Takes the last entry back; it stays in the journal, struck out. */
     public void undo() {
         shown.get().ifPresent(known -> {
-            var effective = known.batch().journal().effective();
-            effective.stream().mapToInt(entry -> entry.number()).max().ifPresent(number -> record("void " + number));
+            List<Entry> effective = known.batch().journal().effective();
+            effective.stream().max(Comparator.comparingInt(Entry::number)).ifPresent(last -> {
+                struck.push(last);
+                record((opened, now) -> opened.recordLine("void " + last.number(), units, now));
+            });
         });
+    }
+
+    /** Lets the entry that was struck out last count again. */
+    public void redo() {
+        if (struck.isEmpty()) return;
+        Entry last = struck.pop();
+        record((opened, now) -> opened.restore(last, now));
     }
 
     private Reply answer(Recording recording, BatchAtHand batch) {

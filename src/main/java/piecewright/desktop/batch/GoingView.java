@@ -87,9 +87,10 @@ public final class GoingView {
         Label when = new Label(act.when().clock());
         when.setMinWidth(Region.USE_PREF_SIZE);
         when.getStyleClass().add("body-2");
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        VBox words = new Lines(new HBox(6, title, gap, when), piece);
+        title.setWrapText(true);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        VBox words = new Lines(new HBox(6, title, when), piece);
         String spoken = act.title() + ", " + act.piece() + ", " + act.when().moment();
         return row("soon-" + index, words, spoken, act.file(), act.actId());
     }

@@ -21,6 +21,7 @@ import piecewright.text.WindowWords;
 /** A usual week to paint on: drag with the mouse, or move with arrows, mark with Shift, and press 1 or 2. */
 final class WeekGrid extends Painted {
     private static final int STEP = 2;
+    private static final double LEAST_EM = 27;
 
     private final HouseViewModel model;
     private DayOfWeek day = DayOfWeek.MONDAY;
@@ -34,7 +35,7 @@ final class WeekGrid extends Painted {
         getStyleClass().add("week-grid");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
-        setMinSize(360, 380);
+        setMinSize(0, 380);
         setPrefSize(600, 500);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
         focusedProperty().addListener((focused, before, now) -> requestLayout());
@@ -42,6 +43,12 @@ final class WeekGrid extends Painted {
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         addEventHandler(MouseEvent.MOUSE_RELEASED, event -> paint());
         addEventHandler(KeyEvent.KEY_PRESSED, this::keyPressed);
+    }
+
+    @Override
+    protected void textSized() {
+        setMinHeight(LEAST_EM * em());
+        requestLayout();
     }
 
     /** With which brush the mouse paints. */
@@ -198,7 +205,7 @@ final class WeekGrid extends Painted {
         pen.setLineWidth(1);
         if (must) pen.strokeRect(columnX(each) + 2.5, y + 2.5, width - 5, height - 5);
         pen.setLineDashes();
-        if (height < em() * 2.4) return;
+        if (height < em() * 2.4 || width < em() * 3.6) return;
         pen.setFont(plain(0.86));
         pen.setFill(inks().of(Ink.INK_3));
         pen.setTextAlign(TextAlignment.CENTER);
@@ -214,7 +221,10 @@ final class WeekGrid extends Painted {
         pen.setTextAlign(TextAlignment.CENTER);
         pen.setTextBaseline(VPos.CENTER);
         pen.setFill(inks().of(Ink.INK));
-        pen.fillText(each.getDisplayName(TextStyle.SHORT, model.units().locale()), x + width / 2, top() / 2);
+        boolean roomy = width > em() * 2.4;
+        TextStyle style = roomy ? TextStyle.SHORT : TextStyle.NARROW;
+        pen.fillText(each.getDisplayName(style, model.units().locale()), x + width / 2, top() / 2);
+        boolean timed = width > em() * 2.9;
         for (LocalHours free : week.hours(each)) {
             double y = top() + free.fromInclusive().toSecondOfDay() / 900.0 * quarterHeight();
             boolean midnight = free.untilExclusive().equals(LocalTime.MIDNIGHT);
@@ -227,11 +237,12 @@ final class WeekGrid extends Painted {
             pen.strokeRoundRect(x + 0.5, y + 0.5, width - 1, height - 1, 6, 6);
             pen.setFill(inks().of(Ink.DAMSON));
             pen.fillRect(x, y + 2, 4, height - 4);
-            if (height > 32) {
+            if (timed && height > em() * 2.4) {
                 pen.setFill(inks().of(Ink.INK));
-                pen.fillText(free.fromInclusive().toString(), x + width / 2, y + 10);
-                pen.fillText(midnight ? "24:00" : free.untilExclusive().toString(), x + width / 2, y + height - 10);
-            } else if (height > 14) {
+                double inset = em() * 0.75;
+                pen.fillText(free.fromInclusive().toString(), x + width / 2, y + inset);
+                pen.fillText(midnight ? "24:00" : free.untilExclusive().toString(), x + width / 2, y + height - inset);
+            } else if (timed && height > em()) {
                 pen.setFill(inks().of(Ink.INK));
                 pen.fillText(free.fromInclusive().toString(), x + width / 2, y + height / 2);
             }

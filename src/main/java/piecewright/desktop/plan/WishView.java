@@ -32,8 +32,6 @@ import piecewright.text.WindowWords;
 
 /** Making a plan: the sentence, what is wrong with it, the verdict, the piece along time. */
 public final class WishView {
-    private static final double LEAST_TIMELINE = 430;
-
     private final WishViewModel model;
     private final DisplayUnits units;
     private final KeepsPlans keeping;
@@ -68,7 +66,6 @@ public final class WishView {
         notes.managedProperty().bind(Bindings.isNotEmpty(notes.getChildren()));
         stale.getStyleClass().add("stale");
         VBox.setVgrow(timeline, Priority.ALWAYS);
-        timeline.setMinHeight(LEAST_TIMELINE);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

@@ -53,11 +53,12 @@ final class Painters {
         String words = WindowWords.say("timeline.now", moments.clock(now));
         on.pen().setFont(on.bold());
         double width = on.roughWidth(words) + 16;
+        double height = Math.round(on.font().getSize() * 1.5);
         double left = Math.min(x - 1, on.widthPixels() - width);
         on.fill(Ink.DAMSON);
-        on.pen().fillRoundRect(left, on.lanes().acts().top(), width, 18, 4, 4);
+        on.pen().fillRoundRect(left, on.lanes().acts().top(), width, height, 4, 4);
         on.fill(Ink.ON_DAMSON);
-        on.text(words, left + width / 2, on.lanes().acts().top() + 9, TextAlignment.CENTER);
+        on.text(words, left + width / 2, on.lanes().acts().top() + height / 2, TextAlignment.CENTER);
     }
 
     void names(Drawing on) {

@@ -25,6 +25,8 @@ import javafx.util.Duration;
 final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
     private static final double STEP = 1.4;
     private static final double MARGIN = 60;
+    /** Less height than that for all lanes and nobody can read them, in sizes of text. */
+    private static final double LEAST_EM = 24;
 
     private final Canvas names = new Canvas();
     private final Canvas piece = new Canvas();
@@ -335,7 +337,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
 
     @Override
     protected double computeMinHeight(double width, double top, double right, double bottom, double left) {
-        return 320;
+        return Math.ceil(LEAST_EM * measure.getFont().getSize() + strip.pane().prefHeight(width));
     }
 
     @Override

@@ -20,6 +20,7 @@ import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.ensemble.Sureness;
+import piecewright.journal.Entry;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
@@ -94,6 +95,29 @@ class BatchViewModelTest {
                         .journal()
                         .entries()
                         .size());
+    }
+
+    @Test
+    void whatWasStruckOutComesBackAsItWasWritten() {
+        model.record("soaked 25 min ago");
+        var written = effective();
+        model.undo();
+        assertEquals(List.of(), effective());
+        model.redo();
+        assertEquals(written.get(0).at(), effective().get(0).at());
+        assertEquals(written.get(0).report(), effective().get(0).report());
+        model.redo();
+        assertEquals(1, effective().size(), "there is nothing more to bring back");
+        model.record("5.1 kg");
+        model.record("correct " + effective().get(1).number() + " 5.2 kg");
+        var corrected = effective().get(1).report();
+        model.undo();
+        model.redo();
+        assertEquals(corrected, effective().get(1).report(), "as it counted, not as it was first written");
+    }
+
+    private List<Entry> effective() {
+        return model.shownProperty().get().orElseThrow().batch().journal().effective();
     }
 
     @Test
