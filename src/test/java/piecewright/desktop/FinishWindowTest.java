@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
@@ -166,6 +167,11 @@ class FinishWindowTest {
         screen.focus("compare-second");
         screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
         screen.until(() -> labels(screen, "#compared").contains("Yield"));
+        Screen.run(() -> {
+            for (Node node : screen.scene().getRoot().lookupAll(".middle-scroll")) {
+                if (node instanceof ScrollPane scroll) scroll.setVvalue(1);
+            }
+        });
         screen.picture("compare-light");
     }
 

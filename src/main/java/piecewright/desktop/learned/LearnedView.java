@@ -150,7 +150,10 @@ public final class LearnedView {
     }
 
     private Node piece(Piece piece, int number) {
-        Label title = new Label(piece.title());
+        Label title = new Label(WindowWords.say(
+                "batch.title",
+                piece.title(),
+                String.valueOf(piece.file().getFileName()).replaceFirst("\\.json$", "")));
         Label sentence = caption(piece.sentence());
         Button learn = new Button(WindowWords.say("learned.learn"));
         learn.setId("learned-learn-" + number);

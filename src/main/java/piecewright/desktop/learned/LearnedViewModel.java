@@ -17,6 +17,7 @@ import piecewright.app.CompareBatches;
 import piecewright.app.LearnedReport;
 import piecewright.app.NotWrittenException;
 import piecewright.desktop.batch.BatchViewModel.Opener;
+import piecewright.desktop.learned.Compared.Course;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.learn.Belief;
 import piecewright.learn.Comparison;
@@ -24,7 +25,6 @@ import piecewright.learn.Interval;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Unknown;
 import piecewright.store.StoreException;
-import piecewright.text.ComparePage;
 import piecewright.text.DisplayUnits;
 import piecewright.text.LearnedPage;
 import piecewright.text.WindowWords;
@@ -37,7 +37,7 @@ public final class LearnedViewModel {
     private final LearnedPage page;
     private final ReadOnlyObjectWrapper<List<Subject>> subjects = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<String>> compared = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<Compared>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final DisplayUnits units;
     private final ReadOnlyObjectWrapper<List<String>> lessons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
@@ -173,19 +173,27 @@ public final class LearnedViewModel {
         });
     }
 
-    /** In what two pieces differ, and how their outcomes do, a sentence each. */
-    ReadOnlyObjectProperty<List<String>> comparedProperty() {
+    /** In what two pieces differ, and how their outcomes do; empty before two are chosen. */
+    ReadOnlyObjectProperty<Optional<Compared>> comparedProperty() {
         return compared.getReadOnlyProperty();
     }
 
     /** Holds two finished pieces against each other. */
     void compare(Path first, Path second) {
-        compared.set(List.of());
+        compared.set(Optional.empty());
         work(() -> {
-            Comparison comparison = CompareBatches.of(opener.open(first), opener.open(second), units, clock.get());
-            List<String> told = new ComparePage(units).sentences(comparison);
-            threads.ui().execute(() -> compared.set(told));
+            BatchAtHand one = opener.open(first);
+            BatchAtHand other = opener.open(second);
+            Instant now = clock.get();
+            Comparison comparison = CompareBatches.of(one, other, units, now);
+            List<Course> courses = List.of(course(one, now), course(other, now));
+            Compared found = Compared.of(comparison, courses, units);
+            threads.ui().execute(() -> compared.set(Optional.of(found)));
         });
+    }
+
+    private static Course course(BatchAtHand batch, Instant now) throws StoreException {
+        return Course.of(batch.where(now).orElseThrow(batch::noKit).plan());
     }
 
     private interface Task {

@@ -140,7 +140,7 @@ public final class Rail {
     }
 
     private static Node looks(Wishes wishes) {
-        FlowPane buttons = new FlowPane(6, 6);
+        FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("looks");
         buttons.getChildren()
                 .addAll(
