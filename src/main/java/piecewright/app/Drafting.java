@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
@@ -69,7 +70,7 @@ public final class Drafting {
      */
     public Answer answer(Asked asked, LocalDateTime checksFrom) {
         try {
-            MakePlan.Extras extras = new MakePlan.Extras(asked.colourEbc(), Optional.of(checksFrom));
+            MakePlan.Extras extras = new MakePlan.Extras(asked.colourEbc(), Set.of(), Optional.of(checksFrom));
             ReadWish alone = ReadWish.of(asked.wish());
             List<Booking> taken = others.takenHere(alone.request().house(), asked.besides());
             MakePlan.Made made = make.of(alone.withRequest(alone.request().beside(taken)), extras);

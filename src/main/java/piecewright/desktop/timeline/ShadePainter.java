@@ -126,7 +126,7 @@ final class ShadePainter {
         double from = on.crosses(left, right) ? Math.max(on.seenLeft(), left) : left;
         double until = on.crosses(left, right) ? Math.min(on.seenRight(), right) : right;
         if (until - from >= needed) on.text(words, (from + until) / 2, y, TextAlignment.CENTER);
-        else if (!on.crosses(left, left + needed)) on.text(words, left + 3, y, TextAlignment.LEFT);
+        else if (!on.crosses(left, left + needed * 1.3)) on.text(words, left + 3, y, TextAlignment.LEFT);
     }
 
     private static void hours(Drawing on, LocalDate day) {
