@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import piecewright.plan.Act;
 import piecewright.plan.Agenda;
 import piecewright.plan.Check;
 import piecewright.plan.Continuation;
 import piecewright.plan.Timetable.Visit;
+import piecewright.replan.Where;
 import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
 import piecewright.store.SavedBatch;
@@ -46,7 +48,11 @@ public final class AllActs {
             if (saved.finishedAt().isPresent()) continue;
             Agenda agenda = AgendaReader.read(file, saved.planJson());
             if (zone.isEmpty()) zone = Optional.of(agenda.subject().zone());
-            acts.addAll(ahead(agenda, done(file, now), now, now.plus(within)));
+            Set<String> done = BatchAtHand.open(file, library, continuation)
+                    .where(now)
+                    .map(AllActs::done)
+                    .orElse(Set.of());
+            acts.addAll(ahead(agenda, done, act -> !act.endsAt().isBefore(now), now, now.plus(within)));
         }
         acts.sort(Comparator.comparing(Ahead::startsAt).thenComparing(Ahead::batch));
         return zone.map(first -> new ActsAhead(first, acts));
@@ -60,16 +66,25 @@ public final class AllActs {
                 AgendaReader.read(files.get(0), saved.planJson()).subject().zone());
     }
 
-    private Set<String> done(Path file, Instant now) throws StoreException {
+    /**
+     * What is still to do in one batch that stands so, overdue acts among it, until so long from now on; nothing where it
+     * was finished.
+     */
+    public static List<Ahead> of(BatchAtHand batch, Where where, Duration within) throws StoreException {
+        if (batch.finishedAt().isPresent()) return List.of();
+        Instant now = where.now();
+        List<Ahead> acts = ahead(batch.agenda(), done(where), act -> true, now, now.plus(within));
+        return acts.stream().sorted(Comparator.comparing(Ahead::startsAt)).toList();
+    }
+
+    private static Set<String> done(Where where) {
         Set<String> done = new HashSet<>();
-        BatchAtHand.open(file, library, continuation)
-                .where(now)
-                .ifPresent(where ->
-                        where.happened().visits().stream().map(Visit::id).forEach(done::add));
+        where.happened().visits().stream().map(Visit::id).forEach(done::add);
         return done;
     }
 
-    private static List<Ahead> ahead(Agenda agenda, Set<String> done, Instant from, Instant until) {
+    private static List<Ahead> ahead(
+            Agenda agenda, Set<String> done, Predicate<Act> counts, Instant from, Instant until) {
         String name = agenda.subject().title() + " – " + agenda.subject().lot();
         List<Ahead> acts = new ArrayList<>();
         for (Check check : agenda.checks()) {
@@ -78,7 +93,7 @@ public final class AllActs {
             if (inside) acts.add(new Ahead.ToCheck(name, check));
         }
         for (Act act : agenda.acts()) {
-            boolean inside = !act.endsAt().isBefore(from) && act.startsAt().isBefore(until);
+            boolean inside = counts.test(act) && act.startsAt().isBefore(until);
             if (inside && !done.contains(act.id())) acts.add(new Ahead.ToDo(name, act));
         }
         return acts;

@@ -18,6 +18,7 @@ import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Agenda;
 import piecewright.plan.Begun;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
@@ -32,6 +33,7 @@ import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
 import piecewright.replan.Where;
+import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
 import piecewright.store.FolderLock;
 import piecewright.store.JournalFile;
@@ -104,6 +106,11 @@ public final class BatchAtHand {
     /** When the batch was closed; empty while it is under way. */
     public Optional<Instant> finishedAt() {
         return saved.finishedAt();
+    }
+
+    /** Its acts and tests as they are kept. */
+    Agenda agenda() throws StoreException {
+        return AgendaReader.read(file, saved.planJson());
     }
 
     /** What its plan expected of it in the end. */
@@ -213,6 +220,12 @@ public final class BatchAtHand {
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
         return new Recording.Kept(entries, raised);
+    }
+
+    /** Lets an entry that was struck out count again as it counted before; the strike stays in the journal. */
+    public Recording restore(Entry counted, Instant now) throws NotWrittenException {
+        Corrected again = new Corrected(counted.number(), Optional.of(counted.report()));
+        return kept(List.of(new Draft(counted.at(), now, counted.actId(), again)), now);
     }
 
     private List<Tare> vessels() {

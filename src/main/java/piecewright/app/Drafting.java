@@ -1,5 +1,6 @@
 package piecewright.app;
 
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
@@ -7,23 +8,40 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
 import piecewright.store.StoreException;
-import piecewright.style.MaltStyle;
+import piecewright.store.StyleLibrary;
 
 /** Answers wishes as they are being said. */
 public final class Drafting {
     private final Function<PlanRequest, PlanResult> planner;
     private final MakePlan make;
+    private final OtherBatches others;
 
-    /** @param styles all there are */
-    public Drafting(Function<PlanRequest, PlanResult> planner, List<MaltStyle> styles) {
+    /** @param library all styles there are */
+    public Drafting(Function<PlanRequest, PlanResult> planner, StyleLibrary library) {
         this.planner = planner;
-        this.make = new MakePlan(planner, styles);
+        this.make = new MakePlan(planner, library.all());
+        this.others = new OtherBatches(library);
+    }
+
+    /**
+     * What is wished for as it is being said.
+     *
+     * @param colourEbc empty for the middle of the style's cure
+     * @param besides files of batches; those in progress in the same house keep their hands and kit
+     */
+    public record Asked(PlanWish wish, OptionalDouble colourEbc, List<Path> besides) {
+        public Asked {
+            Objects.requireNonNull(wish);
+            Objects.requireNonNull(colourEbc);
+            besides = List.copyOf(besides);
+        }
     }
 
     /** What became of a wish. */
@@ -50,10 +68,12 @@ public final class Drafting {
      *
      * @param checksFrom no test before then, by the house's clock
      */
-    public Answer answer(PlanWish wish, LocalDateTime checksFrom) {
+    public Answer answer(Asked asked, LocalDateTime checksFrom) {
         try {
-            MakePlan.Extras extras = new MakePlan.Extras(OptionalDouble.empty(), Set.of(), Optional.of(checksFrom));
-            MakePlan.Made made = make.of(ReadWish.of(wish), extras);
+            MakePlan.Extras extras = new MakePlan.Extras(asked.colourEbc(), Set.of(), Optional.of(checksFrom));
+            ReadWish alone = ReadWish.of(asked.wish());
+            List<Booking> taken = others.takenHere(alone.request().house(), asked.besides());
+            MakePlan.Made made = make.of(alone.withRequest(alone.request().beside(taken)), extras);
             return new Answer.Read(made.wish(), made.result());
         } catch (StoreException unreadable) {
             return new Answer.Unreadable(String.valueOf(unreadable.getMessage()));

@@ -31,27 +31,51 @@ public final class OtherBatches {
      */
     public List<Booking> taken(House house, List<Path> files) throws StoreException {
         List<Booking> bookings = new ArrayList<>();
-        for (Path file : files) {
-            SavedBatch saved = BatchFile.read(file);
-            if (saved.finishedAt().isEmpty()) bookings.add(taken(house, file, saved));
+        for (UnderWay batch : underWay(files)) {
+            if (!batch.isIn(house)) {
+                throw new StoreException(
+                        batch.file(),
+                        "is a batch of “" + batch.wish().request().house().name() + "” and takes nothing of “"
+                                + house.name() + "”; leave it out, or plan with its house");
+            }
+            bookings.add(taken(batch));
         }
         return bookings;
     }
 
-    private Booking taken(House house, Path file, SavedBatch saved) throws StoreException {
-        ReadWish wish = ReadWish.of(file, saved, library);
-        String itsHouse = wish.request().house().name();
-        if (!itsHouse.equals(house.name())) {
-            throw new StoreException(
-                    file,
-                    "is a batch of “" + itsHouse + "” and takes nothing of “" + house.name()
-                            + "”; leave it out, or plan with its house");
+    /** The same of those among these batches that are made in this house; the others take nothing of it. */
+    public List<Booking> takenHere(House house, List<Path> files) throws StoreException {
+        List<Booking> bookings = new ArrayList<>();
+        for (UnderWay batch : underWay(files)) if (batch.isIn(house)) bookings.add(taken(batch));
+        return bookings;
+    }
+
+    private record UnderWay(Path file, SavedBatch saved, ReadWish wish) {
+        boolean isIn(House house) {
+            return wish.request().house().name().equals(house.name());
         }
-        Agenda agenda = AgendaReader.read(file, saved.planJson());
+    }
+
+    private List<UnderWay> underWay(List<Path> files) throws StoreException {
+        List<UnderWay> batches = new ArrayList<>();
+        for (Path file : files) {
+            SavedBatch saved = BatchFile.read(file);
+            if (saved.finishedAt().isEmpty()) {
+                batches.add(new UnderWay(file, saved, ReadWish.of(file, saved, library)));
+            }
+        }
+        return batches;
+    }
+
+    private Booking taken(UnderWay batch) throws StoreException {
+        Agenda agenda = AgendaReader.read(batch.file(), batch.saved().planJson());
         String name = agenda.subject().title() + " – " + agenda.subject().lot();
-        Optional<Booking> booking =
-                planner.booking(name, wish.request(), PlanTimes.of(file, saved).grainKg(), agenda.acts());
-        return booking.orElseThrow(
-                () -> new StoreException(file, "its house has no kit that holds this batch any more; mend the house"));
+        Optional<Booking> booking = planner.booking(
+                name,
+                batch.wish().request(),
+                PlanTimes.of(batch.file(), batch.saved()).grainKg(),
+                agenda.acts());
+        return booking.orElseThrow(() -> new StoreException(
+                batch.file(), "its house has no kit that holds this batch any more; mend the house"));
     }
 }

@@ -3,6 +3,7 @@ package piecewright.desktop;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
@@ -10,19 +11,24 @@ import piecewright.app.BatchAtHand;
 import piecewright.app.CalendarManner;
 import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
+import piecewright.app.OtherBatches;
 import piecewright.desktop.batch.BatchView;
 import piecewright.desktop.batch.BatchViewModel;
+import piecewright.desktop.batch.FinishView;
+import piecewright.desktop.batch.FinishViewModel;
 import piecewright.desktop.batch.GoingView;
 import piecewright.desktop.batch.GoingViewModel;
+import piecewright.desktop.batch.PapersView;
+import piecewright.desktop.batch.PapersViewModel;
 import piecewright.desktop.couch.CouchView;
 import piecewright.desktop.couch.PlannedCouch;
 import piecewright.desktop.plan.Drafted;
 import piecewright.ensemble.Members;
 import piecewright.ensemble.Sureness;
+import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.store.StoreException;
-import piecewright.store.StyleLibrary;
 import piecewright.text.WindowWords;
 
 /** All pieces under way: the rail's list of them, and the screen of the one that is looked at. */
@@ -44,12 +50,14 @@ final class Batches {
     Batches(Desk.Around around, VBox rail, Looked looked) throws StoreException {
         this.around = around;
         this.looked = looked;
-        StyleLibrary library = StyleLibrary.builtIn();
-        this.opener = file -> BatchAtHand.open(file, library, around.setting().continuation());
-        this.model = new BatchViewModel(opener, this::sure, around.threads(), this::instant, around.units());
+        this.opener = file ->
+                BatchAtHand.open(file, around.library(), around.setting().continuation());
+        this.model = new BatchViewModel(opener, foresight(), around.threads(), this::instant, around.units());
         this.view = new BatchView(model, around.units());
         CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
         view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
+        view.offer(new FinishView(new FinishViewModel(model, around.threads(), this::instant, around.units())).panel());
+        view.offer(new PapersView(new PapersViewModel(model, around.threads(), this::instant, around.units())).panel());
         this.going = new GoingViewModel(around.workspace(), opener, around.threads(), this::instant, around.units());
         new GoingView(rail, going, (file, actId) -> {
             model.open(file);
@@ -73,8 +81,22 @@ final class Batches {
                 .ifPresent(model::open);
     }
 
-    private Optional<Sureness> sure(PlanRequest request, Plan plan) {
-        return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
+    private BatchViewModel.Foresight foresight() {
+        OtherBatches others = new OtherBatches(around.library());
+        return new BatchViewModel.Foresight() {
+            @Override
+            public Optional<Sureness> of(PlanRequest request, Plan plan) {
+                return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
+            }
+
+            @Override
+            public List<Booking> besides(BatchAtHand batch) throws StoreException {
+                List<Path> files = around.workspace().batchFiles().stream()
+                        .filter(file -> !file.equals(batch.file()))
+                        .toList();
+                return others.takenHere(batch.request().house(), files);
+            }
+        };
     }
 
     private Instant instant() {
@@ -132,6 +154,10 @@ final class Batches {
 
     void undo() {
         model.undo();
+    }
+
+    void redo() {
+        model.redo();
     }
 
     void now(Instant instant) {

@@ -16,6 +16,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import piecewright.app.Workspace;
+import piecewright.app.Workspace.Kept;
 import piecewright.desktop.colour.ColourView;
 import piecewright.desktop.colour.ColourViewModel;
 import piecewright.desktop.grain.GrainView;
@@ -60,7 +61,12 @@ final class Desk {
     private Rail.Place place = Rail.Place.PLAN;
 
     /** What surrounds a desk. */
-    record Around(Setting setting, Workspace workspace, DisplayUnits units, WishViewModel.Threads threads) {}
+    record Around(
+            Setting setting,
+            Workspace workspace,
+            StyleLibrary library,
+            DisplayUnits units,
+            WishViewModel.Threads threads) {}
 
     /** What a desk asks of the window. */
     interface Asks extends Rail.Wishes {
@@ -118,14 +124,24 @@ final class Desk {
         };
     }
 
-    private static ColourScreen colours(Around around, Choices choices) {
+    private ColourScreen colours(Around around, Choices choices) {
         MaltStyle style = choices.firstStyle();
         var usual = style.finish().colour();
         double middleEbc = (usual.lowEbc() + usual.highEbc()) / 2;
         ColourViewModel.Sought first =
                 new ColourViewModel.Sought(style, choices.houses().get(0).thing(), middleEbc, Optional.empty());
         ColourViewModel model = new ColourViewModel(choices.styles(), first, around.threads(), around.units());
-        return new ColourScreen(model, new ColourView(model));
+        return new ColourScreen(model, new ColourView(model, this::plan));
+    }
+
+    /** Brings a colour that was found into the sentence. */
+    private void plan(ColourViewModel.Sought sought) {
+        Optional<Path> house = known.houses().stream()
+                .filter(kept -> kept.thing().equals(sought.house()))
+                .map(Kept::file)
+                .findFirst();
+        go(Rail.Place.PLAN);
+        planning.ifPresent(screen -> screen.take(sought.style(), sought.colourEbc(), house));
     }
 
     private static GrainScreen grains(Around around, Choices choices) {
@@ -240,7 +256,7 @@ final class Desk {
     void redo() {
         switch (place) {
             case PLAN -> planning.ifPresent(Planning::redo);
-            case BATCH -> {}
+            case BATCH -> batches.redo();
             case COLOUR -> colours.ifPresent(screen -> screen.model().redo());
             case GRAIN -> grains.ifPresent(screen -> screen.model().redo());
             case HOUSE -> houses.ifPresent(screen -> screen.model().redo());
@@ -312,6 +328,6 @@ final class Desk {
 
     private Choices choices() throws StoreException {
         Workspace.Contents contents = workspace.contents();
-        return new Choices(StyleLibrary.builtIn().all(), contents.lots(), contents.houses());
+        return new Choices(around.library().all(), contents.lots(), contents.houses());
     }
 }

@@ -9,9 +9,9 @@ import java.time.LocalDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.Node;
 import piecewright.app.Drafting;
-import piecewright.app.PlanWish;
 import piecewright.app.Workspace.Kept;
 import piecewright.desktop.act.ActSheet;
 import piecewright.desktop.plan.ChanceView;
@@ -31,6 +31,7 @@ import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.remedy.Remedy;
 import piecewright.store.SavedWindow.SavedWish;
+import piecewright.store.StoreException;
 import piecewright.style.MaltStyle;
 
 /** The screen of the sentence with its timeline and its sheet. */
@@ -57,9 +58,8 @@ final class Planning {
     Planning(Desk.Around around, Choices choices, Optional<SavedWish> left, Asked asked) {
         LocalDate today = LocalDate.now(around.setting().clock());
         Wish first = left.flatMap(saved -> restored(saved, choices, today)).orElseGet(() -> firstWish(choices, today));
-        Drafting drafting = new Drafting(around.setting().planner(), choices.styles());
         WishViewModel.Person person = new WishViewModel.Person(today, around.units());
-        this.wish = new WishViewModel(first, answers(drafting, around.setting().clock()), around.threads(), person);
+        this.wish = new WishViewModel(first, answers(around), around.threads(), person);
         this.chance = new ChanceViewModel(wish, chances(around.setting()), around.threads());
         this.timeline = new PlanTimeline(around.units());
         this.view = new WishView(wish, timeline, around.units(), asked::keep);
@@ -97,11 +97,21 @@ final class Planning {
         };
     }
 
-    private static WishViewModel.Answers answers(Drafting drafting, Clock clock) {
+    private static WishViewModel.Answers answers(Desk.Around around) {
+        Drafting drafting = new Drafting(around.setting().planner(), around.library());
+        Clock clock = around.setting().clock();
         return new WishViewModel.Answers() {
             @Override
-            public Drafting.Answer answer(PlanWish wish) {
-                return drafting.answer(wish, LocalDateTime.now(clock));
+            public Drafting.Answer answer(Wish wish) {
+                try {
+                    boolean alone = wish.company() == Wish.Company.ALONE;
+                    List<Path> others = alone ? List.of() : around.workspace().batchFiles();
+                    Drafting.Asked asked = new Drafting.Asked(
+                            wish.planWish(LocalDate.now(clock)), wish.malt().colourEbc(), others);
+                    return drafting.answer(asked, LocalDateTime.now(clock));
+                } catch (StoreException unreadable) {
+                    return new Drafting.Answer.Unreadable(String.valueOf(unreadable.getMessage()));
+                }
             }
 
             @Override
@@ -135,6 +145,13 @@ final class Planning {
         timeline.nowProperty().set(instant);
     }
 
+    /** Wishes for another style in that colour, in that house where there is one. */
+    void take(MaltStyle style, double colourEbc, Optional<Path> house) {
+        Wish now = wish.wishProperty().get();
+        wish.change(
+                now.withStyle(style).withColourEbc(OptionalDouble.of(colourEbc)).withHouse(house.orElse(now.house())));
+    }
+
     /** Offers what there is. */
     void offer(Choices choices) {
         view.choices(choices);
@@ -151,6 +168,7 @@ final class Planning {
         return new SavedWish(
                 now.style().key(),
                 now.maltKg(),
+                now.malt().colourEbc(),
                 now.readyBy(),
                 now.lot().toString(),
                 now.house().toString());
@@ -165,14 +183,20 @@ final class Planning {
         boolean there = choices.lots().stream().map(Kept::file).anyMatch(lot::equals)
                 && choices.houses().stream().map(Kept::file).anyMatch(house::equals);
         return style.filter(known -> there && !saved.readyBy().isBefore(today))
-                .map(known -> new Wish(known, saved.maltKg(), saved.readyBy(), lot, house));
+                .map(known -> new Wish(
+                        new Wish.Malt(known, saved.maltKg(), saved.colourEbc()),
+                        saved.readyBy(),
+                        lot,
+                        house,
+                        Wish.Company.BESIDE_OTHERS));
     }
 
     private static Wish firstWish(Choices choices, LocalDate today) {
         LocalDate saturday = today.plusDays(DAYS_AHEAD).with(TemporalAdjusters.nextOrSame(DayOfWeek.SATURDAY));
         MaltStyle style = choices.firstStyle();
         Path lot = choices.firstLot();
-        return new Wish(style, FIRST_KG, saturday, lot, choices.houses().get(0).file());
+        Path house = choices.houses().get(0).file();
+        return new Wish(Wish.Malt.of(style, FIRST_KG), saturday, lot, house, Wish.Company.BESIDE_OTHERS);
     }
 
     private void drafted(Optional<Drafted> drafted) {

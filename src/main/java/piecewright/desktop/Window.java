@@ -23,6 +23,7 @@ import piecewright.desktop.shell.Looks;
 import piecewright.desktop.shell.Rail;
 import piecewright.store.SavedWindow;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.ColourUnit;
 import piecewright.text.DisplayUnits;
 import piecewright.text.UnitSystem;
@@ -37,6 +38,7 @@ public final class Window {
     private final Setting setting;
     private final Threads threads;
     private final Workspace workspace;
+    private final StyleLibrary library;
     private DisplayUnits units;
     private Looks looks = Looks.usual();
     private Desk desk;
@@ -47,6 +49,7 @@ public final class Window {
         this.setting = setting;
         this.threads = threads;
         this.workspace = Workspace.open(setting.folder());
+        this.library = StyleLibrary.builtIn();
         this.units = setting.units();
         Optional<SavedWindow> saved = Optional.empty();
         String trouble = "";
@@ -69,7 +72,9 @@ public final class Window {
 
     private Desk desk(Optional<SavedWindow> saved) throws StoreException {
         return new Desk(
-                new Desk.Around(setting, workspace, units, threads), saved.flatMap(SavedWindow::wish), new Asks());
+                new Desk.Around(setting, workspace, library, units, threads),
+                saved.flatMap(SavedWindow::wish),
+                new Asks());
     }
 
     /** What the rail asks for. */
@@ -83,6 +88,16 @@ public final class Window {
         public void removeDemo() {
             telling(workspace::removeDemo);
             look();
+        }
+
+        @Override
+        public void undo() {
+            desk.undo();
+        }
+
+        @Override
+        public void redo() {
+            desk.redo();
         }
 
         @Override

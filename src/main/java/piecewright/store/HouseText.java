@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import piecewright.house.House;
 import piecewright.house.LocalHours;
+import piecewright.house.NightActs;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -31,6 +32,7 @@ public record HouseText(Path file, String text) {
 
     /** Things a household has several of. */
     public enum Thing {
+        PERSON("/people", "{\"name\":\"\",\"week\":{\"weekdays\":[\"18:00-22:00\"],\"weekend\":[\"08:00-22:00\"]}}"),
         PLACE("/places", "{\"name\":\"\",\"kind\":\"heated room\",\"air\":{\"constantC\":18}}"),
         VESSEL("/kit/vessels", "{\"name\":\"\",\"place\":\"\",\"volumeL\":20}"),
         TRAYS("/kit/trays", "{\"name\":\"\",\"place\":\"\",\"count\":1,\"areaM2\":0.2}"),
@@ -161,6 +163,16 @@ public record HouseText(Path file, String text) {
         if (made == null) made = exceptions.addObject().put("date", day.toString());
         ArrayNode texts = made.putArray("hours");
         hours.forEach(texts::add);
+        return judged(root);
+    }
+
+    /** When the night is, and how often somebody would get up in it for one piece. */
+    public HouseText withNights(NightActs nights) throws StoreException {
+        ObjectNode root = root();
+        ObjectNode made = root.putObject("nightActs");
+        made.put("most", nights.most());
+        made.put("from", nights.from().toString());
+        made.put("until", nights.until().toString());
         return judged(root);
     }
 

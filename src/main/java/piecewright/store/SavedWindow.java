@@ -3,6 +3,7 @@ package piecewright.store;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import piecewright.text.ColourUnit;
 import piecewright.text.UnitSystem;
 
@@ -22,10 +23,16 @@ public record SavedWindow(
         Objects.requireNonNull(wish);
     }
 
-    /** The sentence; lot and house are paths as text. */
-    public record SavedWish(String styleKey, double maltKg, LocalDate readyBy, String lot, String house) {
+    /**
+     * The sentence; lot and house are paths as text.
+     *
+     * @param colourEbc empty for what is usual for the style
+     */
+    public record SavedWish(
+            String styleKey, double maltKg, OptionalDouble colourEbc, LocalDate readyBy, String lot, String house) {
         public SavedWish {
             Objects.requireNonNull(styleKey);
+            Objects.requireNonNull(colourEbc);
             Objects.requireNonNull(readyBy);
             Objects.requireNonNull(lot);
             Objects.requireNonNull(house);

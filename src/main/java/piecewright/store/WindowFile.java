@@ -27,6 +27,7 @@ public final class WindowFile {
             ObjectNode node = root.putObject("wish");
             node.put("style", wish.styleKey());
             node.put("maltKg", wish.maltKg());
+            wish.colourEbc().ifPresent(ebc -> node.put("colourEbc", ebc));
             node.put("readyBy", wish.readyBy().toString());
             node.put("lot", wish.lot());
             node.put("house", wish.house());
@@ -50,12 +51,13 @@ public final class WindowFile {
     }
 
     private static SavedWindow.SavedWish wish(JsonBlock block) throws StoreException {
-        block.onlyKeys("style", "maltKg", "readyBy", "lot", "house");
+        block.onlyKeys("style", "maltKg", "colourEbc", "readyBy", "lot", "house");
         String day = block.text("readyBy");
         try {
             return new SavedWindow.SavedWish(
                     block.text("style"),
                     block.number("maltKg", 0.001, 1000),
+                    block.optionalNumber("colourEbc", 0.001, 1600),
                     LocalDate.parse(day),
                     block.text("lot", 4096),
                     block.text("house", 4096));

@@ -28,14 +28,15 @@ public final class ComparePage {
     public List<String> sentences(Comparison comparison) {
         List<String> sentences = new ArrayList<>();
         comparison.inputs().forEach(input -> sentences.add(input(input)));
-        sentences.add(Phrases.say(verdict(comparison)));
+        sentences.add(verdict(comparison));
         comparison.outcomes().forEach(outcome -> sentences.add(outcome(outcome)));
         return sentences;
     }
 
-    private static String verdict(Comparison comparison) {
-        if (comparison.inputs().isEmpty()) return "compare.alike";
-        return comparison.differInOneThing() ? "compare.one-thing" : "compare.many-things";
+    /** Whether what differs in the outcomes has one reason. */
+    public static String verdict(Comparison comparison) {
+        if (comparison.inputs().isEmpty()) return Phrases.say("compare.alike");
+        return Phrases.say(comparison.differInOneThing() ? "compare.one-thing" : "compare.many-things");
     }
 
     private static String input(InputDifference input) {

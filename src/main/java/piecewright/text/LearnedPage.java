@@ -1,5 +1,6 @@
 package piecewright.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import piecewright.learn.Belief;
 import piecewright.learn.Estimate;
@@ -54,6 +55,20 @@ public final class LearnedPage {
         if (outcome instanceof Outcome.BuiltUpon) return Paragraph.of(name + ": ", Phrases.say("lessons.built-upon"));
         String page = lessons(name, ((Outcome.Taught) outcome).estimate());
         return kept == Kept.YES ? page + Paragraph.of("", Phrases.say("lessons.kept")) : page;
+    }
+
+    /** What one batch taught, for the window, a sentence each. */
+    public List<String> told(Outcome outcome) {
+        if (outcome instanceof Outcome.NothingYet) return List.of(WindowWords.say("learned.nothing-yet"));
+        if (outcome instanceof Outcome.BuiltUpon) return List.of(WindowWords.say("learned.built-upon"));
+        List<Judged> all = ((Outcome.Taught) outcome).estimate().observations();
+        List<Judged> questioned = all.stream()
+                .filter(judged -> judged.verdict() instanceof Verdict.Questioned)
+                .toList();
+        List<String> told = new ArrayList<>();
+        told.add(WindowWords.say("learned.taught", Integer.toString(all.size() - questioned.size())));
+        questioned.forEach(judged -> told.add(question(judged)));
+        return told;
     }
 
     /** What one batch taught: what moved, and every reading that was not learned from, with its likely cause. */

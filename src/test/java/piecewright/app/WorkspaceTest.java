@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import piecewright.app.Workspace.Origin;
@@ -105,7 +106,8 @@ class WorkspaceTest {
                 150,
                 UnitSystem.US,
                 ColourUnit.SRM,
-                Optional.of(new SavedWindow.SavedWish("pale", 4.5, LocalDate.of(2031, 5, 1), "a/b.json", "c.json")));
+                Optional.of(new SavedWindow.SavedWish(
+                        "pale", 4.5, OptionalDouble.of(3.5), LocalDate.of(2031, 5, 1), "a/b.json", "c.json")));
         workspace.keepWindow(left);
         assertEquals(Optional.of(left), open().window());
     }

@@ -31,6 +31,9 @@ class AccessibleWindowTest {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
             screen.until(() -> screen.scene().lookup("#piece-0") != null);
             List<String> silent = new ArrayList<>(silent(screen, "piece"));
+            screen.focus("batch-papers");
+            screen.press(KeyCode.SPACE);
+            silent.addAll(silent(screen, "papers"));
             for (String way : WAYS) {
                 screen.go(way);
                 screen.until(() -> screen.scene().lookup("#" + shown(way)) != null);
@@ -86,7 +89,15 @@ class AccessibleWindowTest {
                 screen.press(KeyCode.TAB);
             }
             List<String> wanted = List.of(
-                    "wish-amount", "wish-style", "wish-ready-by", "wish-lot", "wish-house", "checks", "timeline");
+                    "wish-amount",
+                    "wish-style",
+                    "wish-colour",
+                    "wish-ready-by",
+                    "wish-lot",
+                    "wish-house",
+                    "wish-company",
+                    "checks",
+                    "timeline");
             List<String> met = order.stream().filter(wanted::contains).toList();
             assertEquals(wanted, met, order.toString());
             assertTrue(order.size() < 20, order.toString());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
@@ -50,8 +51,32 @@ class ColourWindowTest {
                     screen.node("colour-sought", TextField.class).getText().equals(malt));
             screen.focus("colour-style");
             screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
-            screen.until(() -> screen.scene().lookup("#colour-no-map").isVisible());
-            screen.picture("colour-no-map");
+            screen.until(() -> verdict(screen).contains("Last roast"));
+            screen.until(() -> text(screen, "colour-warning").contains("at most"));
+            screen.focus("colour-sought");
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT6, KeyCode.DIGIT0, KeyCode.SPACE, KeyCode.E, KeyCode.B, KeyCode.C);
+            screen.press(KeyCode.ENTER);
+            screen.until(() -> verdict(screen).contains("Last roast"));
+            Screen.run(() -> screen.window().take(Path.of("demo-data/houses/terrace-kitchen.json")));
+            screen.until(() -> screen.node("colour-house", MenuButton.class).getItems().stream()
+                    .anyMatch(item -> item.getText().contains("terrace")));
+            screen.focus("colour-house");
+            screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+            screen.until(() ->
+                    screen.node("colour-house", MenuButton.class).getText().contains("terrace"));
+            screen.until(() -> text(screen, "colour-warning").isEmpty());
+            screen.until(() -> verdict(screen).contains("Last roast"));
+            screen.focus("colour-map");
+            String roast = verdict(screen);
+            screen.press(KeyCode.RIGHT);
+            assertNotEquals(roast, verdict(screen));
+            screen.picture("colour-roast");
+            String sought = screen.node("colour-sought", TextField.class).getText();
+            screen.focus("colour-plan");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> screen.scene().lookup("#wish-colour") instanceof TextField colour
+                    && colour.getText().equals(sought));
         }
     }
 

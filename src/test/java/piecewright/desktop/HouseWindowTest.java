@@ -1,9 +1,14 @@
 package piecewright.desktop;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -33,6 +38,31 @@ class HouseWindowTest {
             screen.focus("looks-theme");
             screen.press(KeyCode.SPACE);
             screen.picture("house-dark");
+        }
+    }
+
+    @Test
+    void somebodyMovesInAndNightsAreTyped() {
+        Path ours = folder.resolve("ours");
+        Path house = ours.resolve("demo").resolve("houses").resolve("cool-garage.json");
+        try (Screen screen = Screen.open(ours, 1280, 800)) {
+            screen.go("house");
+            screen.focus("house-add-person");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> read(house).contains("somebody"));
+            screen.until(() ->
+                    screen.node("house-person", MenuButton.class).getText().equals("somebody"));
+            screen.focus("house-night-most");
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT2, KeyCode.ENTER);
+            screen.until(() -> read(house).contains("nightActs"));
+            screen.focus("house-night-from");
+            screen.chord(KeyCode.CONTROL, KeyCode.A);
+            screen.press(KeyCode.DIGIT9, KeyCode.DIGIT9, KeyCode.ENTER);
+            screen.until(() -> screen.scene().lookup("#house-night-from-note") instanceof Label note
+                    && note.getText().contains("23:30"));
+            assertEquals("99", screen.node("house-night-from", TextField.class).getText());
+            screen.picture("house-people");
         }
     }
 

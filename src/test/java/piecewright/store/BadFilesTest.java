@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -128,8 +129,8 @@ class BadFilesTest {
                         120,
                         UnitSystem.METRIC,
                         ColourUnit.EBC,
-                        Optional.of(
-                                new SavedWindow.SavedWish("pale", 4, LocalDate.of(2027, 5, 1), "a.json", "b.json"))));
+                        Optional.of(new SavedWindow.SavedWish(
+                                "pale", 4, OptionalDouble.of(3.5), LocalDate.of(2027, 5, 1), "a.json", "b.json"))));
         readers.put(good.resolve("window.json"), WindowFile::read);
     }
 

@@ -1,5 +1,6 @@
 package piecewright.desktop.batch;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -8,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
@@ -32,6 +34,7 @@ public final class BatchView {
     private final PlanTimeline timeline;
     private final ActSheet sheet;
     private final VBox root = new VBox();
+    private final ScrollPane scroll = new ScrollPane(root);
     private final Side side = new Side("batch-side");
     private final Label title = new Label();
     private final Label stands = new Label();
@@ -46,6 +49,26 @@ public final class BatchView {
     /** Another way to look at a piece that some pieces have, in place of the timeline. */
     public record OtherLook(String words, Node node, Predicate<Optional<Shown>> has) {}
 
+    private final List<Offered> panels = new ArrayList<>();
+    private final HBox offered = new HBox(8);
+    private Optional<Proposal> lateOf = Optional.empty();
+    private Node late = new VBox();
+
+    /**
+     * A sheet that may lie beside a piece in place of the chosen act.
+     *
+     * @param id of the button that brings it
+     * @param has whether a piece has it
+     * @param fit tells it that it will be shown
+     */
+    public record Panel(String id, String words, Node node, Predicate<Optional<Shown>> has, Runnable fit) {
+        Panel(String id, String words, Node node, Predicate<Optional<Shown>> has) {
+            this(id, words, node, has, () -> {});
+        }
+    }
+
+    private record Offered(Panel panel, ToggleButton way) {}
+
     /** Whether the act that is next now is to be shown. */
     private boolean follow;
 
@@ -53,6 +76,10 @@ public final class BatchView {
         this.model = model;
         this.timeline = new PlanTimeline(units);
         this.sheet = new ActSheet(units);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().add("middle-scroll");
         root.getStyleClass().add("middle");
         root.setId("batch-view");
         title.getStyleClass().add("title");
@@ -79,7 +106,7 @@ public final class BatchView {
     }
 
     public Node node() {
-        return root;
+        return scroll;
     }
 
     /** Offers another look at the pieces that have it. */
@@ -87,6 +114,44 @@ public final class BatchView {
         other = Optional.of(look);
         otherLook.setText(look.words());
         show();
+    }
+
+    /** Offers a sheet beside the pieces that have it. */
+    public void offer(Panel panel) {
+        ToggleButton way = new ToggleButton(panel.words());
+        way.setId(panel.id());
+        way.setMinWidth(Region.USE_PREF_SIZE);
+        way.managedProperty().bind(way.visibleProperty());
+        offered.getStyleClass().setAll("led");
+        way.setOnAction(event -> {
+            panels.stream().map(Offered::way).filter(each -> each != way).forEach(each -> each.setSelected(false));
+            placeSide();
+        });
+        panels.add(new Offered(panel, way));
+        offered.getChildren().add(way);
+        show();
+    }
+
+    /** What lies beside: what would move, else the sheet that was asked for, else the act and its form. */
+    private void placeSide() {
+        Optional<Shown> shown = model.shownProperty().get();
+        for (Offered each : panels) {
+            each.way().setVisible(each.panel().has().test(shown));
+            if (!each.way().isVisible()) each.way().setSelected(false);
+        }
+        Optional<Panel> asked = panels.stream()
+                .filter(each -> each.way().isSelected())
+                .map(Offered::panel)
+                .findFirst();
+        Optional<Proposal> proposal = model.proposalProperty().get();
+        if (proposal.isPresent()) {
+            if (!proposal.equals(lateOf)) late = late(proposal.get());
+            side.show(List.of(late), late);
+        } else if (asked.isPresent()) {
+            asked.get().fit().run();
+            side.show(List.of(asked.get().node()), asked.get().node());
+        } else side.show(List.of(sheet.node(), form), sheet.node());
+        lateOf = proposal;
     }
 
     private void placeLook() {
@@ -114,8 +179,11 @@ public final class BatchView {
     }
 
     private Node head() {
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        offered.setMinWidth(Region.USE_PREF_SIZE);
         otherLook.setId("batch-other-look");
         otherLook.setMinWidth(Region.USE_PREF_SIZE);
         otherLook.managedProperty().bind(otherLook.visibleProperty());
@@ -124,8 +192,8 @@ public final class BatchView {
         HBox head = new HBox(
                 8,
                 title,
-                gap,
                 otherLook,
+                offered,
                 button("batch.ran-long", "batch-ran-long", model::planRest),
                 button("batch.calendar", "batch-calendar", model::calendar));
         head.getStyleClass().add("head");
@@ -228,10 +296,7 @@ public final class BatchView {
         proposal.flatMap(Proposal::chart)
                 .ifPresent(chart -> timeline.chartProperty().set(Optional.of(chart)));
         banded();
-        if (proposal.isPresent()) {
-            Node late = late(proposal.get());
-            side.show(List.of(late), late);
-        } else side.show(List.of(sheet.node(), form), sheet.node());
+        placeSide();
         placeLook();
         showAct();
     }

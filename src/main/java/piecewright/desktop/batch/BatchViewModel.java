@@ -2,6 +2,9 @@ package piecewright.desktop.batch;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -27,7 +30,9 @@ import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.ensemble.Sureness;
+import piecewright.journal.Entry;
 import piecewright.plan.Act;
+import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult;
@@ -58,15 +63,21 @@ public final class BatchViewModel {
     private final AtomicInteger asked = new AtomicInteger();
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
+    /** Entries that were struck out here and may come back, the last one first. */
+    private final Deque<Entry> struck = new ArrayDeque<>();
 
     /** Opens a kept batch. */
     public interface Opener {
         BatchAtHand open(Path file) throws StoreException;
     }
 
-    /** Says how sure a plan is; empty for plans of which that cannot be told. */
+    /** What is known around a batch. */
     public interface Foresight {
+        /** How sure a plan is; empty for plans of which that cannot be told. */
         Optional<Sureness> of(PlanRequest request, Plan plan);
+
+        /** What the other pieces under way have taken of its house. */
+        List<Booking> besides(BatchAtHand batch) throws StoreException;
     }
 
     /** A batch as it stands. */
@@ -88,6 +99,10 @@ public final class BatchViewModel {
         this.threads = threads;
         this.clock = clock;
         this.units = units;
+    }
+
+    Opener opener() {
+        return opener;
     }
 
     public ReadOnlyObjectProperty<Optional<Shown>> shownProperty() {
@@ -132,6 +147,7 @@ public final class BatchViewModel {
             proposal.set(Optional.empty());
             reply.set(Reply.nothing());
             calendarNote.set("");
+            struck.clear();
         }
         file = Optional.of(batch);
         read();
@@ -166,11 +182,20 @@ public final class BatchViewModel {
 
     /** Writes down what happened, as it is typed. */
     public void record(String line) {
+        struck.clear();
+        record((opened, now) -> opened.recordLine(line, units, now));
+    }
+
+    private interface Told {
+        Recording to(BatchAtHand batch, Instant now) throws StoreException, NotWrittenException;
+    }
+
+    private void record(Told told) {
         file.ifPresent(batch -> {
             Instant now = clock.get();
             work(() -> {
                 BatchAtHand opened = opener.open(batch);
-                Recording recording = opened.recordLine(line, units, now);
+                Recording recording = told.to(opened, now);
                 Reply answer = answer(recording, opened);
                 Shown found = shown(opener.open(batch), now);
                 threads.ui().execute(() -> {
@@ -184,9 +209,19 @@ public final class BatchViewModel {
     /** Takes the last entry back; it stays in the journal, struck out. */
     public void undo() {
         shown.get().ifPresent(known -> {
-            var effective = known.batch().journal().effective();
-            effective.stream().mapToInt(entry -> entry.number()).max().ifPresent(number -> record("void " + number));
+            List<Entry> effective = known.batch().journal().effective();
+            effective.stream().max(Comparator.comparingInt(Entry::number)).ifPresent(last -> {
+                struck.push(last);
+                record((opened, now) -> opened.recordLine("void " + last.number(), units, now));
+            });
         });
+    }
+
+    /** Lets the entry that was struck out last count again. */
+    public void redo() {
+        if (struck.isEmpty()) return;
+        Entry last = struck.pop();
+        record((opened, now) -> opened.restore(last, now));
     }
 
     private Reply answer(Recording recording, BatchAtHand batch) {
@@ -215,7 +250,8 @@ public final class BatchViewModel {
             planning.set(true);
             work(threads.aside(), () -> {
                 if (ticket != asked.get()) return;
-                BatchAtHand opened = opener.open(batch);
+                BatchAtHand alone = opener.open(batch);
+                BatchAtHand opened = alone.beside(foresight.besides(alone));
                 Proposal found = proposal(opened, opened.replan(now));
                 threads.ui().execute(() -> {
                     if (ticket != asked.get()) return;
@@ -324,7 +360,8 @@ public final class BatchViewModel {
                 .orElseThrow(() -> new StoreException(
                         batch.file(), "its house has no kit that holds this batch any more; mend the house"));
         Optional<String> next = where.next().act().map(Act::id);
-        PieceChart chart = new ChartWriter(batch.request(), where.plan(), units)
+        PlanRequest among = batch.request().beside(foresight.besides(batch));
+        PieceChart chart = new ChartWriter(among, where.plan(), units)
                 .chart(act -> where.happened().did(act.id())
                         ? Standing.DONE
                         : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)

@@ -15,6 +15,7 @@ import javafx.scene.shape.Polyline;
 import piecewright.desktop.batch.GoingViewModel.Going;
 import piecewright.desktop.batch.GoingViewModel.Piece;
 import piecewright.desktop.batch.GoingViewModel.Soon;
+import piecewright.desktop.batch.GoingViewModel.Stage;
 import piecewright.text.WindowWords;
 
 /** The next 48 hours of all pieces, and below a sentence for each piece with the outline of its moisture. */
@@ -49,14 +50,26 @@ public final class GoingView {
             day = soon.get(i).when().day();
             root.getChildren().add(soon(i, soon.get(i)));
         }
-        if (!going.pieces().isEmpty()) root.getChildren().add(section("going.pieces"));
-        for (int i = 0; i < going.pieces().size(); i++)
-            root.getChildren().add(piece(i, going.pieces().get(i)));
+        if (soon.size() > MOST_SOON) {
+            Label more = new Label(WindowWords.say("going.more", Integer.toString(soon.size() - MOST_SOON)));
+            more.getStyleClass().add("caption");
+            root.getChildren().add(more);
+        }
+        pieces("going.pieces", going.pieces(), Stage.UNDER_WAY);
+        pieces("going.finished", going.pieces(), Stage.CLOSED);
         for (String refusal : going.refusals()) {
             Label words = new Label(refusal);
             words.setWrapText(true);
             words.getStyleClass().add("rail-note");
             root.getChildren().add(words);
+        }
+    }
+
+    private void pieces(String key, List<Piece> all, Stage stage) {
+        if (all.stream().noneMatch(piece -> piece.stage() == stage)) return;
+        root.getChildren().add(section(key));
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).stage() == stage) root.getChildren().add(piece(i, all.get(i)));
         }
     }
 
@@ -74,9 +87,10 @@ public final class GoingView {
         Label when = new Label(act.when().clock());
         when.setMinWidth(Region.USE_PREF_SIZE);
         when.getStyleClass().add("body-2");
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        VBox words = new VBox(new HBox(6, title, gap, when), piece);
+        title.setWrapText(true);
+        title.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        VBox words = new Lines(new HBox(6, title, when), piece);
         String spoken = act.title() + ", " + act.piece() + ", " + act.when().moment();
         return row("soon-" + index, words, spoken, act.file(), act.actId());
     }
@@ -94,7 +108,8 @@ public final class GoingView {
         Label sentence = new Label(piece.sentence());
         sentence.setWrapText(true);
         sentence.getStyleClass().add("caption");
-        VBox words = new VBox(2, title, sentence, outline(piece));
+        VBox words = new Lines(title, sentence);
+        if (piece.stage() == Stage.UNDER_WAY) words.getChildren().add(outline(piece));
         return row("piece-" + index, words, piece.title() + ". " + piece.sentence(), piece.file(), "");
     }
 
@@ -109,6 +124,23 @@ public final class GoingView {
         words.prefWidthProperty().bind(root.widthProperty().subtract(18));
         row.setOnAction(event -> open.accept(file, actId));
         return row;
+    }
+
+    /** Lines as high as they are at the width they get, whoever asks; a button asks without a width. */
+    private static final class Lines extends VBox {
+        Lines(Node... lines) {
+            super(2, lines);
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return super.computePrefHeight(width < 0 ? getPrefWidth() : width);
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return computePrefHeight(width);
+        }
     }
 
     private static Node outline(Piece piece) {

@@ -13,14 +13,18 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import piecewright.app.AllActs;
 import piecewright.app.BatchAtHand;
 import piecewright.app.Workspace;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.plan.Act;
+import piecewright.replan.Finished;
 import piecewright.replan.Where;
 import piecewright.store.StoreException;
+import piecewright.text.ActsAhead.Ahead;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
+import piecewright.text.QuantityFormat;
 import piecewright.text.WindowWords;
 import piecewright.text.Wording;
 
@@ -54,10 +58,17 @@ public final class GoingViewModel {
      *
      * @param moisture its moisture so far and to come, percent, evenly in time, for a small outline
      */
-    public record Piece(Path file, String title, String sentence, List<Double> moisture, double doneRatio) {
+    public record Piece(
+            Path file, Stage stage, String title, String sentence, List<Double> moisture, double doneRatio) {
         public Piece {
             moisture = List.copyOf(moisture);
         }
+    }
+
+    /** Whether a piece still wants hands and kit. */
+    public enum Stage {
+        UNDER_WAY,
+        CLOSED
     }
 
     /** An act of the next two days. */
@@ -109,10 +120,9 @@ public final class GoingViewModel {
         for (Path file : files) {
             try {
                 BatchAtHand batch = opener.open(file);
-                batch.where(now).ifPresent(where -> {
-                    pieces.add(piece(file, batch, where));
-                    soon.addAll(soon(file, batch, where, now));
-                });
+                Optional<Where> where = batch.where(now);
+                if (where.isPresent()) pieces.add(piece(file, batch, where.get()));
+                if (where.isPresent()) soon.addAll(soon(file, batch, where.get()));
             } catch (StoreException unreadable) {
                 refusals.add(String.valueOf(unreadable.getMessage()));
             }
@@ -129,10 +139,14 @@ public final class GoingViewModel {
                 "batch.title",
                 where.plan().subject().title(),
                 where.plan().subject().lot());
-        String sentence = next.map(
-                        act -> WindowWords.say("going.next", wording.actTitle(act), moments.moment(act.startsAt())))
-                .orElseGet(() -> WindowWords.say(
-                        "going.resting", moments.moment(where.plan().subject().readyAt())));
+        Optional<Finished> closed = batch.finishedAt().isPresent() ? batch.finished(where.now()) : Optional.empty();
+        Stage stage = batch.finishedAt().isPresent() ? Stage.CLOSED : Stage.UNDER_WAY;
+        String sentence = closed.isPresent()
+                ? outcome(closed.get())
+                : next.map(act -> WindowWords.say("going.next", wording.actTitle(act), moments.moment(act.startsAt())))
+                        .orElseGet(() -> WindowWords.say(
+                                "going.resting",
+                                moments.moment(where.plan().subject().readyAt())));
         List<Double> moisture = new ArrayList<>();
         var course = where.plan().course();
         for (int i = 0; i < course.size(); i += Math.max(1, course.size() / 60)) {
@@ -142,7 +156,15 @@ public final class GoingViewModel {
         double whole =
                 Duration.between(first, course.get(course.size() - 1).at()).toMinutes();
         double done = Duration.between(first, where.now()).toMinutes() / Math.max(1, whole);
-        return new Piece(file, title, sentence, moisture, Math.max(0, Math.min(1, done)));
+        return new Piece(file, stage, title, sentence, moisture, Math.max(0, Math.min(1, done)));
+    }
+
+    private String outcome(Finished closed) {
+        QuantityFormat quantities = new QuantityFormat(units);
+        return WindowWords.say(
+                "going.closed",
+                quantities.mass(closed.outcome().maltKg()),
+                quantities.percent(closed.outcome().yieldFraction()));
     }
 
     private static When when(Instant at, Instant now, MomentFormat moments) {
@@ -154,20 +176,18 @@ public final class GoingViewModel {
         return new When(named, moments.clock(at), moments.moment(at));
     }
 
-    private List<Soon> soon(Path file, BatchAtHand batch, Where where, Instant now) {
-        Wording wording = new Wording(units, batch.zone());
+    private List<Soon> soon(Path file, BatchAtHand batch, Where where) throws StoreException {
         MomentFormat moments = new MomentFormat(batch.zone(), units.locale());
-        Instant until = now.plus(SOON);
-        return where.plan().acts().stream()
-                .filter(act -> !where.happened().did(act.id()))
-                .filter(act -> act.startsAt().isBefore(until))
-                .map(act -> new Soon(
-                        file,
-                        act.id(),
-                        wording.actTitle(act),
-                        where.plan().subject().title(),
-                        act.startsAt(),
-                        when(act.startsAt(), now, moments)))
-                .toList();
+        List<Soon> soon = new ArrayList<>();
+        for (Ahead ahead : AllActs.of(batch, where, SOON)) {
+            soon.add(new Soon(
+                    file,
+                    ahead.id(),
+                    ahead.title(),
+                    where.plan().subject().title(),
+                    ahead.startsAt(),
+                    when(ahead.startsAt(), where.now(), moments)));
+        }
+        return soon;
     }
 }

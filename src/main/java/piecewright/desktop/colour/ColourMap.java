@@ -26,7 +26,7 @@ import piecewright.text.WindowWords;
 final class ColourMap extends Painted {
     private static final Color ON_WORT = Color.rgb(22, 33, 31);
     private static final int COARSE = 4;
-    private static final double QUARTER_HOURS = 0.25;
+    private static final double LEAST_EM = 22;
 
     private final ColourViewModel model;
 
@@ -36,7 +36,7 @@ final class ColourMap extends Painted {
         getStyleClass().add("colour-map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
-        setMinSize(320, 260);
+        setMinSize(0, 300);
         setPrefSize(800, 420);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pointed);
@@ -44,13 +44,20 @@ final class ColourMap extends Painted {
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
+    @Override
+    protected void textSized() {
+        setMinHeight(LEAST_EM * em());
+        requestLayout();
+    }
+
     private void pressed(KeyEvent event) {
         KeyCode code = event.getCode();
         boolean along = event.isShiftDown();
-        if (code == KeyCode.LEFT && along) model.slide(-QUARTER_HOURS);
-        else if (code == KeyCode.RIGHT && along) model.slide(QUARTER_HOURS);
-        else if (code == KeyCode.LEFT) model.nudge(-QUARTER_HOURS, 0);
-        else if (code == KeyCode.RIGHT) model.nudge(QUARTER_HOURS, 0);
+        double stepHours = model.stepHours();
+        if (code == KeyCode.LEFT && along) model.slide(-stepHours);
+        else if (code == KeyCode.RIGHT && along) model.slide(stepHours);
+        else if (code == KeyCode.LEFT) model.nudge(-stepHours, 0);
+        else if (code == KeyCode.RIGHT) model.nudge(stepHours, 0);
         else if (code == KeyCode.UP) model.nudge(0, 1);
         else if (code == KeyCode.DOWN) model.nudge(0, -1);
         else return;
@@ -66,7 +73,7 @@ final class ColourMap extends Painted {
 
     private MapFrame frame(ColourField field) {
         double em = em();
-        return new MapFrame(field, 5 * em, 1.2 * em, getWidth() - 6 * em, getHeight() - 5.2 * em);
+        return new MapFrame(field, 5 * em, 1.2 * em, getWidth() - 7.5 * em, getHeight() - 3.6 * em);
     }
 
     /** A reader is told the hours of the chosen cure. */
@@ -74,7 +81,7 @@ final class ColourMap extends Painted {
     public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
         Optional<Shown> shown = model.shownProperty().get();
         return switch (attribute) {
-            case VALUE -> shown.flatMap(Shown::point).map(Point::cureHours).orElse(0.0);
+            case VALUE -> shown.flatMap(Shown::point).map(Point::hours).orElse(0.0);
             case MIN_VALUE -> shown.map(each -> each.field().leastHours()).orElse(0.0);
             case MAX_VALUE -> shown.map(each -> each.field().mostHours()).orElse(1.0);
             default -> super.queryAccessibleAttribute(attribute, parameters);
@@ -89,12 +96,13 @@ final class ColourMap extends Painted {
 
     private void paint(GraphicsContext pen, MapFrame frame, Shown shown) {
         worts(pen, frame, shown.sought().colourEbc());
-        enzymes(pen, frame);
-        contours(pen, frame, shown.sought().colourEbc());
+        if (!frame.field().isRoast()) enzymes(pen, frame);
         bars(pen, frame);
+        contours(pen, frame, shown.sought().colourEbc());
         usual(pen, frame);
         axes(pen, frame);
         chosen(pen, frame, shown);
+        new BarredLabels(model, inks(), semibold(0.86)).paint(pen, frame);
         shown.point().ifPresent(at -> handle(pen, frame, at));
     }
 
@@ -105,13 +113,14 @@ final class ColourMap extends Painted {
         WritableImage image = new WritableImage(columns, rows);
         PixelWriter pixels = image.getPixelWriter();
         WortTable worts = WortTable.of(frame.field());
+        double spread = Math.log(frame.field().band(soughtEbc).highEbc() / soughtEbc);
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 Point at = frame.point(
                         frame.left() + (column + 0.5) * frame.width() / columns,
                         frame.top() + (row + 0.5) * frame.height() / rows);
                 double colourEbc = frame.field().colourEbc(at);
-                double away = Math.log(colourEbc / soughtEbc) / Math.log(ColourBand.KILNED_RATIO);
+                double away = Math.log(colourEbc / soughtEbc) / spread;
                 double veil = 0.6 * Math.exp(-2 * away * away);
                 pixels.setColor(column, row, worts.of(colourEbc).interpolate(Color.WHITE, veil));
             }
@@ -170,15 +179,15 @@ final class ColourMap extends Painted {
         if (contour.points().size() < 2) return;
         pen.beginPath();
         Point first = contour.points().get(0);
-        pen.moveTo(frame.x(first.cureHours()), frame.y(first.cureC()));
-        for (Point each : contour.points()) pen.lineTo(frame.x(each.cureHours()), frame.y(each.cureC()));
+        pen.moveTo(frame.x(first.hours()), frame.y(first.heatC()));
+        for (Point each : contour.points()) pen.lineTo(frame.x(each.hours()), frame.y(each.heatC()));
         pen.stroke();
     }
 
     private static void label(GraphicsContext pen, MapFrame frame, Contour contour, double share, String words) {
         if (contour.points().size() < 8) return;
         Point at = contour.points().get((int) (share * (contour.points().size() - 1)));
-        tag(pen, frame.x(at.cureHours()), frame.y(at.cureC()), words);
+        tag(pen, frame.x(at.hours()), frame.y(at.heatC()), words);
     }
 
     private static void tag(GraphicsContext pen, double x, double y, String words) {
@@ -195,7 +204,7 @@ final class ColourMap extends Painted {
     /** The curve of the colour sought, and the edges of its band. */
     private void chosen(GraphicsContext pen, MapFrame frame, Shown shown) {
         double soughtEbc = shown.sought().colourEbc();
-        ColourBand band = ColourBand.ofKilned(soughtEbc);
+        ColourBand band = frame.field().band(soughtEbc);
         pen.setStroke(ON_WORT);
         pen.setLineWidth(1.4);
         pen.setLineDashes(2, 4);
@@ -209,15 +218,13 @@ final class ColourMap extends Painted {
         label(pen, frame, sought, 0.12, model.quantities().colour(soughtEbc));
     }
 
-    /** The usual cure of the style, outlined and named. */
+    /** What is usual for the style, outlined and named. */
     private void usual(GraphicsContext pen, MapFrame frame) {
-        var kiln = frame.field().style().kiln();
-        double left =
-                frame.x(Math.max(frame.field().leastHours(), kiln.cureHours().lowHours()));
-        double right =
-                frame.x(Math.min(frame.field().mostHours(), kiln.cureHours().highHours()));
-        double top = frame.y(kiln.cureC().highC());
-        double bottom = frame.y(kiln.cureC().lowC());
+        ColourField.Usual usual = frame.field().usual();
+        double left = frame.x(Math.max(frame.field().leastHours(), usual.leastHours()));
+        double right = frame.x(Math.min(frame.field().mostHours(), usual.mostHours()));
+        double top = frame.y(usual.hottestC());
+        double bottom = frame.y(usual.coolestC());
         pen.setStroke(ON_WORT);
         pen.setLineWidth(1.2);
         pen.setLineDashes(7, 4);
@@ -248,7 +255,6 @@ final class ColourMap extends Painted {
                 pen.strokeLine(x + width, y, x, y + height);
             }
         }
-        new BarredLabels(model, inks(), semibold(0.86)).paint(pen, frame);
     }
 
     private void axes(GraphicsContext pen, MapFrame frame) {
@@ -267,17 +273,27 @@ final class ColourMap extends Painted {
         }
         pen.setTextAlign(TextAlignment.CENTER);
         pen.setTextBaseline(VPos.TOP);
-        for (double hours = frame.field().leastHours(); hours <= frame.field().mostHours(); hours++) {
+        double eachHours = tickHours(frame);
+        for (double hours = Math.ceil(frame.field().leastHours() / eachHours - 1e-9) * eachHours;
+                hours <= frame.field().mostHours() + 1e-9;
+                hours += eachHours) {
             pen.fillText(model.hours(hours), frame.x(hours), frame.bottom() + 6);
         }
-        pen.setFont(bold(0.86));
-        pen.setTextAlign(TextAlignment.LEFT);
-        pen.fillText(WindowWords.say("colour.across"), frame.left(), frame.bottom() + 10 + em());
+    }
+
+    /** Time between two marks of the axis, so that their words keep apart. */
+    private double tickHours(MapFrame frame) {
+        double neededPixels = 5 * em();
+        double wholeHours = frame.field().mostHours() - frame.field().leastHours();
+        for (double minutes : new double[] {1, 2, 5, 10, 15, 30}) {
+            if (minutes / 60 / wholeHours * frame.width() >= neededPixels) return minutes / 60;
+        }
+        return 1 / wholeHours * frame.width() >= neededPixels ? 1 : 2;
     }
 
     private void handle(GraphicsContext pen, MapFrame frame, Point at) {
-        double x = frame.x(at.cureHours());
-        double y = frame.y(at.cureC());
+        double x = frame.x(at.hours());
+        double y = frame.y(at.heatC());
         pen.setStroke(inks().of(Ink.DAMSON));
         pen.setLineWidth(1.5);
         pen.setLineDashes(4, 3);

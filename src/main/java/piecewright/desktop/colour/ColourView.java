@@ -3,6 +3,7 @@ package piecewright.desktop.colour;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -33,34 +34,33 @@ public final class ColourView {
     private final VBox others = new VBox(6);
     private final VBox unreached = new VBox(6);
     private final TitledPane unreachedPane = new TitledPane("", unreached);
-    private final Label noMap = new Label();
+    private final Label formula = new Label();
+    private final Label across = new Label();
     private final ColourMap map;
 
-    public ColourView(ColourViewModel model) {
+    /** Told that a style is to be planned in the colour it is sought in. */
+    public interface Planned {
+        void plan(ColourViewModel.Sought sought);
+    }
+
+    public ColourView(ColourViewModel model, Planned planned) {
         this.model = model;
         this.map = new ColourMap(model);
         VBox.setVgrow(map, Priority.ALWAYS);
         root.getStyleClass().add("middle");
         root.setId("colour-view");
-        Label title = new Label(WindowWords.say("colour.title"));
-        title.getStyleClass().add("title");
+        Node head = head(planned);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         note.managedProperty().bind(note.visibleProperty());
         verdict.getStyleClass().add("verdict");
-        Label formula = new Label(WindowWords.say("colour.formula"));
+        across.setWrapText(true);
+        across.setMinHeight(Region.USE_PREF_SIZE);
+        across.getStyleClass().add("axis-name");
         formula.getStyleClass().add("caption");
         formula.setWrapText(true);
         formula.setMinHeight(Region.USE_PREF_SIZE);
-        root.getChildren().addAll(title, sentence(), note, verdict, noMap, map, formula, others, beer(), unreachedPane);
-        map.managedProperty().bind(map.visibleProperty());
-        formula.visibleProperty().bind(map.visibleProperty());
-        formula.managedProperty().bind(map.visibleProperty());
-        noMap.setId("colour-no-map");
-        noMap.setWrapText(true);
-        noMap.getStyleClass().add("empty");
-        noMap.visibleProperty().bind(map.visibleProperty().not());
-        noMap.managedProperty().bind(noMap.visibleProperty());
+        root.getChildren().addAll(head, sentence(), note, verdict, map, across, formula, others, beer(), unreachedPane);
         unreachedPane.setId("colour-unreached");
         unreachedPane.setAnimated(false);
         unreachedPane.setExpanded(false);
@@ -68,12 +68,28 @@ public final class ColourView {
         unreachedPane.getStyleClass().add("thing");
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("middle-scroll");
         model.soughtProperty().addListener((sought, before, now) -> show());
         model.shownProperty().addListener((shown, before, now) -> show());
         model.noteProperty().addListener((typed, before, now) -> show());
         model.waysProperty().addListener((ways, before, now) -> ways(now));
         show();
+    }
+
+    private Node head(Planned planned) {
+        Label title = new Label(WindowWords.say("colour.title"));
+        title.getStyleClass().add("title");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Button plan = new Button(WindowWords.say("colour.plan"));
+        plan.setId("colour-plan");
+        plan.setMinWidth(Region.USE_PREF_SIZE);
+        plan.getStyleClass().add("best");
+        plan.setOnAction(event -> planned.plan(model.soughtProperty().get()));
+        HBox head = new HBox(8, title, gap, plan);
+        head.getStyleClass().add("head");
+        return head;
     }
 
     private Node beer() {
@@ -141,8 +157,12 @@ public final class ColourView {
         note.setText(model.noteProperty().get());
         note.setVisible(!note.getText().isEmpty());
         ColourViewModel.Sought sought = model.soughtProperty().get();
-        map.setVisible(model.hasMap());
-        noMap.setText(WindowWords.say("colour.no-map", sought.style().title()));
+        boolean roast = model.shownProperty()
+                .get()
+                .filter(shown -> shown.field().isRoast())
+                .isPresent();
+        across.setText(WindowWords.say(roast ? "colour.across.roast" : "colour.across"));
+        formula.setText(WindowWords.say(roast ? "colour.formula.roast" : "colour.formula"));
         style.setText(sought.style().title());
         house.setText(sought.house().name());
         if (!note.isVisible()) colour.setText(shownColour());

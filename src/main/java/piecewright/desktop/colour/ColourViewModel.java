@@ -18,8 +18,8 @@ import piecewright.desktop.colour.ColourField.Point;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.house.House;
+import piecewright.process.kiln.OvenLimit;
 import piecewright.style.MaltStyle;
-import piecewright.style.OvenSchedule;
 import piecewright.text.ColourPage;
 import piecewright.text.DisplayUnits;
 import piecewright.text.QuantityFormat;
@@ -103,13 +103,10 @@ public final class ColourViewModel {
         return styles;
     }
 
-    /** Whether the cure of the style makes its colour; minutes in the oven make that of the others, and have no map. */
-    boolean hasMap() {
-        return hasMap(sought.get().style());
-    }
-
-    private static boolean hasMap(MaltStyle style) {
-        return style.oven().equals(OvenSchedule.none());
+    /** By how much one key moves the time: a quarter of an hour of a cure, a minute of a roast. */
+    double stepHours() {
+        boolean roast = shown.get().filter(now -> now.field().isRoast()).isPresent();
+        return roast ? 1 / 60.0 : 0.25;
     }
 
     public void undo() {
@@ -158,9 +155,7 @@ public final class ColourViewModel {
 
     /** Moves the chosen point by a quarter hour or a degree. */
     void nudge(double byHours, double byC) {
-        shown.get()
-                .flatMap(Shown::point)
-                .ifPresent(at -> choose(new Point(at.cureHours() + byHours, at.cureC() + byC)));
+        shown.get().flatMap(Shown::point).ifPresent(at -> choose(new Point(at.hours() + byHours, at.heatC() + byC)));
     }
 
     /** Moves along the curve of the colour sought. */
@@ -168,10 +163,10 @@ public final class ColourViewModel {
         shown.get()
                 .ifPresent(known -> known.point().ifPresent(at -> {
                     double hours = known.field()
-                            .onMap(new Point(at.cureHours() + byHours, at.cureC()))
-                            .cureHours();
-                    OptionalDouble cureC = known.field().cureC(sought.get().colourEbc(), hours);
-                    cureC.ifPresent(c -> sought.change(sought.get()
+                            .onMap(new Point(at.hours() + byHours, at.heatC()))
+                            .hours();
+                    OptionalDouble heatC = known.field().heatC(sought.get().colourEbc(), hours);
+                    heatC.ifPresent(c -> sought.change(sought.get()
                             .withPoint(new Point(hours, c), sought.get().colourEbc())));
                 }));
     }
@@ -188,25 +183,19 @@ public final class ColourViewModel {
 
     private static Shown shown(Sought now, ColourField field) {
         if (now.point().isPresent()) return new Shown(now, field, now.point());
-        var hours = now.style().kiln().cureHours();
-        double middle = (hours.lowHours() + hours.highHours()) / 2;
+        ColourField.Usual usual = field.usual();
+        double middle = (usual.leastHours() + usual.mostHours()) / 2;
         return new Shown(now, field, nearest(Contour.of(field, now.colourEbc()), middle));
     }
 
     /** The point of a curve whose hours are nearest. */
-    private static Optional<Point> nearest(Contour contour, double cureHours) {
-        return contour.points().stream()
-                .min(Comparator.comparingDouble(point -> Math.abs(point.cureHours() - cureHours)));
+    private static Optional<Point> nearest(Contour contour, double hours) {
+        return contour.points().stream().min(Comparator.comparingDouble(point -> Math.abs(point.hours() - hours)));
     }
 
     private void ask() {
         int ticket = latest.incrementAndGet();
         Sought asked = sought.get();
-        if (!hasMap(asked.style())) {
-            shown.set(Optional.empty());
-            askOthers(ticket, asked);
-            return;
-        }
         threads.background().execute(() -> {
             if (ticket != latest.get()) return;
             ColourField field = ColourField.of(asked.style(), asked.house());
@@ -246,7 +235,6 @@ public final class ColourViewModel {
 
     /** What the chosen cure gives, or why nothing on the map does. */
     String verdict() {
-        if (!hasMap() && !ways.get().own().isEmpty()) return ways.get().own();
         if (shown.get().isEmpty()) return WindowWords.say("working");
         Shown now = shown.get().get();
         if (now.point().isEmpty()) {
@@ -257,11 +245,20 @@ public final class ColourViewModel {
         }
         Point at = now.point().get();
         double colourEbc = now.field().colourEbc(at);
-        ColourBand band = ColourBand.ofKilned(colourEbc);
+        ColourBand band = now.field().band(colourEbc);
+        if (now.field().isRoast()) {
+            return WindowWords.say(
+                    "colour.verdict.roast",
+                    hours(at.hours()),
+                    quantities.temperature(at.heatC()),
+                    quantities.colour(colourEbc),
+                    quantities.colour(band.lowEbc()),
+                    quantities.colour(band.highEbc()));
+        }
         return WindowWords.say(
                 "colour.verdict",
-                hours(at.cureHours()),
-                quantities.temperature(at.cureC()),
+                hours(at.hours()),
+                quantities.temperature(at.heatC()),
                 quantities.colour(colourEbc),
                 quantities.colour(band.lowEbc()),
                 quantities.colour(band.highEbc()),
@@ -277,11 +274,20 @@ public final class ColourViewModel {
 
     String barredWords(Barred why, ColourField field) {
         return switch (why) {
-            case KIT_TOO_COOL -> WindowWords.say("colour.barred.kit", quantities.temperature(field.hottestC()));
+            case TOO_HOT -> WindowWords.say("colour.barred.hot", quantities.temperature(OvenLimit.CEILING_C));
+            case KIT_TOO_COOL -> tooCool(field);
             case STAYS_MOIST -> WindowWords.say("colour.barred.moist");
             case NOT_THE_STYLE ->
-                WindowWords.say("colour.barred.style", field.style().title());
+                WindowWords.say(
+                        field.isRoast() ? "colour.barred.style.roast" : "colour.barred.style",
+                        field.style().title());
         };
+    }
+
+    private String tooCool(ColourField field) {
+        if (!(field.hottestC() > 0)) return WindowWords.say("colour.barred.no-oven");
+        String hottest = quantities.temperature(field.hottestC());
+        return WindowWords.say(field.isRoast() ? "colour.barred.oven" : "colour.barred.kit", hottest);
     }
 
     String hours(double hours) {

@@ -17,8 +17,8 @@ record Contour(double colourEbc, List<Point> points) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             double hours = field.leastHours() + (field.mostHours() - field.leastHours()) * i / STEPS;
-            OptionalDouble cureC = field.cureC(colourEbc, hours);
-            if (cureC.isPresent()) points.add(new Point(hours, cureC.getAsDouble()));
+            OptionalDouble heatC = field.heatC(colourEbc, hours);
+            if (heatC.isPresent()) points.add(new Point(hours, heatC.getAsDouble()));
         }
         return new Contour(colourEbc, points);
     }

@@ -12,12 +12,12 @@ record MapFrame(ColourField field, double left, double top, double width, double
         return top + height;
     }
 
-    double x(double cureHours) {
-        return left + width * (cureHours - field.leastHours()) / (field.mostHours() - field.leastHours());
+    double x(double hours) {
+        return left + width * (hours - field.leastHours()) / (field.mostHours() - field.leastHours());
     }
 
-    double y(double cureC) {
-        return bottom() - height * (cureC - field.leastC()) / (field.mostC() - field.leastC());
+    double y(double heatC) {
+        return bottom() - height * (heatC - field.leastC()) / (field.mostC() - field.leastC());
     }
 
     /** The point of the field at a pixel; beyond the map too. */

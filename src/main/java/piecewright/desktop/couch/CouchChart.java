@@ -115,6 +115,7 @@ final class CouchChart extends Painted {
             pen.strokeLine(x, top(), x, bottom());
             pen.setFill(inks().of(Ink.INK_3));
             pen.setTextAlign(TextAlignment.CENTER);
+            if (x + 1.5 * em() > getWidth()) continue;
             pen.fillText(moments.clock(hour.toInstant()), x, bottom() + em() * 0.9);
             if (hour.getHour() == 0 || hour.getHour() == 12) {
                 pen.fillText(moments.day(hour.toLocalDate()), x, bottom() + em() * 1.9);

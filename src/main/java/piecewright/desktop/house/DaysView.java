@@ -23,6 +23,7 @@ final class DaysView {
     private final VBox rows = new VBox(4);
     private final VBox node = new VBox(8);
     private final DatePicker day = new DatePicker();
+    private final DatePicker last = new DatePicker();
     private final TextField hours = new TextField();
     private final Label note = new Label();
 
@@ -33,7 +34,10 @@ final class DaysView {
         day.setId("house-day");
         day.setAccessibleText(WindowWords.say("house.day.spoken"));
         day.setPromptText(WindowWords.say("house.day"));
-        day.setPrefWidth(150);
+        last.setId("house-day-last");
+        last.setAccessibleText(WindowWords.say("house.day-last.spoken"));
+        last.setPromptText(WindowWords.say("house.day-last"));
+        for (DatePicker each : List.of(day, last)) each.getStyleClass().add("narrow-field");
         hours.setId("house-day-hours");
         hours.setAccessibleText(WindowWords.say("house.day-hours.spoken"));
         hours.setPromptText(WindowWords.say("house.day-hours"));
@@ -47,7 +51,7 @@ final class DaysView {
         note.setWrapText(true);
         note.getStyleClass().add("field-note");
         note.managedProperty().bind(note.textProperty().isNotEmpty());
-        node.getChildren().addAll(title, rows, new FlowPane(8, 8, day, hours, add), note);
+        node.getChildren().addAll(title, rows, new FlowPane(8, 8, day, last, hours, add), note);
         node.getStyleClass().add("card");
         model.shownProperty().addListener((shown, before, now) -> show());
         show();
@@ -63,9 +67,12 @@ final class DaysView {
             note.setText(WindowWords.say("house.day-missing"));
             return;
         }
-        String wrong = model.except(chosen, hours.getText());
+        LocalDate until = last.getValue() == null ? chosen : last.getValue();
+        String wrong = model.except(chosen, until, hours.getText());
         note.setText(wrong);
-        if (wrong.isEmpty()) hours.clear();
+        if (!wrong.isEmpty()) return;
+        hours.clear();
+        last.setValue(null);
     }
 
     private void show() {

@@ -2,6 +2,7 @@ package piecewright.desktop.house;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,12 +10,15 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import piecewright.desktop.house.HouseViewModel.Night;
 import piecewright.house.AirTemperature;
 import piecewright.house.House;
+import piecewright.house.Person;
 import piecewright.house.Place;
 import piecewright.store.HouseText.Thing;
 import piecewright.text.WindowWords;
@@ -43,7 +47,7 @@ final class FactsView {
         if (!wanted.equals(laidOut)) {
             laidOut = wanted;
             updates.clear();
-            node.getChildren().setAll(places(), kit());
+            node.getChildren().setAll(people(), places(), kit());
         }
         updates.forEach(Runnable::run);
     }
@@ -54,6 +58,29 @@ final class FactsView {
         for (Thing thing : Thing.values()) words.append(' ').append(shown.text().size(thing.list()));
         shown.house().places().forEach(place -> words.append('\n').append(place.name()));
         return words.toString();
+    }
+
+    private Node people() {
+        VBox card = card("house.people", Thing.PERSON);
+        things(card, Thing.PERSON);
+        FlowPane nights = new FlowPane(12, 8);
+        for (Night what : Night.values()) {
+            String key = what.name().toLowerCase(Locale.ROOT);
+            TypedField typed = new TypedField(
+                    "house-night-" + key,
+                    WindowWords.say("house.night." + key),
+                    () -> model.shownNight(what),
+                    text -> model.typeNight(what, text));
+            typed.node().getStyleClass().add("third-field");
+            updates.add(typed::update);
+            nights.getChildren().add(typed.node());
+        }
+        Label hint = new Label(WindowWords.say("house.night.hint"));
+        hint.setWrapText(true);
+        hint.setMinHeight(Region.USE_PREF_SIZE);
+        hint.getStyleClass().add("caption");
+        card.getChildren().addAll(nights, hint);
+        return card;
     }
 
     private Node places() {
@@ -107,7 +134,7 @@ final class FactsView {
     }
 
     private Node add(Thing thing) {
-        String key = thing.name().toLowerCase(java.util.Locale.ROOT);
+        String key = thing.name().toLowerCase(Locale.ROOT);
         Button add = new Button(WindowWords.say("house.add." + key));
         add.setId("house-add-" + key);
         add.setAccessibleText(WindowWords.say("house.add.spoken", WindowWords.say("house.new." + key)));
@@ -143,6 +170,7 @@ final class FactsView {
     private String summary(Thing thing, int index) {
         Map<String, String> words = model.words(thing, index);
         String name = words.getOrDefault("name", "");
+        if (thing == Thing.PERSON) return WindowWords.say("house.line", name, week(index));
         if (thing == Thing.PLACE) return WindowWords.say("house.line", name, air(index));
         if (thing == Thing.HEATER) {
             return WindowWords.say("house.line", name, words.get("holdsC/0") + "–" + words.get("holdsC/1"));
@@ -154,6 +182,14 @@ final class FactsView {
         String count =
                 Optional.ofNullable(words.get("count")).map(n -> n + " × ").orElse("");
         return WindowWords.say("house.line", name, count + figures);
+    }
+
+    /** Hours of somebody's usual week. */
+    private String week(int index) {
+        List<Person> people = model.shownProperty().get().house().people();
+        if (index >= people.size()) return "";
+        PaintedWeek week = PaintedWeek.of(people.get(index).week());
+        return WindowWords.say("house.week-hours", Long.toString(Math.round(week.freeHours())));
     }
 
     private String air(int index) {

@@ -31,6 +31,7 @@ record HouseField(String key, Kind kind, Need need) {
         HouseField name = needed("name", Kind.NAME);
         HouseField place = needed("place", Kind.PLACE);
         return switch (thing) {
+            case PERSON -> List.of(name);
             case PLACE -> List.of(name, optional("humidityPercent", Kind.FIGURE));
             case VESSEL -> List.of(name, place, needed("volumeL", Kind.VOLUME));
             case TRAYS -> List.of(name, place, needed("count", Kind.COUNT), needed("areaM2", Kind.AREA));

@@ -1,11 +1,13 @@
 package piecewright.desktop.house;
 
 import java.math.BigDecimal;
+import java.time.LocalTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import piecewright.house.AirTemperature;
+import piecewright.house.NightActs;
 import piecewright.text.DisplayUnits;
 import piecewright.text.QuantityFormat;
 import piecewright.text.QuantityParser;
@@ -16,6 +18,9 @@ import piecewright.text.WindowWords;
 final class HouseFigures {
     private static final Pattern PLAIN = Pattern.compile("-?[0-9]+(?:[.,][0-9]+)?");
     private static final Pattern SPAN = Pattern.compile("(.+?)\\s*(?:to|bis|–|\\.\\.)\\s*(.+)");
+
+    private static final Pattern CLOCK = Pattern.compile("([01]?[0-9]|2[0-3])[:.]([0-5][0-9])");
+    private static final int MOST_NIGHT_ACTS = 20;
 
     private final QuantityParser parser;
     private final QuantityFormat format;
@@ -73,6 +78,28 @@ final class HouseFigures {
         if (air instanceof AirTemperature.Constant constant) return format.temperature(constant.airC());
         if (air instanceof AirTemperature.Daily daily) return span(daily.lowC(), daily.highC());
         return WindowWords.say("house.air.dated");
+    }
+
+    /** The nights with one of their figures as it is typed. */
+    NightActs nights(NightActs now, HouseViewModel.Night what, String typed) throws UnreadableException {
+        return switch (what) {
+            case MOST -> {
+                double most = plain(typed);
+                if (most != Math.rint(most) || most < 0 || most > MOST_NIGHT_ACTS) {
+                    throw new UnreadableException(
+                            WindowWords.say("house.nights-range", Integer.toString(MOST_NIGHT_ACTS)));
+                }
+                yield new NightActs((int) most, now.from(), now.until());
+            }
+            case FROM -> new NightActs(now.most(), time(typed), now.until());
+            case UNTIL -> new NightActs(now.most(), now.from(), time(typed));
+        };
+    }
+
+    private static LocalTime time(String typed) throws UnreadableException {
+        Matcher clock = CLOCK.matcher(typed.strip());
+        if (!clock.matches()) throw new UnreadableException(WindowWords.say("house.no-time", typed.strip()));
+        return LocalTime.of(Integer.parseInt(clock.group(1)), Integer.parseInt(clock.group(2)));
     }
 
     String span(double lowC, double highC) {

@@ -11,7 +11,6 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -48,18 +47,13 @@ public final class HouseView {
         gaps.getStyleClass().add("body-2");
         VBox week = new VBox(8, brushes(), grid, gaps, note);
         VBox.setVgrow(grid, Priority.ALWAYS);
-        HBox.setHgrow(week, Priority.ALWAYS);
-        VBox things = new VBox(12, new FactsView(model).node(), new DaysView(model).node());
-        ScrollPane facts = new ScrollPane(things);
-        facts.setFitToWidth(true);
-        facts.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        facts.setFocusTraversable(false);
-        facts.getStyleClass().add("facts");
-        HBox both = new HBox(24, week, facts);
+        VBox facts = new VBox(12, new FactsView(model).node(), new DaysView(model).node());
+        SideBySide both = new SideBySide(week, facts);
         VBox.setVgrow(both, Priority.ALWAYS);
         root.getChildren().addAll(head(), both);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.getStyleClass().add("middle-scroll");
         model.shownProperty().addListener((shown, before, now) -> show());
         model.noteProperty().addListener((text, before, now) -> note.setText(now));
@@ -111,9 +105,8 @@ public final class HouseView {
         Label hint = new Label(WindowWords.say("house.hint"));
         hint.setWrapText(true);
         hint.getStyleClass().add("caption");
-        HBox line = new HBox(12, brushes, hint);
-        line.getStyleClass().add("led");
-        return line;
+        hint.setMinHeight(Region.USE_PREF_SIZE);
+        return new VBox(6, brushes, hint);
     }
 
     private void show() {

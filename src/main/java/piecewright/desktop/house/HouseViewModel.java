@@ -13,6 +13,7 @@ import piecewright.app.Workspace.Kept;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.house.House;
+import piecewright.house.NightActs;
 import piecewright.house.Person;
 import piecewright.store.HouseText;
 import piecewright.store.HouseText.Flag;
@@ -20,9 +21,12 @@ import piecewright.store.HouseText.Thing;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
 import piecewright.text.UnreadableException;
+import piecewright.text.WindowWords;
 
 /** A household whose hours are painted and whose places and kit are typed; every change is kept in its file. */
 public final class HouseViewModel {
+    private static final int MOST_DAYS = 60;
+
     private final Threads threads;
     private final DisplayUnits units;
     private final HouseFigures figures;
@@ -71,6 +75,16 @@ public final class HouseViewModel {
                 .findFirst()
                 .orElse(house.people().get(0));
         return new Shown(text, house, who.name(), PaintedWeek.of(who.week()));
+    }
+
+    /** The same household changed: somebody who came is looked at, somebody who was renamed still is. */
+    private static Shown shown(HouseText text, Shown before) throws StoreException {
+        List<Person> people = text.house().people();
+        int had = before.house().people().size();
+        if (people.size() > had)
+            return shown(text, people.get(people.size() - 1).name());
+        boolean same = people.size() == had;
+        return shown(text, same ? people.get(before.personIndex()).name() : before.person());
     }
 
     ReadOnlyObjectProperty<Shown> shownProperty() {
@@ -175,17 +189,48 @@ public final class HouseViewModel {
         return changed(text -> text.without(pointer));
     }
 
-    /** Hours of one dated day, such as "07:30-22:30"; none for away. */
-    String except(LocalDate day, String typed) {
+    /** Hours of each of some dated days, such as "07:30-22:30"; none for away. */
+    String except(LocalDate first, LocalDate last, String typed) {
+        if (last.isBefore(first) || first.plusDays(MOST_DAYS).isBefore(last)) {
+            return WindowWords.say("house.days-range", Integer.toString(MOST_DAYS));
+        }
         List<String> hours = typed.isBlank() ? List.of() : List.of(typed.strip().split("\\s*,\\s*"));
-        return changed(text -> text.withException(shown.get().personIndex(), day, hours));
+        return changed(text -> {
+            HouseText changed = text;
+            for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
+                changed = changed.withException(shown.get().personIndex(), day, hours);
+            }
+            return changed;
+        });
+    }
+
+    /** What is typed of the nights. */
+    enum Night {
+        MOST,
+        FROM,
+        UNTIL
+    }
+
+    /** One figure of the nights as somebody types it; what is wrong with it, or nothing. */
+    String typeNight(Night what, String typed) {
+        return changed(
+                text -> text.withNights(figures.nights(shown.get().house().nights(), what, typed)));
+    }
+
+    String shownNight(Night what) {
+        NightActs nights = shown.get().house().nights();
+        return switch (what) {
+            case MOST -> Integer.toString(nights.most());
+            case FROM -> nights.from().toString();
+            case UNTIL -> nights.until().toString();
+        };
     }
 
     private String changed(Change change) {
         try {
             Shown now = shown.get();
             HouseText text = change.of(now.text());
-            if (!text.equals(now.text())) shown.change(shown(text, now.person()));
+            if (!text.equals(now.text())) shown.change(shown(text, now));
             return "";
         } catch (StoreException refused) {
             return String.valueOf(refused.getMessage()).replace(shown.get().file() + ": ", "");

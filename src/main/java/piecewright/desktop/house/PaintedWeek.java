@@ -37,6 +37,10 @@ record PaintedWeek(BitSet free) {
         return day.ordinal() * QUARTERS;
     }
 
+    double freeHours() {
+        return free.cardinality() / 4.0;
+    }
+
     boolean isFree(DayOfWeek day, int quarter) {
         return free.get(start(day) + quarter);
     }

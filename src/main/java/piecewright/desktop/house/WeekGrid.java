@@ -15,11 +15,13 @@ import javafx.scene.text.TextAlignment;
 import piecewright.desktop.paint.Ink;
 import piecewright.desktop.paint.Painted;
 import piecewright.house.LocalHours;
+import piecewright.house.NightActs;
 import piecewright.text.WindowWords;
 
 /** A usual week to paint on: drag with the mouse, or move with arrows, mark with Shift, and press 1 or 2. */
 final class WeekGrid extends Painted {
     private static final int STEP = 2;
+    private static final double LEAST_EM = 27;
 
     private final HouseViewModel model;
     private DayOfWeek day = DayOfWeek.MONDAY;
@@ -33,7 +35,7 @@ final class WeekGrid extends Painted {
         getStyleClass().add("week-grid");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
-        setMinSize(360, 380);
+        setMinSize(0, 380);
         setPrefSize(600, 500);
         model.shownProperty().addListener((shown, before, now) -> requestLayout());
         focusedProperty().addListener((focused, before, now) -> requestLayout());
@@ -41,6 +43,12 @@ final class WeekGrid extends Painted {
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         addEventHandler(MouseEvent.MOUSE_RELEASED, event -> paint());
         addEventHandler(KeyEvent.KEY_PRESSED, this::keyPressed);
+    }
+
+    @Override
+    protected void textSized() {
+        setMinHeight(LEAST_EM * em());
+        requestLayout();
     }
 
     /** With which brush the mouse paints. */
@@ -137,7 +145,11 @@ final class WeekGrid extends Painted {
     @Override
     protected void paint(GraphicsContext pen) {
         PaintedWeek week = model.shownProperty().get().week();
-        for (DayOfWeek each : DayOfWeek.values()) column(pen, week, each);
+        for (DayOfWeek each : DayOfWeek.values()) {
+            ground(pen, each);
+            night(pen, each);
+            column(pen, week, each);
+        }
         hours(pen);
         selection(pen);
         setAccessibleText(WindowWords.say(
@@ -148,16 +160,71 @@ final class WeekGrid extends Painted {
                 WindowWords.say(week.isFree(day, from) ? "house.free" : "house.away")));
     }
 
-    private void column(GraphicsContext pen, PaintedWeek week, DayOfWeek each) {
-        double x = left() + each.ordinal() * columnWidth();
+    private double columnX(DayOfWeek each) {
+        return left() + each.ordinal() * columnWidth();
+    }
+
+    /** Hours away hatched, so that colour never speaks alone. */
+    private void ground(GraphicsContext pen, DayOfWeek each) {
+        double x = columnX(each);
         double width = columnWidth() - 4;
-        pen.setFill(inks().of(Ink.SUNKEN));
-        pen.fillRect(x, top(), width, PaintedWeek.QUARTERS * quarterHeight());
+        double height = PaintedWeek.QUARTERS * quarterHeight();
+        pen.setFill(inks().of(Ink.SURFACE));
+        pen.fillRect(x, top(), width, height);
+        pen.save();
+        pen.beginPath();
+        pen.rect(x, top(), width, height);
+        pen.clip();
+        pen.setStroke(inks().of(Ink.HATCH, 0.6));
+        pen.setLineWidth(1);
+        for (double y = top(); y < top() + height + width; y += 9) pen.strokeLine(x, y, x + width, y - width);
+        pen.restore();
+    }
+
+    /** The night, plain, and whether somebody would get up in it. */
+    private void night(GraphicsContext pen, DayOfWeek each) {
+        NightActs nights = model.shownProperty().get().house().nights();
+        double from = nights.from().toSecondOfDay() / 900.0;
+        double until = nights.until().toSecondOfDay() / 900.0;
+        if (until > from) night(pen, each, from, until);
+        else {
+            night(pen, each, 0, until);
+            night(pen, each, from, PaintedWeek.QUARTERS);
+        }
+    }
+
+    private void night(GraphicsContext pen, DayOfWeek each, double from, double until) {
+        boolean must = model.shownProperty().get().house().nights().most() > 0;
+        double width = columnWidth() - 4;
+        double y = top() + from * quarterHeight();
+        double height = (until - from) * quarterHeight();
+        pen.setFill(inks().of(Ink.NIGHT));
+        pen.fillRect(columnX(each), y, width, height);
+        pen.setStroke(inks().of(Ink.EDGE));
+        pen.setLineDashes(4, 3);
+        pen.setLineWidth(1);
+        if (must) pen.strokeRect(columnX(each) + 2.5, y + 2.5, width - 5, height - 5);
+        pen.setLineDashes();
+        if (height < em() * 2.4 || width < em() * 3.6) return;
+        pen.setFont(plain(0.86));
+        pen.setFill(inks().of(Ink.INK_3));
+        pen.setTextAlign(TextAlignment.CENTER);
+        pen.setTextBaseline(VPos.CENTER);
+        String words = WindowWords.say(must ? "house.night-must" : "house.night-asleep");
+        pen.fillText(words, columnX(each) + width / 2, y + height / 2, width - 4);
+    }
+
+    private void column(GraphicsContext pen, PaintedWeek week, DayOfWeek each) {
+        double x = columnX(each);
+        double width = columnWidth() - 4;
         pen.setFont(each.getValue() > 5 ? bold(0.93) : plain(0.93));
         pen.setTextAlign(TextAlignment.CENTER);
         pen.setTextBaseline(VPos.CENTER);
         pen.setFill(inks().of(Ink.INK));
-        pen.fillText(each.getDisplayName(TextStyle.SHORT, model.units().locale()), x + width / 2, top() / 2);
+        boolean roomy = width > em() * 2.4;
+        TextStyle style = roomy ? TextStyle.SHORT : TextStyle.NARROW;
+        pen.fillText(each.getDisplayName(style, model.units().locale()), x + width / 2, top() / 2);
+        boolean timed = width > em() * 2.9;
         for (LocalHours free : week.hours(each)) {
             double y = top() + free.fromInclusive().toSecondOfDay() / 900.0 * quarterHeight();
             boolean midnight = free.untilExclusive().equals(LocalTime.MIDNIGHT);
@@ -170,11 +237,12 @@ final class WeekGrid extends Painted {
             pen.strokeRoundRect(x + 0.5, y + 0.5, width - 1, height - 1, 6, 6);
             pen.setFill(inks().of(Ink.DAMSON));
             pen.fillRect(x, y + 2, 4, height - 4);
-            if (height > 32) {
+            if (timed && height > em() * 2.4) {
                 pen.setFill(inks().of(Ink.INK));
-                pen.fillText(free.fromInclusive().toString(), x + width / 2, y + 10);
-                pen.fillText(midnight ? "24:00" : free.untilExclusive().toString(), x + width / 2, y + height - 10);
-            } else if (height > 14) {
+                double inset = em() * 0.75;
+                pen.fillText(free.fromInclusive().toString(), x + width / 2, y + inset);
+                pen.fillText(midnight ? "24:00" : free.untilExclusive().toString(), x + width / 2, y + height - inset);
+            } else if (timed && height > em()) {
                 pen.setFill(inks().of(Ink.INK));
                 pen.fillText(free.fromInclusive().toString(), x + width / 2, y + height / 2);
             }

@@ -8,6 +8,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import piecewright.desktop.batch.GoingViewModel.Piece;
@@ -18,7 +21,7 @@ final class CompareView {
     private final LearnedViewModel model;
     private final MenuButton first = choice("first");
     private final MenuButton second = choice("second");
-    private final VBox told = new VBox(4);
+    private final VBox told = new VBox(8);
     private final VBox node = new VBox(8);
     private Optional<Path> firstFile = Optional.empty();
     private Optional<Path> secondFile = Optional.empty();
@@ -32,7 +35,7 @@ final class CompareView {
         told.setId("compared");
         node.getChildren().addAll(sentence, told);
         model.comparedProperty().addListener((compared, before, now) -> tell(now));
-        tell(List.of());
+        tell(Optional.empty());
     }
 
     Node node() {
@@ -68,10 +71,46 @@ final class CompareView {
         return item;
     }
 
-    private void tell(List<String> sentences) {
+    private void tell(Optional<Compared> compared) {
         told.getChildren().clear();
-        if (sentences.isEmpty()) told.getChildren().add(words("caption", WindowWords.say("learned.compare.hint")));
-        for (String sentence : sentences) told.getChildren().add(words("body", sentence));
+        if (compared.isEmpty()) told.getChildren().add(words("caption", WindowWords.say("learned.compare.hint")));
+        compared.ifPresent(found -> told.getChildren()
+                .addAll(
+                        inputs(found.inputs()),
+                        words("strong", found.verdict()),
+                        outcomes(found.outcomes()),
+                        words("caption", WindowWords.say("learned.compare.courses")),
+                        new CourseChart(found.courses())));
+    }
+
+    /** What went in otherwise, one under the other so that it can be held against each other. */
+    private static Node inputs(List<Compared.Input> inputs) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("compared");
+        int row = 0;
+        for (Compared.Input input : inputs) {
+            grid.addRow(
+                    row++,
+                    words("caption", input.name()),
+                    words("strong", input.first()),
+                    words("body", "≠"),
+                    words("strong", input.second()));
+        }
+        return grid;
+    }
+
+    private static Node outcomes(List<Compared.Outcome> outcomes) {
+        VBox rows = new VBox(4);
+        for (int i = 0; i < outcomes.size(); i++) {
+            Label sentence = words("body", outcomes.get(i).sentence());
+            HBox.setHgrow(sentence, Priority.ALWAYS);
+            OutcomeBar bar = new OutcomeBar(outcomes.get(i), i);
+            bar.setMinWidth(Region.USE_PREF_SIZE);
+            HBox row = new HBox(16, bar, sentence);
+            row.getStyleClass().add("led");
+            rows.getChildren().add(row);
+        }
+        return rows;
     }
 
     private static Label words(String style, String text) {

@@ -51,7 +51,7 @@ public final class LearnedView {
         note.getStyleClass().add("field-note");
         note.managedProperty().bind(note.textProperty().isNotEmpty());
         lessons.setId("learned-lessons");
-        root.getChildren().addAll(head(), from, rows, section("learned.pieces"), pieces, lessons);
+        root.getChildren().addAll(head(), from, bars(), rows, section("learned.pieces"), pieces, lessons);
         root.getChildren().addAll(section("learned.compare"), compare.node(), note);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("middle-scroll");
@@ -71,6 +71,13 @@ public final class LearnedView {
         ColumnConstraints column = new ColumnConstraints();
         column.setHgrow(grows);
         return column;
+    }
+
+    private static Node bars() {
+        Label bars = caption(WindowWords.say("learned.bars"));
+        bars.setWrapText(true);
+        bars.setMinHeight(Region.USE_PREF_SIZE);
+        return bars;
     }
 
     private Node head() {
@@ -108,7 +115,6 @@ public final class LearnedView {
         if (shown.isEmpty()) return;
         subject.setText(shown.get().subject().name());
         from.setText(shown.get().from());
-        rows.addRow(0, caption(""), caption(WindowWords.say("learned.bars")), caption(""));
         int number = 1;
         for (Row row : shown.get().rows()) {
             IntervalBar bar = new IntervalBar(row, number);
@@ -144,7 +150,10 @@ public final class LearnedView {
     }
 
     private Node piece(Piece piece, int number) {
-        Label title = new Label(piece.title());
+        Label title = new Label(WindowWords.say(
+                "batch.title",
+                piece.title(),
+                String.valueOf(piece.file().getFileName()).replaceFirst("\\.json$", "")));
         Label sentence = caption(piece.sentence());
         Button learn = new Button(WindowWords.say("learned.learn"));
         learn.setId("learned-learn-" + number);

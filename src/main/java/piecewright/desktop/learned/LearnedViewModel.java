@@ -17,16 +17,14 @@ import piecewright.app.CompareBatches;
 import piecewright.app.LearnedReport;
 import piecewright.app.NotWrittenException;
 import piecewright.desktop.batch.BatchViewModel.Opener;
+import piecewright.desktop.learned.Compared.Course;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.learn.Belief;
 import piecewright.learn.Comparison;
-import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Interval;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Unknown;
-import piecewright.learn.Verdict;
 import piecewright.store.StoreException;
-import piecewright.text.ComparePage;
 import piecewright.text.DisplayUnits;
 import piecewright.text.LearnedPage;
 import piecewright.text.WindowWords;
@@ -39,7 +37,7 @@ public final class LearnedViewModel {
     private final LearnedPage page;
     private final ReadOnlyObjectWrapper<List<Subject>> subjects = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Shown>> shown = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<List<String>> compared = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<Compared>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final DisplayUnits units;
     private final ReadOnlyObjectWrapper<List<String>> lessons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper("");
@@ -163,7 +161,7 @@ public final class LearnedViewModel {
         work(() -> {
             BatchAtHand opened = opener.open(batch);
             Outcome outcome = opened.lessons().keep(opened.told(), clock.get());
-            List<String> told = told(outcome);
+            List<String> told = page.told(outcome);
             Path lot = opened.lessons().lotFile();
             threads.ui().execute(() -> {
                 lessons.set(told);
@@ -175,32 +173,27 @@ public final class LearnedViewModel {
         });
     }
 
-    /** In what two pieces differ, and how their outcomes do, a sentence each. */
-    ReadOnlyObjectProperty<List<String>> comparedProperty() {
+    /** In what two pieces differ, and how their outcomes do; empty before two are chosen. */
+    ReadOnlyObjectProperty<Optional<Compared>> comparedProperty() {
         return compared.getReadOnlyProperty();
     }
 
     /** Holds two finished pieces against each other. */
     void compare(Path first, Path second) {
-        compared.set(List.of());
+        compared.set(Optional.empty());
         work(() -> {
-            Comparison comparison = CompareBatches.of(opener.open(first), opener.open(second), units, clock.get());
-            List<String> told = new ComparePage(units).sentences(comparison);
-            threads.ui().execute(() -> compared.set(told));
+            BatchAtHand one = opener.open(first);
+            BatchAtHand other = opener.open(second);
+            Instant now = clock.get();
+            Comparison comparison = CompareBatches.of(one, other, units, now);
+            List<Course> courses = List.of(course(one, now), course(other, now));
+            Compared found = Compared.of(comparison, courses, units);
+            threads.ui().execute(() -> compared.set(Optional.of(found)));
         });
     }
 
-    private List<String> told(Outcome outcome) {
-        if (outcome instanceof Outcome.NothingYet) return List.of(WindowWords.say("learned.nothing-yet"));
-        if (outcome instanceof Outcome.BuiltUpon) return List.of(WindowWords.say("learned.built-upon"));
-        List<Judged> all = ((Outcome.Taught) outcome).estimate().observations();
-        List<Judged> questioned = all.stream()
-                .filter(judged -> judged.verdict() instanceof Verdict.Questioned)
-                .toList();
-        List<String> told = new ArrayList<>();
-        told.add(WindowWords.say("learned.taught", Integer.toString(all.size() - questioned.size())));
-        questioned.forEach(judged -> told.add(page.question(judged)));
-        return told;
+    private static Course course(BatchAtHand batch, Instant now) throws StoreException {
+        return Course.of(batch.where(now).orElseThrow(batch::noKit).plan());
     }
 
     private interface Task {

@@ -5,7 +5,6 @@ import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 
@@ -17,16 +16,13 @@ public abstract class Painted extends Region implements Inked {
     private static final List<CssMetaData<? extends Styleable, ?>> META = Inks.and(Region.getClassCssMetaData());
 
     private final Canvas canvas = new Canvas();
-    private final Label measure = new Label("0");
+    private final TextSize text = new TextSize(this::textSized);
     private final Inks inks = new Inks(this, this::requestLayout);
 
     protected Painted(String id) {
         setId(id);
         getStyleClass().add("inked");
-        measure.setVisible(false);
-        measure.setManaged(false);
-        measure.fontProperty().addListener((font, before, now) -> textSized());
-        getChildren().addAll(canvas, measure);
+        getChildren().addAll(canvas, text.node());
     }
 
     /** Paints everything on a clean canvas. */
@@ -48,7 +44,7 @@ public abstract class Painted extends Region implements Inked {
 
     /** Size of the window's text, pixels. */
     protected final double em() {
-        return measure.getFont().getSize();
+        return text.em();
     }
 
     /** The window's font, a share of its size. */

@@ -64,6 +64,8 @@ public final class ChanceView {
         bar.setAccessibleText(WindowWords.say("chance.working"));
         Label what = new Label();
         what.getStyleClass().add("caption");
+        what.setWrapText(true);
+        what.setMinHeight(Region.USE_PREF_SIZE);
         what.textProperty()
                 .bind(javafx.beans.binding.Bindings.when(model.helpingProperty())
                         .then(WindowWords.say("chance.helping"))

@@ -46,7 +46,7 @@ public record Drafted(ReadWish wish, Plan plan, PieceChart chart, List<Figure> v
         long rest = Duration.between(last.endsAt(), plan.subject().readyAt()).toDays();
         GrainNeed need = GrainNeed.of(plan, wish.request().lot());
         double colourEbc = plan.outcome().finished().kiln().colourEbc();
-        ColourBand band = ColourBand.ofKilned(colourEbc);
+        ColourBand band = ColourBand.of(wish.request().style(), colourEbc);
         return List.of(
                 new Figure(
                         "start",

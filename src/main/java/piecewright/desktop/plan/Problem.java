@@ -14,12 +14,16 @@ public record Problem(Word word, String sentence) {
     public enum Word {
         AMOUNT,
         STYLE,
+        COLOUR,
         READY_BY,
         LOT,
-        HOUSE
+        HOUSE,
+        COMPANY
     }
 
     static Word wordOf(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.ColourOutOfReach) return Word.COLOUR;
+        if (obstacle instanceof Obstacle.HeldByOthers) return Word.COMPANY;
         if (obstacle instanceof Obstacle.TooSoon) return Word.READY_BY;
         if (obstacle instanceof Obstacle.TreatedSeed || obstacle instanceof Obstacle.TooFewGrow) return Word.LOT;
         if (obstacle instanceof Obstacle.GrainNotForStyle || obstacle instanceof Obstacle.NoHeater) return Word.STYLE;

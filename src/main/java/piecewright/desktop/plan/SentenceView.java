@@ -7,7 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Control;
 import javafx.scene.control.DatePicker;
@@ -20,6 +22,7 @@ import javafx.scene.layout.HBox;
 import javafx.util.StringConverter;
 import piecewright.app.Workspace.Kept;
 import piecewright.app.Workspace.Origin;
+import piecewright.desktop.paint.Signs;
 import piecewright.desktop.plan.Problem.Word;
 import piecewright.grain.GrainLot;
 import piecewright.style.MaltStyle;
@@ -40,6 +43,9 @@ final class SentenceView {
     private final MenuButton style = new MenuButton();
     private final MenuButton lot = new MenuButton();
     private final MenuButton house = new MenuButton();
+    private final TextField colour = new TextField();
+    private final HBox chip = new HBox();
+    private final MenuButton company = new MenuButton();
 
     SentenceView(WishViewModel model, DisplayUnits units) {
         this.model = model;
@@ -47,25 +53,46 @@ final class SentenceView {
         pane.getStyleClass().add("sentence");
         word(Word.AMOUNT, amount, "wish-amount");
         word(Word.STYLE, style, "wish-style");
+        word(Word.COLOUR, colour, "wish-colour");
         word(Word.READY_BY, readyBy, "wish-ready-by");
         word(Word.LOT, lot, "wish-lot");
         word(Word.HOUSE, house, "wish-house");
+        word(Word.COMPANY, company, "wish-company");
+        HBox coloured = led("about", colour);
+        coloured.getChildren().add(chip);
         pane.getChildren()
                 .addAll(
                         led("i-want", amount),
                         led("of", style),
+                        coloured,
                         led("ready-by", readyBy),
                         led("from", lot),
-                        led("in", house));
+                        led("in", house),
+                        led("company", company));
+        company.getParent().managedProperty().bind(company.visibleProperty());
+        company.getParent().visibleProperty().bind(company.visibleProperty());
         amount.setOnAction(event -> model.typeAmount(amount.getText()));
         amount.focusedProperty().addListener((focused, before, now) -> {
-            if (!now) typedUnlessShown();
+            if (!now && !amount.getText().equals(amountText(model.wishProperty().get()))) {
+                model.typeAmount(amount.getText());
+            }
+        });
+        colour.setOnAction(event -> model.typeColour(colour.getText()));
+        colour.focusedProperty().addListener((focused, before, now) -> {
+            if (!now && !colour.getText().equals(colourText(model.wishProperty().get()))) {
+                model.typeColour(colour.getText());
+            }
         });
         readyBy.setConverter(new DayConverter());
         readyBy.valueProperty().addListener((value, before, now) -> {
             if (now != null) model.chooseReadyBy(now);
         });
         model.wishProperty().addListener((wish, before, now) -> show(now));
+        model.typedProperty()
+                .addListener((typed, before, now) -> show(model.wishProperty().get()));
+        model.besidesProperty()
+                .addListener((besides, before, now) -> show(model.wishProperty().get()));
+        model.draftedProperty().addListener((drafted, before, now) -> chip());
         show(model.wishProperty().get());
     }
 
@@ -75,10 +102,6 @@ final class SentenceView {
 
     Optional<Control> word(Word word) {
         return Optional.ofNullable(words.get(word));
-    }
-
-    private void typedUnlessShown() {
-        if (!amount.getText().equals(amountText(model.wishProperty().get()))) model.typeAmount(amount.getText());
     }
 
     private void word(Word word, Control control, String id) {
@@ -113,8 +136,19 @@ final class SentenceView {
                 choices.houses(),
                 kept -> marked(kept, kept.thing().name()),
                 chosen -> change(wish -> wish.withHouse(chosen.file())));
+        company.getItems()
+                .setAll(
+                        item(WindowWords.say("wish.beside-others"), Wish.Company.BESIDE_OTHERS),
+                        item(WindowWords.say("wish.alone"), Wish.Company.ALONE));
         shown = choices;
         show(model.wishProperty().get());
+    }
+
+    private MenuItem item(String text, Wish.Company chosen) {
+        MenuItem item = new MenuItem(text);
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> change(wish -> wish.with(chosen)));
+        return item;
     }
 
     private Choices shown = new Choices(List.of(), List.of(), List.of());
@@ -135,9 +169,15 @@ final class SentenceView {
     }
 
     private void show(Wish wish) {
-        amount.setText(amountText(wish));
+        Map<Word, String> typed = model.typedProperty().get();
+        if (!typed.containsKey(Word.AMOUNT)) amount.setText(amountText(wish));
         amount.setPrefColumnCount(Math.max(4, amount.getText().length()));
-        readyBy.setValue(wish.readyBy());
+        if (!typed.containsKey(Word.COLOUR)) colour.setText(colourText(wish));
+        colour.setPromptText(usualColour(wish));
+        colour.setPrefColumnCount(Math.max(8, colour.getPromptText().length() / 2));
+        if (!typed.containsKey(Word.READY_BY)) readyBy.setValue(wish.readyBy());
+        company(wish);
+        chip();
         style.setText(wish.style().title());
         shown.lots().stream()
                 .filter(kept -> kept.file().equals(wish.lot()))
@@ -147,6 +187,45 @@ final class SentenceView {
                 .filter(kept -> kept.file().equals(wish.house()))
                 .findFirst()
                 .ifPresent(kept -> house.setText(kept.thing().name()));
+    }
+
+    /** What is said of the others: nothing where there are none and nobody asked to be alone. */
+    private void company(Wish wish) {
+        int others = model.besidesProperty().get().size();
+        boolean alone = wish.company() == Wish.Company.ALONE;
+        company.setVisible(alone || others > 0);
+        company.setText(
+                alone
+                        ? WindowWords.say("wish.alone")
+                        : others == 1
+                                ? WindowWords.say("wish.beside-one")
+                                : WindowWords.say("wish.beside-many", Integer.toString(others)));
+    }
+
+    /** A corn of the colour wished for, or of what the plan gives. */
+    private void chip() {
+        OptionalDouble wished = model.wishProperty().get().malt().colourEbc();
+        OptionalDouble found = wished.isPresent()
+                ? wished
+                : model.draftedProperty()
+                        .get()
+                        .map(drafted -> OptionalDouble.of(
+                                drafted.plan().outcome().finished().kiln().colourEbc()))
+                        .orElse(OptionalDouble.empty());
+        chip.getChildren().clear();
+        found.ifPresent(ebc -> chip.getChildren().add(Signs.corn(ebc)));
+    }
+
+    private String colourText(Wish wish) {
+        OptionalDouble wished = wish.malt().colourEbc();
+        return wished.isPresent() ? new QuantityFormat(units).colour(wished.getAsDouble()) : "";
+    }
+
+    private String usualColour(Wish wish) {
+        QuantityFormat quantities = new QuantityFormat(units);
+        var usual = wish.style().finish().colour();
+        return WindowWords.say(
+                "wish.usual-colour", quantities.colour(usual.lowEbc()), quantities.colour(usual.highEbc()));
     }
 
     private String amountText(Wish wish) {
@@ -171,13 +250,16 @@ final class SentenceView {
     }
 
     /** Marks the words that cause trouble. */
-    void trouble(List<Problem> problems, boolean ofAmount) {
-        words.forEach((word, control) -> control.pseudoClassStateChanged(
-                TROUBLED,
-                word == Word.AMOUNT && ofAmount || problems.stream().anyMatch(problem -> problem.word() == word)));
+    void trouble(List<Problem> problems) {
+        words.forEach((word, control) -> {
+            Optional<Problem> of =
+                    problems.stream().filter(problem -> problem.word() == word).findFirst();
+            control.pseudoClassStateChanged(TROUBLED, of.isPresent());
+            control.setAccessibleHelp(of.map(Problem::sentence).orElse(""));
+        });
     }
 
-    /** A day as people write it; what cannot be read changes nothing. */
+    /** A day as people write it; what cannot be read changes nothing, is told, and stays as it was typed. */
     private final class DayConverter extends StringConverter<LocalDate> {
         private final DateTimeFormatter shownAs = DateTimeFormatter.ofPattern("EEE d MMM yyyy", units.locale());
         private final List<DateTimeFormatter> read = List.of(
@@ -200,6 +282,8 @@ final class SentenceView {
                     continue;
                 }
             }
+            model.unreadableDay(typed);
+            Platform.runLater(() -> readyBy.getEditor().setText(typed));
             return model.wishProperty().get().readyBy();
         }
     }

@@ -1,7 +1,9 @@
 package piecewright.desktop.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
@@ -30,8 +32,6 @@ import piecewright.text.WindowWords;
 
 /** Making a plan: the sentence, what is wrong with it, the verdict, the piece along time. */
 public final class WishView {
-    private static final double LEAST_TIMELINE = 430;
-
     private final WishViewModel model;
     private final DisplayUnits units;
     private final KeepsPlans keeping;
@@ -66,7 +66,6 @@ public final class WishView {
         notes.managedProperty().bind(Bindings.isNotEmpty(notes.getChildren()));
         stale.getStyleClass().add("stale");
         VBox.setVgrow(timeline, Priority.ALWAYS);
-        timeline.setMinHeight(LEAST_TIMELINE);
         scroll.setFitToWidth(true);
         scroll.setFitToHeight(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -138,7 +137,7 @@ public final class WishView {
         model.problems().addListener((ListChangeListener<Problem>) change -> showNotes());
         model.remedies().addListener((ListChangeListener<Remedy>) change -> showNotes());
         model.seekingProperty().addListener((seeking, before, now) -> showNotes());
-        model.amountNoteProperty().addListener((note, before, now) -> showNotes());
+        model.typedProperty().addListener((typed, before, now) -> showNotes());
         root.layoutBoundsProperty().addListener((bounds, before, now) -> placeStems());
         showDrafted(model.draftedProperty().get());
         showCurrent();
@@ -175,14 +174,16 @@ public final class WishView {
 
     private void showNotes() {
         notes.getChildren().clear();
-        String amountNote = model.amountNoteProperty().get();
-        if (!amountNote.isEmpty()) note(new Problem(Problem.Word.AMOUNT, amountNote), List.of());
+        List<Problem> troubles = new ArrayList<>();
+        new TreeMap<>(model.typedProperty().get()).forEach((word, why) -> troubles.add(new Problem(word, why)));
+        troubles.forEach(typed -> note(typed, List.of()));
         List<Problem> problems = model.problems();
+        troubles.addAll(problems);
         for (Problem problem : problems) {
             note(problem, problem == problems.get(0) ? model.remedies() : List.of());
         }
         if (model.seekingProperty().get()) notes.getChildren().add(new Label(WindowWords.say("remedy.seeking")));
-        sentence.trouble(problems, !amountNote.isEmpty());
+        sentence.trouble(troubles);
         placeStems();
     }
 

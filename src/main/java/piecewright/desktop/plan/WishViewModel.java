@@ -1,20 +1,22 @@
 package piecewright.desktop.plan;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import piecewright.app.Drafting.Answer;
-import piecewright.app.PlanWish;
+import piecewright.desktop.plan.Problem.Word;
+import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
@@ -30,6 +32,7 @@ import piecewright.text.Wording;
 /** The sentence and its answer. Every change asks for a new answer; only the latest is shown. */
 public final class WishViewModel {
     private static final double MOST_KG = 1000;
+    private static final double MOST_EBC = 1600;
 
     private final Answers answers;
     private final Executor background;
@@ -49,12 +52,13 @@ public final class WishViewModel {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper seeking = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper current = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyStringWrapper amountNote = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Map<Word, String>> typed = new ReadOnlyObjectWrapper<>(Map.of());
+    private final ReadOnlyObjectWrapper<List<Booking>> besides = new ReadOnlyObjectWrapper<>(List.of());
     private final AtomicInteger latest = new AtomicInteger();
 
     /** The use cases asked. */
     public interface Answers {
-        Answer answer(PlanWish wish);
+        Answer answer(Wish wish);
 
         List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles);
     }
@@ -122,40 +126,90 @@ public final class WishViewModel {
         return remediesShown;
     }
 
-    /** What is wrong with the amount as typed; empty text when nothing is. */
-    public ReadOnlyStringProperty amountNoteProperty() {
-        return amountNote.getReadOnlyProperty();
+    /** What is wrong with words as they were typed; a word with nothing wrong is not among them. */
+    public ReadOnlyObjectProperty<Map<Word, String>> typedProperty() {
+        return typed.getReadOnlyProperty();
+    }
+
+    /** Pieces under way beside which the last answer was planned. */
+    public ReadOnlyObjectProperty<List<Booking>> besidesProperty() {
+        return besides.getReadOnlyProperty();
     }
 
     public void change(Wish changed) {
-        amountNote.set("");
+        typed.set(Map.of());
         wish.change(changed);
     }
 
     public void undo() {
-        amountNote.set("");
+        typed.set(Map.of());
         wish.undo();
     }
 
     public void redo() {
-        amountNote.set("");
+        typed.set(Map.of());
         wish.redo();
     }
 
+    private void wrong(Word word, String why) {
+        Map<Word, String> all = new EnumMap<>(Word.class);
+        all.putAll(typed.get());
+        all.put(word, why);
+        typed.set(Map.copyOf(all));
+    }
+
+    /** A word as it stands is right: what was wrong with it is forgotten, and nothing else is. */
+    private void right(Word word, Wish changed) {
+        Map<Word, String> left = new EnumMap<>(Word.class);
+        left.putAll(typed.get());
+        left.remove(word);
+        typed.set(Map.copyOf(left));
+        wish.change(changed);
+    }
+
     /** The amount of malt as somebody types it, in either family of units. */
-    public void typeAmount(String typed) {
+    public void typeAmount(String text) {
         try {
-            double maltKg = QuantityParser.forPerson(units).massKg(typed);
-            if (maltKg > 0 && maltKg <= MOST_KG) change(wish.get().withMaltKg(maltKg));
-            else amountNote.set(WindowWords.say("wish.amount-range", new QuantityFormat(units).roughMass(MOST_KG)));
+            double maltKg = QuantityParser.forPerson(units).massKg(text);
+            if (maltKg > 0 && maltKg <= MOST_KG) right(Word.AMOUNT, wish.get().withMaltKg(maltKg));
+            else
+                wrong(
+                        Word.AMOUNT,
+                        WindowWords.say("wish.amount-range", quantities().roughMass(MOST_KG)));
         } catch (UnreadableException unreadable) {
-            amountNote.set(String.valueOf(unreadable.getMessage()));
+            wrong(Word.AMOUNT, String.valueOf(unreadable.getMessage()));
         }
+    }
+
+    /** The colour as somebody types it, on any scale; nothing for what is usual for the style. */
+    public void typeColour(String text) {
+        try {
+            double colourEbc = text.isBlank()
+                    ? Double.NaN
+                    : QuantityParser.forPerson(units).colourEbc(text);
+            if (text.isBlank()) right(Word.COLOUR, wish.get().withColourEbc(OptionalDouble.empty()));
+            else if (colourEbc > 0 && colourEbc <= MOST_EBC) {
+                right(Word.COLOUR, wish.get().withColourEbc(OptionalDouble.of(colourEbc)));
+            } else
+                wrong(Word.COLOUR, WindowWords.say("colour.range", quantities().colour(MOST_EBC)));
+        } catch (UnreadableException unreadable) {
+            wrong(Word.COLOUR, String.valueOf(unreadable.getMessage()));
+        }
+    }
+
+    private QuantityFormat quantities() {
+        return new QuantityFormat(units);
+    }
+
+    /** A day that cannot be read as it was typed. */
+    public void unreadableDay(String text) {
+        wrong(Word.READY_BY, WindowWords.say("wish.day-unreadable", text.strip()));
     }
 
     /** A day before today is refused and nothing changes. */
     public void chooseReadyBy(LocalDate day) {
-        if (!day.isBefore(today)) change(wish.get().withReadyBy(day));
+        if (day.isBefore(today)) wrong(Word.READY_BY, WindowWords.say("wish.day-over"));
+        else right(Word.READY_BY, wish.get().withReadyBy(day));
     }
 
     /** True when the sentence itself can take the change; others change the house or the style. */
@@ -178,7 +232,7 @@ public final class WishViewModel {
     /** Asks again, for a file that changed. */
     public void ask() {
         int ticket = latest.incrementAndGet();
-        PlanWish asked = wish.get().planWish(today);
+        Wish asked = wish.get();
         working.set(true);
         seeking.set(false);
         current.set(false);
@@ -202,6 +256,8 @@ public final class WishViewModel {
         working.set(false);
         remedies.clear();
         problems.setAll(problemsOf(answer));
+        if (answer instanceof Answer.Read read)
+            besides.set(read.wish().request().besides());
         if (found.isPresent()) {
             drafted.set(found);
             current.set(true);

@@ -51,6 +51,11 @@ public record Looks(Theme theme, int textPercent) {
         scene.getRoot().setStyle("-fx-font-size: " + Math.round(USUAL_FONT * textPercent / 100) + "px;");
     }
 
+    /** Size of text that is so much larger than usual, pixels. */
+    static double em(int textPercent) {
+        return USUAL_FONT * textPercent / 100;
+    }
+
     /** Size of the text of a dressed scene, pixels. */
     static double em(Scene scene) {
         String style = scene.getRoot().getStyle().replaceAll("\\D", "");

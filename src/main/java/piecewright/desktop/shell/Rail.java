@@ -22,6 +22,7 @@ import piecewright.text.WindowWords;
 /** The left zone: what is on the go, and the ways to everything else. */
 public final class Rail {
     private final VBox root = new VBox();
+    private final ScrollPane whole = new ScrollPane(root);
     private final VBox going = new VBox();
     private final ScrollPane goingScroll = new ScrollPane(going);
     private final HBox demo = new HBox(8);
@@ -43,6 +44,12 @@ public final class Rail {
         void go(Place place);
 
         void removeDemo();
+
+        /** Takes back what was done last on the screen that is shown. */
+        void undo();
+
+        /** Does it again. */
+        void redo();
 
         void otherTheme();
 
@@ -69,10 +76,16 @@ public final class Rail {
         root.getChildren().addAll(brand, goingScroll, note, demo, ways(wishes), looks(wishes));
         root.getStyleClass().add("rail");
         root.setId("rail");
+        goingScroll.getStyleClass().add("going-scroll");
+        whole.setFitToWidth(true);
+        whole.setFitToHeight(true);
+        whole.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        whole.getStyleClass().add("rail-scroll");
+        whole.setFocusTraversable(false);
     }
 
     public Node node() {
-        return root;
+        return whole;
     }
 
     /** Where what is on the go is shown. */
@@ -127,10 +140,12 @@ public final class Rail {
     }
 
     private static Node looks(Wishes wishes) {
-        FlowPane buttons = new FlowPane(6, 6);
+        FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("looks");
         buttons.getChildren()
                 .addAll(
+                        button("looks.undo", "looks-undo", wishes::undo),
+                        button("looks.redo", "looks-redo", wishes::redo),
                         button("looks.theme", "looks-theme", wishes::otherTheme),
                         button("looks.units", "looks-units", wishes::otherUnits),
                         button("looks.smaller", "looks-smaller", () -> wishes.textStep(-1)),

@@ -10,7 +10,11 @@ import javafx.scene.layout.Region;
 /** One window, three zones: what is on the go, what is looked at, and what belongs beside it. */
 public final class Shell {
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
-    private static final double NARROW_BELOW = 1150;
+    private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
+    /** In sizes of text, as are all widths the zones need. */
+    private static final double NARROW_BELOW_EM = 82;
+
+    private static final double TIGHT_BELOW_EM = 56;
     private static final double BELOW_RATIO = 0.42;
 
     private final BorderPane root = new BorderPane();
@@ -22,9 +26,7 @@ public final class Shell {
         root.getStyleClass().add("shell");
         root.setLeft(rail.node());
         root.setCenter(looked);
-        root.widthProperty()
-                .addListener(
-                        (width, before, now) -> root.pseudoClassStateChanged(NARROW, now.doubleValue() < NARROW_BELOW));
+        root.widthProperty().addListener((width, before, now) -> narrow());
         root.heightProperty().addListener((height, before, now) -> placeSide());
     }
 
@@ -39,9 +41,16 @@ public final class Shell {
         placeSide();
     }
 
+    private void narrow() {
+        double em = Looks.em(looks.textPercent());
+        root.pseudoClassStateChanged(NARROW, root.getWidth() < NARROW_BELOW_EM * em);
+        root.pseudoClassStateChanged(TIGHT, root.getWidth() < TIGHT_BELOW_EM * em);
+    }
+
     public void dress(Looks changed) {
         looks = changed;
         looks.on(root.getScene());
+        narrow();
         placeSide();
     }
 

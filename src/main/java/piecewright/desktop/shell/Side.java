@@ -11,6 +11,7 @@ public final class Side extends Region {
     private static final double SIDE_BY_SIDE_FROM_EM = 30;
 
     private List<ScrollPane> parts = List.of();
+    private List<Node> nodes = List.of();
     private Optional<ScrollPane> growing = Optional.empty();
 
     public Side(String id) {
@@ -19,11 +20,13 @@ public final class Side extends Region {
     }
 
     /**
-     * Shows these parts.
+     * Shows these parts; where it shows them already nothing happens, so that what is being typed keeps the caret.
      *
      * @param growing the one that takes what room the others leave
      */
     public void show(List<Node> shown, Node growing) {
+        if (shown.equals(nodes)) return;
+        nodes = List.copyOf(shown);
         this.growing = Optional.empty();
         parts = shown.stream().map(node -> part(node, growing)).toList();
         getChildren().setAll(parts);

@@ -45,7 +45,6 @@ final class ActHandles {
                 act.title(),
                 moments.moment(act.at()),
                 WindowWords.say("standing." + act.standing().name().toLowerCase(java.util.Locale.ROOT))));
-        node.resize(ActPainter.MARKER, ActPainter.MARKER);
         node.focusedProperty().addListener((focused, before, now) -> {
             if (now) timeline.selectedActProperty().set(act.id());
         });
@@ -53,13 +52,14 @@ final class ActHandles {
     }
 
     void place(PieceChart chart, TimeScale scale, Lanes lanes) {
-        int[] rows = ActPainter.rows(chart, scale);
+        int[] rows = ActPainter.rows(chart, scale, lanes);
         for (int i = 0; i < nodes.size(); i++) {
             double x = scale.x(chart.acts().get(i).at());
+            nodes.get(i).resize(lanes.marker(), lanes.marker());
             nodes.get(i)
                     .relocate(
-                            Math.round(x - ActPainter.MARKER / 2),
-                            ActPainter.middleY(lanes, rows[i]) - ActPainter.MARKER / 2);
+                            Math.round(x - lanes.marker() / 2),
+                            ActPainter.middleY(lanes, rows[i]) - lanes.marker() / 2);
         }
     }
 

@@ -11,8 +11,8 @@ import piecewright.desktop.timeline.ActMark.Standing;
 
 /** The markers of acts: shape for the family, letters for the act, filling for what became of it. */
 final class ActPainter {
-    /** Side of a marker, pixels. */
-    static final double MARKER = 24;
+    /** Side on which the outlines are drawn. */
+    private static final double SIDE = 24;
 
     static final int ROWS = 3;
     private static final double WINDOWS_FROM_PIXELS_PER_HOUR = 4;
@@ -29,17 +29,18 @@ final class ActPainter {
 
     /** Where the middle of an act's marker lies. */
     static double middleY(Lanes lanes, int row) {
-        return lanes.acts().bottom() - 12 - MARKER / 2 - row * (MARKER + 3);
+        return lanes.acts().bottom() - 12 - lanes.marker() / 2 - row * (lanes.marker() + 3);
     }
 
-    static int[] rows(PieceChart chart, TimeScale scale) {
+    static int[] rows(PieceChart chart, TimeScale scale, Lanes lanes) {
         double[] xs =
                 chart.acts().stream().mapToDouble(act -> scale.x(act.at())).toArray();
-        return MarkerRows.of(xs, MARKER + 2, ROWS);
+        return MarkerRows.of(xs, lanes.marker() + 2, ROWS);
     }
 
     void paint(Drawing on, String selected) {
-        int[] rows = rows(on.chart(), on.scale());
+        int[] rows = rows(on.chart(), on.scale(), on.lanes());
+        double side = on.lanes().marker();
         double foot = on.lanes().acts().bottom() - 6;
         on.stroke(Ink.INK_3, 1);
         on.pen().strokeLine(0, Drawing.sharp(foot), on.widthPixels(), Drawing.sharp(foot));
@@ -49,7 +50,7 @@ final class ActPainter {
         for (int i = 0; i < rows.length; i++) {
             ActMark act = on.chart().acts().get(i);
             double x = on.x(act.at());
-            if (x < -MARKER || x > on.widthPixels() + MARKER) continue;
+            if (x < -side || x > on.widthPixels() + side) continue;
             on.stroke(Ink.INK_3, 1);
             double y = middleY(on.lanes(), rows[i]);
             on.pen().strokeLine(Drawing.sharp(x), y, Drawing.sharp(x), foot);
@@ -57,10 +58,10 @@ final class ActPainter {
         for (int i = 0; i < rows.length; i++) {
             ActMark act = on.chart().acts().get(i);
             double x = on.x(act.at());
-            if (x < -MARKER || x > on.widthPixels() + MARKER) continue;
+            if (x < -side || x > on.widthPixels() + side) continue;
             double y = middleY(on.lanes(), rows[i]);
             if (act.id().equals(selected)) halo(on, act, x, y);
-            marker(on, act, x - MARKER / 2, y - MARKER / 2);
+            marker(on, act, x - side / 2, y - side / 2);
         }
     }
 
@@ -79,7 +80,8 @@ final class ActPainter {
 
     private static void halo(Drawing on, ActMark act, double x, double y) {
         on.stroke(on.inks().of(Ink.DAMSON, 0.35), 7);
-        outline(on.pen(), act.shape(), x - MARKER / 2, y - MARKER / 2);
+        double side = on.lanes().marker();
+        outline(on, act.shape(), x - side / 2, y - side / 2);
         on.pen().stroke();
         on.stroke(Ink.DAMSON, 2);
         double foot = on.lanes().bottom();
@@ -93,21 +95,24 @@ final class ActPainter {
         boolean next = act.standing() == Standing.NEXT;
         boolean solid = next || act.standing() == Standing.DONE;
         Ink ink = next ? Ink.DAMSON : Ink.INK_2;
-        outline(pen, act.shape(), left, top);
+        double side = on.lanes().marker();
+        outline(on, act.shape(), left, top);
         on.fill(solid ? ink : Ink.SURFACE);
         pen.fill();
         on.stroke(next ? Ink.DAMSON : Ink.INK_2, 1.5);
         pen.stroke();
-        pen.setFont(Font.font("Lato Bold", 10));
+        pen.setFont(Font.font("Lato Bold", 10 * side / SIDE));
         on.fill(next ? Ink.ON_DAMSON : solid ? Ink.SURFACE : Ink.INK);
         double low = act.shape() == Shape.DROP || act.shape() == Shape.ROOF || act.shape() == Shape.MOUND ? 2 : 0;
         double high = act.shape() == Shape.KEEL ? 1.5 : 0;
-        on.text(act.letters(), left + MARKER / 2, top + MARKER / 2 + low - high, TextAlignment.CENTER);
+        on.text(act.letters(), left + side / 2, top + side / 2 + (low - high) * side / SIDE, TextAlignment.CENTER);
     }
 
-    static void outline(GraphicsContext pen, Shape shape, double left, double top) {
+    static void outline(Drawing on, Shape shape, double left, double top) {
+        GraphicsContext pen = on.pen();
         pen.save();
         pen.translate(left, top);
+        pen.scale(on.lanes().marker() / SIDE, on.lanes().marker() / SIDE);
         pen.beginPath();
         pen.appendSVGPath(OUTLINES.getOrDefault(shape, ""));
         pen.restore();

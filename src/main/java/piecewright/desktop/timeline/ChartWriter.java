@@ -65,7 +65,7 @@ public final class ChartWriter {
         List<ActMark> acts = plan.acts().stream()
                 .map(act -> ActMark.of(act, wording, standing.apply(act)))
                 .toList();
-        PieceChart.Frame frame = DayShades.frame(request.house(), from, until, end);
+        PieceChart.Frame frame = DayShades.frame(request, from, until, end);
         return new PieceChart(
                 frame, acts, ribbons(), traces(from, until), PieceChart.Bands.none(), shelves(), List.of());
     }

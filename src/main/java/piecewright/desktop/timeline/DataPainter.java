@@ -90,6 +90,7 @@ final class DataPainter {
         double low = y(on, shelf, shelf.low());
         double left = on.x(shelf.from());
         double right = on.x(shelf.until());
+        double off = on.font().getSize() * 0.8;
         boolean gate = shelf.low() == shelf.high();
         if (!gate) {
             on.pen().setFill(on.inks().of(Ink.LEAF, 0.14));
@@ -102,8 +103,8 @@ final class DataPainter {
         on.fill(gate ? Ink.CAUTION : Ink.LEAF);
         if (gate && right + on.roughWidth(shelf.label()) < on.seenRight()) {
             on.text(shelf.label(), right + 4, high, TextAlignment.LEFT);
-        } else if (gate) on.text(shelf.label(), right, high + 10, TextAlignment.RIGHT);
-        else on.text(shelf.label(), left, moisture ? low + 10 : high - 9, TextAlignment.LEFT);
+        } else if (gate) on.text(shelf.label(), right, high + off, TextAlignment.RIGHT);
+        else on.text(shelf.label(), left, moisture ? low + off : high - off, TextAlignment.LEFT);
     }
 
     private static double y(Drawing on, Shelf shelf, double figure) {

@@ -5,10 +5,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import piecewright.house.House;
 import piecewright.house.NightActs;
 import piecewright.plan.Availability;
 import piecewright.plan.Availability.Stretch;
+import piecewright.plan.Booking;
+import piecewright.plan.PlanRequest;
 
 /** Nights and the hours of the day in which nobody is there. */
 final class DayShades {
@@ -17,11 +20,22 @@ final class DayShades {
     /**
      * @param end how far the shades go
      */
-    static PieceChart.Frame frame(House house, Instant from, Instant until, Instant end) {
+    static PieceChart.Frame frame(PlanRequest request, Instant from, Instant until, Instant end) {
+        House house = request.house();
         List<Stretch> nights = nights(house.nights(), house.zone(), from, end);
         List<Stretch> there = Availability.of(house, from, end).stretches();
         List<Stretch> away = without(without(List.of(new Stretch(from, end)), there), nights);
-        return new PieceChart.Frame(house.zone(), from, until, nights, away);
+        List<Booking> besides = request.besides().stream()
+                .filter(booking -> touches(booking, from, end))
+                .toList();
+        return new PieceChart.Frame(house.zone(), from, until, nights, away, besides);
+    }
+
+    /** Whether anybody works on that piece within these times, or it keeps any kit. */
+    private static boolean touches(Booking booking, Instant from, Instant end) {
+        return Stream.concat(booking.hands().stream(), booking.kit().stream().map(Booking.Taken::stretch))
+                .anyMatch(stretch ->
+                        stretch.until().isAfter(from) && stretch.from().isBefore(end));
     }
 
     private static List<Stretch> nights(NightActs night, ZoneId zone, Instant from, Instant end) {

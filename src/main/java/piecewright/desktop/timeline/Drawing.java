@@ -29,6 +29,11 @@ record Drawing(
         return widthPixels - seenLeft();
     }
 
+    /** True when an edge of the part that is seen lies between these pixels. */
+    boolean crosses(double left, double right) {
+        return left < seenLeft() && right > seenLeft() || left < seenRight() && right > seenRight();
+    }
+
     Font bold() {
         return Font.font("Lato Bold", font.getSize());
     }

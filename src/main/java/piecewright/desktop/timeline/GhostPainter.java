@@ -11,20 +11,21 @@ final class GhostPainter {
     static void paint(Drawing on, PieceChart before) {
         on.stroke(Ink.INK_3, 1.5, 4, 3);
         DataPainter.line(on, before.traces().moisture(), percent -> Scales.moistureY(on.lanes(), percent));
+        double side = on.lanes().marker();
         double top = on.lanes().acts().top() + 4;
         double foot = on.lanes().acts().bottom() - 6;
         for (ActMark old : before.acts()) {
             Optional<Instant> now = on.chart().act(old.id()).map(ActMark::at);
             if (now.isPresent() && now.get().equals(old.at())) continue;
             double x = on.x(old.at());
-            if (x < -ActPainter.MARKER || x > on.widthPixels() + ActPainter.MARKER) continue;
+            if (x < -side || x > on.widthPixels() + side) continue;
             on.stroke(Ink.INK_3, 1.2, 3, 2);
-            ActPainter.outline(on.pen(), old.shape(), x - ActPainter.MARKER / 2, top);
+            ActPainter.outline(on, old.shape(), x - side / 2, top);
             on.pen().stroke();
-            if (now.isPresent()) arrow(on, x, top + ActPainter.MARKER, on.x(now.get()), foot);
+            if (now.isPresent()) arrow(on, x, top + side, on.x(now.get()), foot);
             else {
                 on.stroke(Ink.CAUTION, 2);
-                on.pen().strokeLine(x - 12, top + 22, x + 12, top + 2);
+                on.pen().strokeLine(x - side / 2, top + side - 2, x + side / 2, top + 2);
             }
         }
         on.pen().setLineDashes();

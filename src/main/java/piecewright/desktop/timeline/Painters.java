@@ -35,6 +35,7 @@ final class Painters {
         shades.paint(on);
         ghost.ifPresent(before -> GhostPainter.paint(on, before));
         data.paint(on);
+        OthersPainter.paint(on);
         acts.paint(on, selected);
     }
 
@@ -52,16 +53,18 @@ final class Painters {
         String words = WindowWords.say("timeline.now", moments.clock(now));
         on.pen().setFont(on.bold());
         double width = on.roughWidth(words) + 16;
+        double height = Math.round(on.font().getSize() * 1.5);
         double left = Math.min(x - 1, on.widthPixels() - width);
         on.fill(Ink.DAMSON);
-        on.pen().fillRoundRect(left, on.lanes().acts().top(), width, 18, 4, 4);
+        on.pen().fillRoundRect(left, on.lanes().acts().top(), width, height, 4, 4);
         on.fill(Ink.ON_DAMSON);
-        on.text(words, left + width / 2, on.lanes().acts().top() + 9, TextAlignment.CENTER);
+        on.text(words, left + width / 2, on.lanes().acts().top() + height / 2, TextAlignment.CENTER);
     }
 
     void names(Drawing on) {
         Lanes lanes = on.lanes();
         name(on, "acts", "", lanes.acts());
+        if (lanes.others().height() > 0) name(on, "others", "", lanes.others());
         name(on, "phases", "", lanes.ribbon());
         name(on, "moisture", "%", lanes.moisture());
         name(on, "heat", units.system() == UnitSystem.METRIC ? "°C" : "°F", lanes.heat());

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import piecewright.plan.Availability.Stretch;
+import piecewright.plan.Booking;
 
 /** One piece along time, as figures: all that the timeline draws. */
 public record PieceChart(
@@ -33,13 +34,16 @@ public record PieceChart(
      * @param until end of what is worth seeing at first; the ribbons may go on after it
      * @param nights in time order
      * @param away hours of the day in which nobody is there, in time order
+     * @param besides other pieces whose hands and kit are taken meanwhile
      */
-    public record Frame(ZoneId zone, Instant from, Instant until, List<Stretch> nights, List<Stretch> away) {
+    public record Frame(
+            ZoneId zone, Instant from, Instant until, List<Stretch> nights, List<Stretch> away, List<Booking> besides) {
         public Frame {
             Objects.requireNonNull(zone);
             if (!from.isBefore(until)) throw new IllegalArgumentException("from must be before until: " + from);
             nights = List.copyOf(nights);
             away = List.copyOf(away);
+            besides = List.copyOf(besides);
         }
     }
 

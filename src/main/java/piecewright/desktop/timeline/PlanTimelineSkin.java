@@ -2,6 +2,7 @@ package piecewright.desktop.timeline;
 
 import java.time.Instant;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -15,6 +16,7 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Font;
+import javafx.util.Duration;
 
 /**
  * Draws the timeline on stacked canvases: names of lanes, the piece, and what moves over it. Each is drawn again only
@@ -23,6 +25,8 @@ import javafx.scene.text.Font;
 final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
     private static final double STEP = 1.4;
     private static final double MARGIN = 60;
+    /** Less height than that for all lanes and nobody can read them, in sizes of text. */
+    private static final double LEAST_EM = 24;
 
     private final Canvas names = new Canvas();
     private final Canvas piece = new Canvas();
@@ -43,6 +47,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
 
     private Optional<TimeScale> scale = Optional.empty();
     private Optional<Instant> pointer = Optional.empty();
+    private final PauseTransition settled = new PauseTransition(Duration.millis(150));
     private double pressedX;
     private double draggedX;
 
@@ -58,6 +63,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
         measure.setVisible(false);
         measure.setManaged(false);
         getChildren().addAll(names, view, strip.pane(), measure);
+        settled.setOnFinished(event -> draw());
         Rectangle clip = new Rectangle();
         clip.widthProperty().bind(timeline.widthProperty());
         clip.heightProperty().bind(timeline.heightProperty());
@@ -206,7 +212,12 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
     }
 
     private Lanes lanes() {
-        return Lanes.of(piece.getHeight(), measure.getFont().getSize());
+        int others = getSkinnable()
+                .chartProperty()
+                .get()
+                .map(chart -> OthersPainter.rows(chart.frame().besides()))
+                .orElse(0);
+        return Lanes.of(piece.getHeight(), measure.getFont().getSize(), others);
     }
 
     private static void clear(Canvas canvas) {
@@ -222,6 +233,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
         double x = event.getX() - view.getLayoutX();
         if (event.isShiftDown() || Math.abs(event.getDeltaX()) > Math.abs(event.getDeltaY())) {
             pan(event.getDeltaX() + (event.isShiftDown() ? event.getDeltaY() : 0));
+            settled.playFromStart();
         } else if (event.getDeltaY() != 0) {
             zoom(Math.pow(STEP, event.getDeltaY() / 40), x);
         }
@@ -250,6 +262,12 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
         else draw();
     }
 
+    /** Panned and painted anew, for names keep clear of the edges. */
+    private void panned(double pixels) {
+        pan(pixels);
+        draw();
+    }
+
     private void pressed(MouseEvent event) {
         if (event.getButton() != MouseButton.PRIMARY) return;
         getSkinnable().requestFocus();
@@ -266,7 +284,10 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
 
     private void released(MouseEvent event) {
         getSkinnable().setCursor(Cursor.DEFAULT);
-        if (Math.abs(localX(event) - pressedX) > 3) return;
+        if (Math.abs(localX(event) - pressedX) > 3) {
+            draw();
+            return;
+        }
         handles.at(localX(event), event.getY() - view.getLayoutY())
                 .ifPresent(id -> getSkinnable().selectedActProperty().set(id));
     }
@@ -284,8 +305,8 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
     private void keyPressed(KeyEvent event) {
         KeyCode code = event.getCode();
         double middle = seen.getWidth() / 2;
-        if (code == KeyCode.LEFT && event.isShiftDown()) pan(MARGIN);
-        else if (code == KeyCode.RIGHT && event.isShiftDown()) pan(-MARGIN);
+        if (code == KeyCode.LEFT && event.isShiftDown()) panned(MARGIN);
+        else if (code == KeyCode.RIGHT && event.isShiftDown()) panned(-MARGIN);
         else if (code == KeyCode.LEFT) step(-1);
         else if (code == KeyCode.RIGHT) step(1);
         else if (code == KeyCode.HOME) step(Integer.MIN_VALUE / 2);
@@ -316,7 +337,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
 
     @Override
     protected double computeMinHeight(double width, double top, double right, double bottom, double left) {
-        return 320;
+        return Math.ceil(LEAST_EM * measure.getFont().getSize() + strip.pane().prefHeight(width));
     }
 
     @Override

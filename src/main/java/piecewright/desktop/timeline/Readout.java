@@ -1,9 +1,13 @@
 package piecewright.desktop.timeline;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import piecewright.plan.Booking;
 import piecewright.quantity.Moisture;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
@@ -23,7 +27,7 @@ record Readout(List<Entry> entries) {
         QuantityFormat quantities = new QuantityFormat(units);
         MomentFormat moments = new MomentFormat(chart.frame().zone(), units.locale());
         PieceChart.Traces traces = chart.traces();
-        return new Readout(List.of(
+        List<Entry> entries = new ArrayList<>(List.of(
                 new Entry("at", WindowWords.say("readout.at"), moments.moment(at), ""),
                 entry(
                         "moisture",
@@ -35,6 +39,23 @@ record Readout(List<Entry> entries) {
                 entry("air", traces.air(), PieceChart.Edges.none(), at, quantities::temperature),
                 entry("growth", traces.growth(), chart.bands().growth(), at, quantities::percent),
                 entry("colour", traces.colour(), PieceChart.Edges.none(), at, quantities::colour)));
+        if (!chart.frame().besides().isEmpty()) {
+            String taken = taken(chart.frame().besides(), at);
+            entries.add(new Entry("others", WindowWords.say("readout.others"), taken.isEmpty() ? "–" : taken, ""));
+        }
+        return new Readout(entries);
+    }
+
+    /** What other pieces keep of the kit then. */
+    private static String taken(List<Booking> besides, Instant at) {
+        return besides.stream()
+                .flatMap(booking -> booking.kit().stream())
+                .filter(taken -> !taken.stretch().from().isAfter(at)
+                        && taken.stretch().until().isAfter(at))
+                .map(taken ->
+                        WindowWords.say("readout.taken." + taken.kind().name().toLowerCase(Locale.ROOT), taken.name()))
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     private static Entry entry(

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -27,9 +28,15 @@ final class ReadoutStrip {
 
     void show(Optional<Readout> readout) {
         List<Readout.Entry> entries = readout.map(Readout::entries).orElse(List.of());
-        if (entries.isEmpty()) pane.getChildren().clear();
-        if (entries.isEmpty()) figures.clear();
-        if (entries.isEmpty()) bands.clear();
+        boolean another = !entries.stream()
+                .map(Readout.Entry::key)
+                .collect(Collectors.toSet())
+                .equals(figures.keySet());
+        if (another) {
+            pane.getChildren().clear();
+            figures.clear();
+            bands.clear();
+        }
         for (Readout.Entry entry : entries) {
             figures.computeIfAbsent(entry.key(), key -> added(entry)).setText(entry.figure());
             bands.computeIfAbsent(entry.key(), key -> new Label()).setText(entry.band());

@@ -121,13 +121,12 @@ final class ShadePainter {
         if (on.roughWidth(words) + 6 > right - left) words = shortDay.format(day);
         on.pen().setFont(weekend ? on.bold() : on.font());
         on.fill(weekend ? Ink.INK : Ink.INK_2);
-        double seenLeft = Math.max(0, left);
-        double seenRight = Math.min(on.widthPixels(), right);
+        double needed = on.roughWidth(words);
         double y = on.lanes().days().height() / 2;
-        if (right - left < on.roughWidth(words) + 2) on.text(words, left + 3, y, TextAlignment.LEFT);
-        else if (seenRight - seenLeft > on.roughWidth(words)) {
-            on.text(words, (seenLeft + seenRight) / 2, y, TextAlignment.CENTER);
-        }
+        double from = on.crosses(left, right) ? Math.max(on.seenLeft(), left) : left;
+        double until = on.crosses(left, right) ? Math.min(on.seenRight(), right) : right;
+        if (until - from >= needed) on.text(words, (from + until) / 2, y, TextAlignment.CENTER);
+        else if (!on.crosses(left, left + needed * 1.3)) on.text(words, left + 3, y, TextAlignment.LEFT);
     }
 
     private static void hours(Drawing on, LocalDate day) {
@@ -159,8 +158,9 @@ final class ShadePainter {
         on.pen().strokeLine(0, top, on.widthPixels(), top);
         on.stroke(Ink.LINE, 1);
         Lanes lanes = on.lanes();
-        for (Lanes.Band band :
-                new Lanes.Band[] {lanes.acts(), lanes.ribbon(), lanes.moisture(), lanes.heat(), lanes.growth()}) {
+        for (Lanes.Band band : new Lanes.Band[] {
+            lanes.acts(), lanes.others(), lanes.ribbon(), lanes.moisture(), lanes.heat(), lanes.growth()
+        }) {
             double y = Drawing.sharp(band.bottom());
             on.pen().strokeLine(0, y, on.widthPixels(), y);
         }

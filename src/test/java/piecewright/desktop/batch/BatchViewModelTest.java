@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,9 +19,14 @@ import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.ensemble.Sureness;
+import piecewright.journal.Entry;
+import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
 import piecewright.plan.ModelParameters;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
@@ -42,6 +48,19 @@ class BatchViewModelTest {
         return BatchAtHand.open(batch, StyleLibrary.builtIn(), new Continuation(ModelParameters.defaults()));
     }
 
+    /** Knows of no other pieces and no chances. */
+    private static final class Nothing implements BatchViewModel.Foresight {
+        @Override
+        public Optional<Sureness> of(PlanRequest request, Plan plan) {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Booking> besides(BatchAtHand batch) {
+            return List.of();
+        }
+    }
+
     @BeforeEach
     void kept() throws Exception {
         file = folder.resolve("spring.json");
@@ -56,7 +75,7 @@ class BatchViewModelTest {
                 .keep(wish, DemoPlan.plan(), CalendarManner.usual(UNITS), SOAKED.minus(Duration.ofDays(9)));
         model = new BatchViewModel(
                 BatchViewModelTest::open,
-                (request, plan) -> Optional.empty(),
+                new Nothing(),
                 new Threads(Runnable::run, Runnable::run, Runnable::run),
                 () -> NOW,
                 UNITS);
@@ -76,6 +95,29 @@ class BatchViewModelTest {
                         .journal()
                         .entries()
                         .size());
+    }
+
+    @Test
+    void whatWasStruckOutComesBackAsItWasWritten() {
+        model.record("soaked 25 min ago");
+        var written = effective();
+        model.undo();
+        assertEquals(List.of(), effective());
+        model.redo();
+        assertEquals(written.get(0).at(), effective().get(0).at());
+        assertEquals(written.get(0).report(), effective().get(0).report());
+        model.redo();
+        assertEquals(1, effective().size(), "there is nothing more to bring back");
+        model.record("5.1 kg");
+        model.record("correct " + effective().get(1).number() + " 5.2 kg");
+        var corrected = effective().get(1).report();
+        model.undo();
+        model.redo();
+        assertEquals(corrected, effective().get(1).report(), "as it counted, not as it was first written");
+    }
+
+    private List<Entry> effective() {
+        return model.shownProperty().get().orElseThrow().batch().journal().effective();
     }
 
     @Test

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import piecewright.colour.Cure;
+import piecewright.colour.RoastSolver;
 import piecewright.desktop.colour.ColourField.Barred;
 import piecewright.desktop.colour.ColourField.Point;
 import piecewright.house.House;
@@ -50,8 +52,8 @@ class ColourFieldTest {
     void theLongerTheCureTheCoolerForOneColour() {
         double before = Double.POSITIVE_INFINITY;
         for (Point point : Contour.of(field, 3).points()) {
-            assertTrue(point.cureC() < before, point.toString());
-            before = point.cureC();
+            assertTrue(point.heatC() < before, point.toString());
+            before = point.heatC();
         }
     }
 
@@ -62,5 +64,33 @@ class ColourFieldTest {
         var kiln = pale.kiln();
         double middleC = (kiln.cureC().lowC() + kiln.cureC().highC()) / 2;
         assertEquals(Optional.empty(), field.barred(new Point(kiln.cureHours().highHours(), middleC)));
+    }
+
+    /** On its own points the field is the roast itself; between them within a tenth of its band. */
+    @Test
+    void theFieldOfARoastAgreesWithTheRoastBetweenItsPoints() throws Exception {
+        MaltStyle chocolate = StyleLibrary.builtIn().style("chocolate");
+        ColourField roasts =
+                ColourField.of(chocolate, HouseFile.read(Path.of("demo-data/houses/terrace-kitchen.json")));
+        assertTrue(roasts.isRoast());
+        var last = chocolate.oven().roast().orElseThrow().last();
+        RoastSolver solver = new RoastSolver(chocolate, KilnParameters.defaults(), Double.POSITIVE_INFINITY);
+        for (double minutes = last.shortestMinutes(); minutes <= last.longestMinutes(); minutes++) {
+            double exact =
+                    solver.at(Duration.ofSeconds(Math.round(60 * minutes))).colourEbc();
+            double told = roasts.colourEbc(new Point(minutes / 60, last.ovenC()));
+            assertEquals(1, told / exact, 0.07, minutes + " min");
+        }
+    }
+
+    /** References, safety: roasting above 220 °C is never offered at home. */
+    @Test
+    void aRoastIsNeverHotterThanAKitchenBears() throws Exception {
+        MaltStyle black = StyleLibrary.builtIn().style("black");
+        ColourField roasts = ColourField.of(black, HouseFile.read(Path.of("demo-data/houses/terrace-kitchen.json")));
+        for (double c = 220.5; c < roasts.mostC(); c++) {
+            assertEquals(Optional.of(Barred.TOO_HOT), roasts.barred(new Point(roasts.mostHours(), c)));
+        }
+        assertTrue(roasts.mostC() > 220, "the map shows the region it crosses out");
     }
 }

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +20,7 @@ import piecewright.desktop.house.HouseField.Need;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.house.AirTemperature;
 import piecewright.house.House;
+import piecewright.house.NightActs;
 import piecewright.store.HouseFile;
 import piecewright.store.HouseText.Thing;
 import piecewright.text.ColourUnit;
@@ -92,10 +96,51 @@ class HouseViewModelTest {
     @Test
     void aDayOfOtherHoursIsAddedAndAWrongOneIsRefused() throws Exception {
         LocalDate day = LocalDate.of(2031, 5, 1);
-        assertEquals("", model.except(day, "08:00-12:00, 18:00-24:00"));
+        assertEquals("", model.except(day, day, "08:00-12:00, 18:00-24:00"));
         assertEquals(2, HouseFile.read(file).people().get(0).hoursOn(day).size());
-        assertFalse(model.except(day, "all day").isEmpty());
+        assertFalse(model.except(day, day, "all day").isEmpty());
         assertEquals(2, HouseFile.read(file).people().get(0).hoursOn(day).size());
+    }
+
+    @Test
+    void somebodyComesIsNamedAndGoesAndTheLastOneStays() throws Exception {
+        assertEquals("", model.add(Thing.PERSON, "somebody"));
+        assertEquals("somebody", model.shownProperty().get().person(), "whoever came is looked at");
+        HouseField name = new HouseField("name", Kind.NAME, Need.NEEDED);
+        assertEquals("", model.type("/people/1/name", name, "the night owl"));
+        assertEquals("the night owl", model.shownProperty().get().person());
+        model.paint(model.shownProperty().get().week().taken(DayOfWeek.MONDAY, 0, 96));
+        assertEquals(
+                List.of(), HouseFile.read(file).people().get(1).hoursOn(LocalDate.of(2031, 5, 5)), "a Monday of hers");
+        assertEquals("", model.remove("/people/0"));
+        assertEquals(1, HouseFile.read(file).people().size());
+        assertTrue(model.remove("/people/0").contains("at least one person"));
+        assertEquals(1, HouseFile.read(file).people().size());
+    }
+
+    @Test
+    void nightsAreTypedAndWrongOnesRefused() throws Exception {
+        assertEquals("", model.typeNight(HouseViewModel.Night.MOST, "2"));
+        assertEquals("", model.typeNight(HouseViewModel.Night.FROM, "23:30"));
+        assertEquals("", model.typeNight(HouseViewModel.Night.UNTIL, "5.45"));
+        NightActs nights = HouseFile.read(file).nights();
+        assertEquals(new NightActs(2, LocalTime.of(23, 30), LocalTime.of(5, 45)), nights);
+        assertFalse(model.typeNight(HouseViewModel.Night.MOST, "often").isEmpty());
+        assertFalse(model.typeNight(HouseViewModel.Night.MOST, "21").isEmpty());
+        assertFalse(model.typeNight(HouseViewModel.Night.FROM, "25:00").isEmpty());
+        assertEquals(nights, HouseFile.read(file).nights());
+    }
+
+    @Test
+    void aHolidayOfSeveralDaysIsOneStep() throws Exception {
+        LocalDate first = LocalDate.of(2031, 5, 5);
+        assertEquals("", model.except(first, first.plusDays(6), ""));
+        for (int day = 0; day < 7; day++) {
+            assertEquals(List.of(), HouseFile.read(file).people().get(0).hoursOn(first.plusDays(day)));
+        }
+        model.undo();
+        assertFalse(HouseFile.read(file).people().get(0).hoursOn(first).isEmpty());
+        assertFalse(model.except(first, first.minusDays(1), "").isEmpty());
     }
 
     @Test

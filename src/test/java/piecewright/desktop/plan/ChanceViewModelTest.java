@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import piecewright.app.Drafting;
 import piecewright.app.HowSure;
-import piecewright.app.PlanWish;
 import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.Trace;
@@ -28,7 +27,6 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.Planner;
 import piecewright.remedy.Remedy;
 import piecewright.store.StyleLibrary;
-import piecewright.style.MaltStyle;
 import piecewright.text.DisplayUnits;
 
 /** Bands and chance of the plan shown, without a toolkit: answers come when the test lets them. */
@@ -46,12 +44,14 @@ class ChanceViewModelTest {
     private static final class Planned implements WishViewModel.Answers {
         private final Drafting drafting;
 
-        Planned(List<MaltStyle> styles) {
-            drafting = new Drafting(new Planner(ModelParameters.defaults())::plan, styles);
+        Planned(StyleLibrary library) {
+            drafting = new Drafting(new Planner(ModelParameters.defaults())::plan, library);
         }
 
         @Override
-        public Drafting.Answer answer(PlanWish asked) {
+        public Drafting.Answer answer(Wish wish) {
+            Drafting.Asked asked =
+                    new Drafting.Asked(wish.planWish(TODAY), wish.malt().colourEbc(), List.of());
             return drafting.answer(asked, LocalDateTime.of(2027, 3, 1, 8, 0));
         }
 
@@ -79,10 +79,15 @@ class ChanceViewModelTest {
     @BeforeEach
     void aSentence() throws Exception {
         StyleLibrary library = StyleLibrary.builtIn();
-        Wish first = new Wish(library.style("pale"), 4, LocalDate.of(2027, 4, 17), LOT, HOUSE);
+        Wish first = new Wish(
+                Wish.Malt.of(library.style("pale"), 4),
+                LocalDate.of(2027, 4, 17),
+                LOT,
+                HOUSE,
+                Wish.Company.BESIDE_OTHERS);
         WishViewModel.Threads threads = new WishViewModel.Threads(background::add, aside::add, Runnable::run);
         wish = new WishViewModel(
-                first, new Planned(library.all()), threads, new WishViewModel.Person(TODAY, DisplayUnits.metric()));
+                first, new Planned(library), threads, new WishViewModel.Person(TODAY, DisplayUnits.metric()));
         model = new ChanceViewModel(wish, new Sures(), threads);
     }
 

@@ -39,7 +39,8 @@ class WishViewModelTest {
     /** Refuses every wish for a day of its own, so that answers can be told apart. */
     private static final class Refusing implements WishViewModel.Answers {
         @Override
-        public Answer answer(PlanWish wish) {
+        public Answer answer(Wish wished) {
+            PlanWish wish = wished.planWish(TODAY);
             try {
                 LocalDate day = ((When.ReadyBy) wish.when()).day();
                 boolean heavy = ((Amount.FinishedMalt) wish.amount()).maltKg() > 50;
@@ -61,7 +62,12 @@ class WishViewModelTest {
 
     @BeforeEach
     void begin() throws Exception {
-        Wish first = new Wish(StyleLibrary.builtIn().style("pale"), 4, TODAY.plusDays(40), LOT, HOUSE);
+        Wish first = new Wish(
+                Wish.Malt.of(StyleLibrary.builtIn().style("pale"), 4),
+                TODAY.plusDays(40),
+                LOT,
+                HOUSE,
+                Wish.Company.BESIDE_OTHERS);
         model = new WishViewModel(
                 first,
                 new Refusing(),
@@ -107,11 +113,36 @@ class WishViewModelTest {
         assertEquals(3.629, model.wishProperty().get().maltKg(), 0.001);
         model.typeAmount("much");
         assertEquals(3.629, model.wishProperty().get().maltKg(), 0.001);
-        assertTrue(
-                model.amountNoteProperty().get().contains("write it like"),
-                model.amountNoteProperty().get());
+        assertTrue(typed(Word.AMOUNT).contains("write it like"), typed(Word.AMOUNT));
         model.typeAmount("4000 kg");
-        assertTrue(model.amountNoteProperty().get().contains("at most"));
+        assertTrue(typed(Word.AMOUNT).contains("at most"));
+    }
+
+    private String typed(Word word) {
+        return model.typedProperty().get().getOrDefault(word, "");
+    }
+
+    /** EBC = SRM × 25 ÷ 12.7, as the colour page of the references has it. */
+    @Test
+    void aColourIsReadOnAnyScaleAndNothingMeansTheUsualOne() {
+        model.typeColour("9 SRM");
+        assertEquals(17.7, model.wishProperty().get().malt().colourEbc().orElseThrow(), 0.1);
+        model.typeColour("brownish");
+        assertFalse(typed(Word.COLOUR).isEmpty());
+        model.typeAmount("5 kg");
+        assertFalse(typed(Word.COLOUR).isEmpty(), "what is wrong with one word stays when another is right");
+        model.typeColour(" ");
+        assertTrue(model.wishProperty().get().malt().colourEbc().isEmpty());
+        assertEquals("", typed(Word.COLOUR));
+    }
+
+    @Test
+    void anotherStyleComesInTheColourUsualForIt() throws Exception {
+        model.typeColour("3.2 EBC");
+        model.change(model.wishProperty().get().withStyle(StyleLibrary.builtIn().style("vienna")));
+        assertTrue(model.wishProperty().get().malt().colourEbc().isEmpty());
+        model.undo();
+        assertEquals(3.2, model.wishProperty().get().malt().colourEbc().orElseThrow());
     }
 
     @Test
@@ -132,6 +163,7 @@ class WishViewModelTest {
     void aDayThatIsOverIsNotTaken() {
         model.chooseReadyBy(TODAY.minusDays(1));
         assertEquals(TODAY.plusDays(40), model.wishProperty().get().readyBy());
+        assertTrue(typed(Word.READY_BY).contains("over"), typed(Word.READY_BY));
     }
 
     @Test

@@ -34,12 +34,23 @@ class LayoutTest {
     @Test
     void moistureIsTheTallestLaneAndNoLaneOverlapsAnother() {
         for (double height : new double[] {320, 480, 700, 1200}) {
-            Lanes lanes = Lanes.of(height, 14);
+            Lanes lanes = Lanes.of(height, 14, 0);
             assertTrue(lanes.moisture().height() > lanes.heat().height(), "at " + height);
             assertTrue(lanes.heat().height() > lanes.growth().height(), "at " + height);
             assertEquals(lanes.moisture().bottom(), lanes.heat().top());
             assertEquals(lanes.growth().bottom(), lanes.colour().top());
         }
+    }
+
+    @Test
+    void otherPiecesTakeTheirRowsFromTheLanesBelowThem() {
+        Lanes alone = Lanes.of(700, 14, 0);
+        Lanes beside = Lanes.of(700, 14, 2);
+        assertEquals(0, alone.others().height());
+        assertEquals(48, beside.others().height());
+        assertEquals(alone.bottom(), beside.bottom(), 1);
+        assertEquals(beside.acts().bottom(), beside.others().top());
+        assertEquals(beside.others().bottom(), beside.ribbon().top());
     }
 
     @Test

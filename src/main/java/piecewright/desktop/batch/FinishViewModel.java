@@ -1,0 +1,179 @@
+package piecewright.desktop.batch;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import piecewright.app.BatchAtHand;
+import piecewright.app.FinishBatch;
+import piecewright.app.FinishBatch.Ending;
+import piecewright.app.NotWrittenException;
+import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.replan.Finished;
+import piecewright.store.PlanTimes;
+import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
+import piecewright.text.FinishPage;
+import piecewright.text.LearnedPage;
+import piecewright.text.QuantityParser;
+import piecewright.text.UnreadableException;
+import piecewright.text.WindowWords;
+
+/** The end of a piece: its malt weighed, its colour compared, what to do otherwise next time; then it is closed. */
+public final class FinishViewModel {
+    private final BatchViewModel piece;
+    private final Threads threads;
+    private final Supplier<Instant> clock;
+    private final DisplayUnits units;
+    private final ReadOnlyObjectWrapper<Map<Field, String>> wrong = new ReadOnlyObjectWrapper<>(Map.of());
+    private final ReadOnlyObjectWrapper<List<String>> told = new ReadOnlyObjectWrapper<>(List.of());
+
+    private final ReadOnlyObjectWrapper<Optional<Path>> of = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /** What is typed, and what all of it together may be wrong with. */
+    enum Field {
+        WEIGHT,
+        COLOUR,
+        WHOLE
+    }
+
+    /** What is typed, each empty where it was recorded before or is not known. */
+    record Typed(String weight, String colour, String note) {}
+
+    /** Follows the piece that is looked at. */
+    public FinishViewModel(BatchViewModel piece, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+        this.piece = piece;
+        this.threads = threads;
+        this.clock = clock;
+        this.units = units;
+        piece.shownProperty().addListener((shown, before, now) -> {
+            boolean other = !before.map(each -> each.batch().file())
+                    .equals(now.map(each -> each.batch().file()));
+            if (other) {
+                told.set(List.of());
+                wrong.set(Map.of());
+                of.set(now.map(each -> each.batch().file()));
+            }
+            now.filter(each -> each.batch().finishedAt().isPresent()).ifPresent(this::closed);
+        });
+    }
+
+    /** Which piece is to be closed. */
+    ReadOnlyObjectProperty<Optional<Path>> ofProperty() {
+        return of.getReadOnlyProperty();
+    }
+
+    /** What is wrong with each; nothing of what is right. */
+    ReadOnlyObjectProperty<Map<Field, String>> wrongProperty() {
+        return wrong.getReadOnlyProperty();
+    }
+
+    /** What came of it, a sentence each; none before it is closed. */
+    ReadOnlyObjectProperty<List<String>> toldProperty() {
+        return told.getReadOnlyProperty();
+    }
+
+    /** Whether there is malt to weigh. */
+    static boolean isMalt(BatchViewModel.Shown shown) {
+        return Finished.isMalt(shown.where().happened());
+    }
+
+    void finish(Typed typed) {
+        Map<Field, String> wrongs = new EnumMap<>(Field.class);
+        OptionalDouble maltKg = maltKg(typed.weight(), wrongs);
+        OptionalDouble colourEbc = colourEbc(typed.colour(), wrongs);
+        wrong.set(Map.copyOf(wrongs));
+        if (!wrongs.isEmpty()) return;
+        List<String> notes =
+                typed.note().isBlank() ? List.of() : List.of(typed.note().strip());
+        FinishBatch.Told said = new FinishBatch.Told(maltKg, colourEbc, notes);
+        piece.file().ifPresent(file -> threads.background().execute(() -> close(file, said)));
+    }
+
+    private OptionalDouble maltKg(String typed, Map<Field, String> wrongs) {
+        if (typed.isBlank()) return OptionalDouble.empty();
+        try {
+            double maltKg = QuantityParser.forPerson(units).massKg(typed);
+            if (maltKg > 0) return OptionalDouble.of(maltKg);
+            wrongs.put(Field.WEIGHT, WindowWords.say("finish.nothing"));
+        } catch (UnreadableException unreadable) {
+            wrongs.put(Field.WEIGHT, String.valueOf(unreadable.getMessage()));
+        }
+        return OptionalDouble.empty();
+    }
+
+    private OptionalDouble colourEbc(String typed, Map<Field, String> wrongs) {
+        if (typed.isBlank()) return OptionalDouble.empty();
+        try {
+            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
+            if (colourEbc > 0) return OptionalDouble.of(colourEbc);
+            wrongs.put(Field.COLOUR, WindowWords.say("finish.nothing"));
+        } catch (UnreadableException unreadable) {
+            wrongs.put(Field.COLOUR, String.valueOf(unreadable.getMessage()));
+        }
+        return OptionalDouble.empty();
+    }
+
+    private void close(Path file, FinishBatch.Told said) {
+        List<String> sentences = List.of();
+        String refused = "";
+        try {
+            Ending ending = FinishBatch.of(piece.opener().open(file), said, clock.get());
+            if (ending instanceof Ending.NotYet not) {
+                refused = WindowWords.say("finish.not-yet."
+                        + not.why().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            } else sentences = sentences((Ending.Closed) ending);
+        } catch (StoreException | NotWrittenException failed) {
+            refused = String.valueOf(failed.getMessage());
+        }
+        show(sentences, refused);
+    }
+
+    private void show(List<String> sentences, String refused) {
+        threads.ui().execute(() -> {
+            if (!refused.isEmpty()) wrong.set(Map.of(Field.WHOLE, refused));
+            if (sentences.isEmpty()) return;
+            told.set(sentences);
+            piece.read();
+        });
+    }
+
+    private List<String> sentences(Ending.Closed closed) {
+        List<String> all = new ArrayList<>(sentences(closed.finished(), closed.expected()));
+        all.addAll(new LearnedPage(units).told(closed.lessons()));
+        return all;
+    }
+
+    private List<String> sentences(Finished finished, PlanTimes.Expected expected) {
+        return new FinishPage(units)
+                .sentences(
+                        finished, new FinishPage.Expected(expected.grainKg(), expected.maltKg(), expected.colourEbc()));
+    }
+
+    /** A piece that was closed before says again what came of it. */
+    private void closed(BatchViewModel.Shown shown) {
+        if (!told.get().isEmpty()) return;
+        BatchAtHand batch = shown.batch();
+        Instant now = clock.get();
+        threads.background().execute(() -> {
+            try {
+                Optional<Finished> finished = batch.finished(now);
+                if (finished.isEmpty()) return;
+                List<String> again = sentences(finished.get(), batch.expected());
+                threads.ui().execute(() -> {
+                    if (told.get().isEmpty()) told.set(again);
+                });
+            } catch (StoreException unreadable) {
+                show(List.of(), String.valueOf(unreadable.getMessage()));
+            }
+        });
+    }
+}
