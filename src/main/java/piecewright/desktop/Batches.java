@@ -73,7 +73,7 @@ final class Batches {
                 .ifPresent(model::open);
     }
 
-    private Optional<Sureness> sure(PlanRequest request, Plan plan) {
+    private Sureness sure(PlanRequest request, Plan plan) {
         return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
     }
 

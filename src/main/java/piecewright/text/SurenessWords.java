@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Figure;
 import piecewright.ensemble.Help;
@@ -15,6 +16,7 @@ import piecewright.ensemble.TimeBand;
 import piecewright.ensemble.Verdict;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
+import piecewright.process.couch.Ignition;
 import piecewright.quantity.Moisture;
 
 /** How sure a plan is, in sentences: one short band for each act, one verdict for the whole. */
@@ -93,22 +95,33 @@ public final class SurenessWords {
     /** When the grain does by itself what it does, and what comes of it. */
     public String piece(Sureness sureness) {
         List<String> words = new ArrayList<>();
-        for (Milestone milestone : List.of(Milestone.CHIT, Milestone.GROWN, Milestone.BREAK)) {
+        for (Milestone milestone : Milestone.values()) {
+            if (milestone == Milestone.OFF) continue;
             sureness.milestone(milestone)
                     .ifPresent(at -> words.add(Phrases.say(
                             "sure.milestone." + Phrases.key(milestone),
                             moments.moment(at.p10()),
-                            moments.moment(at.p90()))));
+                            moments.moment(at.p90()),
+                            quantities.temperature(Ignition.CAUGHT_C))));
+            if (milestone == Milestone.PEAK) told(sureness, Figure.COUCH_PEAK_C, quantities::temperature, words);
         }
-        sureness.figure(Figure.END_MOISTURE_FRACTION)
-                .ifPresent(end -> words.add(Phrases.say(
-                        "sure.finished.moisture",
-                        quantities.moisture(new Moisture(end.p10())),
-                        quantities.moisture(new Moisture(end.p90())))));
-        sureness.figure(Figure.MALT_KG)
-                .ifPresent(malt -> words.add(
-                        Phrases.say("sure.finished.malt", quantities.mass(malt.p10()), quantities.mass(malt.p90()))));
+        told(sureness, Figure.STEW_MINUTES, this::minutes, words);
+        told(sureness, Figure.ROAST_MINUTES, this::minutes, words);
+        told(sureness, Figure.ROASTED_C, quantities::temperature, words);
+        told(sureness, Figure.END_MOISTURE_FRACTION, end -> quantities.moisture(new Moisture(end)), words);
+        told(sureness, Figure.DIASTATIC_FRACTION, quantities::percent, words);
+        told(sureness, Figure.MALT_KG, quantities::mass, words);
         return String.join(" ", words) + " " + Phrases.say("sure.basis", Integer.toString(sureness.members()));
+    }
+
+    private static void told(Sureness sureness, Figure figure, DoubleFunction<String> written, List<String> words) {
+        sureness.figure(figure)
+                .ifPresent(band -> words.add(Phrases.say(
+                        "sure.figure." + Phrases.key(figure), written.apply(band.p10()), written.apply(band.p90()))));
+    }
+
+    private String minutes(double minutes) {
+        return quantities.time(Duration.ofMinutes(Math.round(minutes)));
     }
 
     private static String hundred(double fraction) {

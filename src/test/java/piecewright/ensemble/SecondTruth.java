@@ -10,6 +10,8 @@ import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
+import piecewright.process.kiln.CoveredStew;
+import piecewright.process.kiln.RoastCourse;
 
 /**
  * Stands in for reality: sphere diffusion in the steep, a layered bed in the kiln, the floor as our own model has it
@@ -53,6 +55,16 @@ final class SecondTruth implements Reality {
         if (visit.kind() == ActKind.LOAD) kiln.load(before);
         if (visit.kind() == ActKind.STIR || visit.kind() == ActKind.RAISE || visit.kind() == ActKind.CURE) kiln.stir();
         return floor.acted(visit, before, waterKg);
+    }
+
+    @Override
+    public CoveredStew stew() {
+        return floor.stew();
+    }
+
+    @Override
+    public RoastCourse roast() {
+        return floor.roast();
     }
 
     @Override

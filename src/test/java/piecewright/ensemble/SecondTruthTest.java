@@ -59,7 +59,7 @@ class SecondTruthTest {
         Instant asOf = plan.plan().startsAt();
         Belief belief = Belief.prior(plan);
         Member member = Members.random(belief, 700_000 + seed);
-        Ensemble ensemble = Ensemble.of(plan, asOf).orElseThrow();
+        Ensemble ensemble = Ensemble.of(plan, asOf);
         Sureness told = ensemble.sureness(belief, Members.USUAL);
         Happening expected = new Rehearsal(new Script(plan)).in(ModelReality.expected(plan), Followed.EXACT);
         Happening truth = ensemble.happening(new SecondTruth(plan, member, asOf), member);

@@ -64,9 +64,9 @@ public final class BatchViewModel {
         BatchAtHand open(Path file) throws StoreException;
     }
 
-    /** Says how sure a plan is; empty for plans of which that cannot be told. */
+    /** Says how sure a plan is. */
     public interface Foresight {
-        Optional<Sureness> of(PlanRequest request, Plan plan);
+        Sureness of(PlanRequest request, Plan plan);
     }
 
     /** A batch as it stands. */
@@ -103,11 +103,10 @@ public final class BatchViewModel {
         bands.set(Bands.none());
         batch.ifPresent(known -> threads.background().execute(() -> {
             if (shown.get().filter(now -> now == known).isEmpty()) return;
-            Optional<Sureness> sure = foresight.of(known.batch().request(), known.plan());
+            Sureness sure = foresight.of(known.batch().request(), known.plan());
             double sd = known.where().water() instanceof Where.Water.Known water ? water.sdFraction() : 0;
-            Bands found = sure.map(each -> BandWriter.bands(
-                            known.chart(), known.plan(), each, known.where().now(), sd))
-                    .orElse(Bands.none());
+            Bands found = BandWriter.bands(
+                    known.chart(), known.plan(), sure, known.where().now(), sd);
             threads.ui().execute(() -> {
                 if (shown.get().filter(now -> now == known).isPresent()) bands.set(found);
             });

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +20,10 @@ import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.ensemble.Figure;
+import piecewright.ensemble.Milestone;
+import piecewright.ensemble.Sureness;
+import piecewright.ensemble.Verdict;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
 import piecewright.plan.ModelParameters;
@@ -28,6 +34,14 @@ import piecewright.text.DisplayUnits;
 
 /** A piece under way without a toolkit. */
 class BatchViewModelTest {
+    private static final Sureness UNTOLD = new Sureness(
+            1,
+            List.of(),
+            new EnumMap<>(Milestone.class),
+            new EnumMap<>(Figure.class),
+            new Verdict(1, 1, Optional.empty()),
+            Optional.empty());
+
     private static final DisplayUnits UNITS = DisplayUnits.metric();
     private static final Instant SOAKED = DemoPlan.plan().startsAt();
     private static final Instant NOW = SOAKED.plus(Duration.ofHours(1));
@@ -56,7 +70,7 @@ class BatchViewModelTest {
                 .keep(wish, DemoPlan.plan(), CalendarManner.usual(UNITS), SOAKED.minus(Duration.ofDays(9)));
         model = new BatchViewModel(
                 BatchViewModelTest::open,
-                (request, plan) -> Optional.empty(),
+                (request, plan) -> UNTOLD,
                 new Threads(Runnable::run, Runnable::run, Runnable::run),
                 () -> NOW,
                 UNITS);
