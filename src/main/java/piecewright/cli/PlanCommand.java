@@ -18,6 +18,7 @@ import piecewright.app.Keeping;
 import piecewright.app.MakePlan;
 import piecewright.app.NotWrittenException;
 import piecewright.app.Papers;
+import piecewright.app.PlanCosts;
 import piecewright.app.PlanPapers;
 import piecewright.app.PlanWish;
 import piecewright.app.Printing;
@@ -78,6 +79,11 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private final SureOptions sureOptions = new SureOptions();
 
+    @Option(
+            names = "--explain",
+            description = "Print what each act costs by which rule, and why the next best plan lost.")
+    private boolean explain;
+
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
     private boolean json;
 
@@ -116,7 +122,7 @@ final class PlanCommand implements Callable<Integer> {
             PlanRequest planned = pieces.get(i).wish().request();
             Plan plan = ((PlanResult.Planned) pieces.get(i).result()).plan();
             String files = written(all.get(i), pieces.get(i).wish(), plan, manner);
-            String page = paper(papers, planned, plan, members);
+            String page = explained(paper(papers, planned, plan, members), planned, plan, new PlanCosts(units));
             pages.add(json ? page : page + files);
         }
         surroundings.streams().out().print(json ? PlanJson.several(pages) : several(pages));
@@ -166,6 +172,11 @@ final class PlanCommand implements Callable<Integer> {
         Sureness sure = new HowSure(ModelParameters.defaults())
                 .of(request, plan, surroundings.clock().instant(), members);
         return json ? papers.json(plan, sure) : papers.page(request, plan, sure);
+    }
+
+    private String explained(String page, PlanRequest request, Plan plan, PlanCosts costs) {
+        if (!explain) return page;
+        return json ? costs.added(page, request, plan) : page + "\n" + costs.page(request, plan);
     }
 
     private int refuse(PlanPapers papers, PlanRequest request, PlanResult.NotPossible not) {

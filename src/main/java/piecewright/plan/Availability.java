@@ -45,7 +45,10 @@ public final class Availability {
     /** Everybody's hours that touch [from, until). */
     public static Availability of(House house, Instant from, Instant until) {
         List<List<Stretch>> byPerson = new ArrayList<>();
-        for (Person person : house.people()) byPerson.add(hoursOf(person, house.zone(), from, until));
+        for (Person person : house.people()) {
+            List<Stretch> hours = hoursOf(person, house.zone(), from, until);
+            if (!hours.isEmpty()) byPerson.add(hours);
+        }
         List<Stretch> nights = nightsOf(house.nights(), house.zone(), from, until);
         return new Availability(List.copyOf(byPerson), union(byPerson), nights);
     }

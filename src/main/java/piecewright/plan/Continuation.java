@@ -45,7 +45,12 @@ public final class Continuation {
                 .map(bench -> written(
                         bench,
                         begun,
-                        new Draft(bench.setup(), new Timetable(visits), bench.run(visits, begun.found()), 0)));
+                        new Draft(
+                                bench.setup(),
+                                new Timetable(visits),
+                                bench.run(visits, begun.found()),
+                                Bill.empty(),
+                                0)));
     }
 
     /**
@@ -136,8 +141,7 @@ public final class Continuation {
     }
 
     private static Plan written(Bench bench, Begun begun, Draft draft) {
-        Plan plan = new PlanWriter(bench.request(), bench.setup())
-                .write(draft.course(), begun.grainKg(), draft.costMinutes());
+        Plan plan = new PlanWriter(bench.request(), bench.setup()).write(draft.course(), begun.grainKg(), draft.bill());
         Set<String> done = new HashSet<>();
         begun.visits().forEach(visit -> done.add(visit.id()));
         List<Finding> findings = plan.findings().stream()

@@ -15,7 +15,7 @@ import piecewright.quantity.Moisture;
  * @param checks visits before the first act that find out what nobody measured yet, in time order
  * @param phases passive stretches in time order, the last one the rest before milling
  * @param course forecast state along time, in time order, for pictures
- * @param costMinutes what the search minimised, in cost-minutes
+ * @param bill what the search minimised, taken apart
  */
 public record Plan(
         Subject subject,
@@ -25,7 +25,7 @@ public record Plan(
         List<Phase> phases,
         List<Finding> findings,
         List<Sample> course,
-        double costMinutes) {
+        Bill bill) {
     public Plan {
         Objects.requireNonNull(subject);
         Objects.requireNonNull(outcome);
@@ -34,6 +34,7 @@ public record Plan(
         phases = List.copyOf(phases);
         findings = List.copyOf(findings);
         course = List.copyOf(course);
+        Objects.requireNonNull(bill);
         if (acts.isEmpty()) throw new IllegalArgumentException("acts must not be empty");
     }
 
@@ -45,17 +46,22 @@ public record Plan(
             List<Phase> phases,
             List<Finding> findings,
             List<Sample> course,
-            double costMinutes) {
-        this(subject, outcome, List.of(), acts, phases, findings, course, costMinutes);
+            Bill bill) {
+        this(subject, outcome, List.of(), acts, phases, findings, course, bill);
     }
 
     /** The same plan with these checks before it and these findings. */
     public Plan withChecks(List<Check> changed, List<Finding> changedFindings) {
-        return new Plan(subject, outcome, changed, acts, phases, changedFindings, course, costMinutes);
+        return new Plan(subject, outcome, changed, acts, phases, changedFindings, course, bill);
     }
 
     public Plan withFindings(List<Finding> changed) {
-        return new Plan(subject, outcome, checks, acts, phases, changed, course, costMinutes);
+        return new Plan(subject, outcome, checks, acts, phases, changed, course, bill);
+    }
+
+    /** What the search minimised, cost-minutes. */
+    public double costMinutes() {
+        return bill.totalMinutes();
     }
 
     /** When the first act begins; checks come before it. */

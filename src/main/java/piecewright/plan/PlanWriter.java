@@ -37,7 +37,7 @@ final class PlanWriter {
         this.cautions = new Cautions(request.lot());
     }
 
-    Plan write(Course course, double rawGrainKg, double costMinutes) {
+    Plan write(Course course, double rawGrainKg, Bill bill) {
         List<Act> acts = acts(course);
         Instant readyAt = restsFrom(course)
                 .plus(Duration.ofMinutes(Math.round(setup.style().finish().restDays() * MINUTES_PER_DAY)));
@@ -49,7 +49,7 @@ final class PlanWriter {
                 readyAt);
         List<Phase> phases = phases(course, readyAt);
         List<Finding> findings = new Findings(request, setup).of(course, acts);
-        return new Plan(subject, outcome(course, rawGrainKg), acts, phases, findings, course.samples(), costMinutes);
+        return new Plan(subject, outcome(course, rawGrainKg), acts, phases, findings, course.samples(), bill);
     }
 
     /** When the rest begins: off the kiln, or when the last roast is over. */

@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Simulation.Course;
@@ -25,6 +27,9 @@ public final class Planner {
     /** Judgement: a missed start is made good within so many days. */
     private static final Duration LATER_START = Duration.ofDays(3);
 
+    /** Judgement: a start moved by less is the same start. */
+    private static final Duration ANOTHER_HOUR = Duration.ofMinutes(90);
+
     private final SetupMaker setups;
 
     public Planner(ModelParameters parameters) {
@@ -35,7 +40,27 @@ public final class Planner {
     public PlanResult plan(PlanRequest request) {
         List<Obstacle> obstacles = new ArrayList<>(Screening.of(request.lot(), request.style()));
         if (!obstacles.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        return plan(request, Span.of(request), obstacles);
+    }
+
+    /** The best plan that begins on another day, or where only one day is asked for, at another hour; empty for none. */
+    public Optional<RunnerUp> runnerUp(PlanRequest request, Plan chosen) {
         Span span = Span.of(request);
+        ZoneId zone = request.house().zone();
+        LocalDate day = LocalDate.ofInstant(chosen.startsAt(), zone);
+        List<Span> otherDays = span.outside(Span.startOf(day, zone), Span.startOf(day.plusDays(1), zone));
+        List<Span> others = otherDays.isEmpty()
+                ? span.outside(
+                        chosen.startsAt().minus(ANOTHER_HOUR), chosen.startsAt().plus(ANOTHER_HOUR))
+                : otherDays;
+        return others.parallelStream()
+                .map(other -> plan(request, other, new ArrayList<>()))
+                .flatMap(result -> result.match(planned -> Stream.of(planned.plan()), not -> Stream.empty()))
+                .min(Comparator.comparingDouble(Plan::costMinutes))
+                .map(plan -> new RunnerUp(plan, chosen.bill().against(plan.bill())));
+    }
+
+    private PlanResult plan(PlanRequest request, Span span, List<Obstacle> obstacles) {
         double grainKg = firstGuessKg(request.amount());
         Optional<Draft> draft = draft(request, span, grainKg, obstacles);
         for (int round = 0; round < 4 && draft.isPresent(); round++) {
@@ -47,7 +72,7 @@ public final class Planner {
         }
         if (draft.isEmpty()) return notPossible(request, obstacles);
         return new PlanResult.Planned(new PlanWriter(request, draft.get().setup())
-                .write(draft.get().course(), grainKg, draft.get().costMinutes()));
+                .write(draft.get().course(), grainKg, draft.get().bill()));
     }
 
     private PlanResult notPossible(PlanRequest request, List<Obstacle> obstacles) {
@@ -97,7 +122,7 @@ public final class Planner {
         Course course =
                 new Simulation(setup.get(), span.origin()).run(draft.timetable(), Searching.raw(setup.get(), rawC));
         return Verification.holds(setup.get(), course)
-                ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.costMinutes()))
+                ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.bill(), draft.costMinutes()))
                 : Optional.empty();
     }
 
@@ -157,6 +182,15 @@ public final class Planner {
             Instant startsBy = missed ? from.plus(LATER_START) : startUntil;
             Instant ends = missed ? startsBy.plus(LONGEST_PIECE) : until;
             return new Span(origin, ends, from, startsBy, readyBy);
+        }
+
+        /** The same with starts before one instant, and from another one on; those that leave no time are left out. */
+        List<Span> outside(Instant from, Instant until) {
+            return Stream.of(
+                            new Span(origin, this.until, startFrom, from, readyBy),
+                            new Span(origin, this.until, until, startUntil, readyBy))
+                    .filter(span -> span.startFrom.isBefore(span.startUntil))
+                    .toList();
         }
 
         /** The same with no day to be ready by and time to spare. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import piecewright.plan.Planner.Span;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Timetable.Visit;
@@ -53,18 +54,16 @@ final class Searching {
      * them would do: more hours mean more rivals, and a search that prunes may lose the better plan among them.
      */
     Optional<Draft> draft() {
-        Optional<Draft> best = draft(availability);
-        Optional<Availability> fewer = availability.withoutTheLast();
-        while (fewer.isPresent()) {
-            Optional<Draft> theirs = draft(fewer.get());
-            if (best.isEmpty() || theirs.isPresent() && costs(theirs) < costs(best)) best = theirs;
-            fewer = fewer.get().withoutTheLast();
-        }
-        return best;
-    }
-
-    private static double costs(Optional<Draft> draft) {
-        return draft.orElseThrow().costMinutes();
+        return Stream.iterate(
+                        Optional.of(availability),
+                        Optional::isPresent,
+                        hours -> hours.flatMap(Availability::withoutTheLast))
+                .flatMap(Optional::stream)
+                .toList()
+                .parallelStream()
+                .map(this::draft)
+                .flatMap(Optional::stream)
+                .reduce((one, other) -> other.costMinutes() < one.costMinutes() ? other : one);
     }
 
     private Optional<Draft> draft(Availability hours) {
@@ -109,7 +108,7 @@ final class Searching {
         Timetable timetable = resumption.named(found.timetable());
         Course course = new Simulation(setup, span.origin()).run(timetable, raw(setup, rawC), resumption.found());
         return Verification.holds(setup, course, resumption.done())
-                ? Optional.of(new Draft(setup, timetable, course, found.costMinutes()))
+                ? Optional.of(new Draft(setup, timetable, course, found.bill(), found.costMinutes()))
                 : Optional.empty();
     }
 

@@ -10,6 +10,7 @@ import java.util.UUID;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Agenda;
+import piecewright.plan.Bill;
 import piecewright.plan.Caution;
 import piecewright.plan.Check;
 import piecewright.plan.Expectation;
@@ -82,7 +83,7 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
         acts.add(act("deroot", ActKind.DEROOT, off.plus(Duration.ofHours(1))));
         phases.add(phase("resting", PhaseKind.RESTING, off, ready));
         Plan.Subject subject = new Plan.Subject("pale", "Pale malt", "lot 7", zone, ready);
-        return new Plan(subject, outcome(), acts, phases, List.of(), List.of(), 0);
+        return new Plan(subject, outcome(), acts, phases, List.of(), List.of(), Bill.empty());
     }
 
     private static Act act(String id, ActKind kind, Instant at) {

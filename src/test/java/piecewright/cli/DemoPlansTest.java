@@ -65,6 +65,25 @@ class DemoPlansTest {
     }
 
     @Test
+    void whatEachActCostsAndWhyTheNextBestPlanLostIsSaidOnThePageAndInTheDocument() {
+        String page = run(Demo.GARAGE, Run.NOW, "--explain").out();
+        assertTrue(page.contains("\nWHAT THIS PLAN COSTS, ACT BY ACT\n"), page);
+        assertTrue(page.contains("Next best: begin on "), page);
+
+        JsonNode plan = JsonMapper.shared()
+                .readTree(run(Demo.GARAGE, Run.NOW, "--explain", "--json").out())
+                .get("plan");
+        double sum = 0;
+        for (JsonNode act : plan.get("costs").get("acts"))
+            for (JsonNode rule : act.get("rules")) sum += rule.doubleValue();
+        assertEquals(plan.get("costs").get("minutes").doubleValue(), sum, 0.5);
+        double more = 0;
+        for (JsonNode rule : plan.get("costs").get("runnerUp").get("payingMoreFor")) more += rule.doubleValue();
+        double next = plan.get("costs").get("runnerUp").get("minutes").doubleValue();
+        assertEquals(next - plan.get("costs").get("minutes").doubleValue(), more, 2);
+    }
+
+    @Test
     void howSureIsSaidOnThePageAndInTheDocument() {
         String page = run(Demo.GARAGE, Run.NOW, "--sure", "--ways", "40").out();
         assertTrue(page.contains("\nHOW SURE THIS PLAN IS\n") && page.contains("Eight in ten: "), page);

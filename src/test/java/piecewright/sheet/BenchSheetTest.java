@@ -111,7 +111,7 @@ class BenchSheetTest {
                 plan.phases(),
                 plan.findings(),
                 plan.course(),
-                plan.costMinutes());
+                plan.bill());
         Parsed parsed = Parsed.of(sheet(hostile, DisplayUnits.metric()));
         assertEquals(List.of(), parsed.all("script"));
         assertEquals(List.of(), parsed.all("img"));

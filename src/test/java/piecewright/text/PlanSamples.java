@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Bill;
 import piecewright.plan.Caution;
 import piecewright.plan.Expectation;
 import piecewright.plan.Finding;
@@ -75,6 +76,6 @@ public final class PlanSamples {
                 List.of(rest),
                 List.of(new Finding.TreatmentUnknown("lot"), new Finding.BedDepth("floor", 7.5, Duration.ofHours(11))),
                 List.of(new Plan.Sample(START, state)),
-                12.5);
+                Bill.empty());
     }
 }

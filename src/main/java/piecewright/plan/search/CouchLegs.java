@@ -2,6 +2,7 @@ package piecewright.plan.search;
 
 import java.util.function.Consumer;
 import piecewright.plan.CouchRules;
+import piecewright.plan.Rule;
 import piecewright.plan.Setup;
 
 /** What can follow packing the hot couch and breaking it. */
@@ -45,7 +46,10 @@ final class CouchLegs {
             double index = rules.breaksAtIndex(curve.indexHours(minute));
             if (index == Double.POSITIVE_INFINITY) continue;
             if (!rules.coolEnough(curve.hottestC(minute))) break;
-            each.at(to, curve.grainAt(from.grain(), minute), index + checks.costMinutes(from.at(), to));
+            each.at(
+                    to,
+                    curve.grainAt(from.grain(), minute),
+                    space.charged(Rule.COUCH_INDEX, index) + checks.costMinutes(from.at(), to));
         }
     }
 
@@ -61,7 +65,8 @@ final class CouchLegs {
             double cost = CouchRules.loadSlip().costMinutes((grid.minute(at) - start) / 60.0);
             if (cost == Double.POSITIVE_INFINITY) continue;
             walk.to(grid.minute(at));
-            space.arrive(from, load, at, walk.grain().grownTo(from.grain().growthRatio()), cost, sink);
+            Grain grain = walk.grain().grownTo(from.grain().growthRatio());
+            space.arrive(from, load, at, grain, space.charged(Rule.LOADING, cost), sink);
         }
     }
 }

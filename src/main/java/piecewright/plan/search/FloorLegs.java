@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Practice;
+import piecewright.plan.Rule;
 import piecewright.plan.Setup;
 import piecewright.process.germination.Cover;
 import piecewright.style.GrowthSchedule;
@@ -59,7 +60,8 @@ final class FloorLegs {
     /** What growth that ends with this grain pays: at loading, or before it at packing the couch. */
     private double endCost(Grain grain) {
         double packing = couch.isPresent() ? couch.get().packsAtMoisture(grain.moistureFraction()) : 0;
-        return packing + space.rules().growthAtTheEnd(grain.growthRatio());
+        return space.charged(Rule.PACKING_MOISTURE, packing)
+                + space.charged(Rule.GROWTH, space.rules().growthAtTheEnd(grain.growthRatio()));
     }
 
     /** Every loading or packing that can end the wither begun at this label. */
@@ -76,7 +78,7 @@ final class FloorLegs {
                     || walk.grain().moistureFraction() < space.rules().driestFraction()) {
                 break;
             }
-            double cost = space.rules().withersItsTime(walk.hours(), walk.meanC())
+            double cost = space.charged(Rule.WITHER_LENGTH, space.rules().withersItsTime(walk.hours(), walk.meanC()))
                     + endCost(walk.grain())
                     + beds.withering().costMinutes(turnedAt(from), at);
             space.arrive(from, ends, at, walk.grain(), cost, sink);

@@ -2,6 +2,7 @@ package piecewright.plan.search;
 
 import java.util.function.Consumer;
 import piecewright.plan.HeapRules;
+import piecewright.plan.Rule;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 import piecewright.process.germination.FloorActs;
@@ -41,7 +42,8 @@ final class HeapLegs {
             Grain grain = walk.grain();
             if (grain.growthRatio() > Rules.CAST_GROWTH_RATIO || !rules.coolEnough(walk.warmestC())) break;
             if (grain.chitRatio() < ripeChitRatio) continue;
-            double cost = rules.liesItsTime(walk.hours(), walk.meanSinceC()) + looks.costMinutes(lookedAt(from), at);
+            double cost = space.charged(Rule.HEAP_LENGTH, rules.liesItsTime(walk.hours(), walk.meanSinceC()))
+                    + looks.costMinutes(lookedAt(from), at);
             double airC = setup.air().floor().airC(grid.minute(at) / 60.0);
             double spreadC = airC + FloorActs.WARMTH_LEFT_RATIO * (grain.grainC() - airC);
             space.arrive(from, floor, at, grain.at(spreadC), cost, sink);

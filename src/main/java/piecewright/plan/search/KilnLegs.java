@@ -2,6 +2,7 @@ package piecewright.plan.search;
 
 import java.util.Arrays;
 import java.util.function.Consumer;
+import piecewright.plan.Rule;
 import piecewright.plan.Rules;
 import piecewright.plan.Slip;
 
@@ -50,7 +51,8 @@ final class KilnLegs {
             int minute = grid.minute(at);
             double stirring =
                     level > 0 ? 0 : stirs.costUntilMinutes(space.notYetDrying(from.at()), Math.min(wetUntil, minute));
-            double cost = space.rules().waitsInTheKiln((minute - openMinute) / 60.0) + stirring;
+            double waiting = space.rules().waitsInTheKiln((minute - openMinute) / 60.0);
+            double cost = space.charged(Rule.KILN_WAIT, waiting) + stirring;
             space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
     }
@@ -67,7 +69,8 @@ final class KilnLegs {
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(off, at)) continue;
             int minute = grid.minute(at);
-            double cost = space.rules().curesItsTime((minute - start) / 60.0) + restCost(off, endCost, at);
+            double curing = space.rules().curesItsTime((minute - start) / 60.0);
+            double cost = space.charged(Rule.CURE_LENGTH, curing) + restCost(off, endCost, at);
             space.arrive(from, off, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
     }
@@ -80,7 +83,7 @@ final class KilnLegs {
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * Rules.DEROOT_HARD_HOURS) + 1));
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(deroot, at)) continue;
-            double cost = space.rules().derootsSoon((grid.minute(at) - start) / 60.0);
+            double cost = space.charged(Rule.DEROOTING, space.rules().derootsSoon((grid.minute(at) - start) / 60.0));
             space.arrive(from, deroot, at, from.grain(), cost, sink);
         }
     }
@@ -95,13 +98,14 @@ final class KilnLegs {
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * slip.hardHours()) + 1));
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(roast, at)) continue;
-            double cost = slip.costMinutes((grid.minute(at) - start) / 60.0) + restCost(roast, endCost, at);
+            double waiting = slip.costMinutes((grid.minute(at) - start) / 60.0);
+            double cost = space.charged(Rule.ROAST_WAIT, waiting) + restCost(roast, endCost, at);
             space.arrive(from, roast, at, from.grain(), cost, sink);
         }
     }
 
     private double restCost(int stop, EndCost endCost, int at) {
-        return stop == space.stops().restFrom() ? endCost.atMinutes(at) : 0;
+        return stop == space.stops().restFrom() ? space.charged(Rule.READY_BY, endCost.atMinutes(at)) : 0;
     }
 
     /** What it costs that the malt begins to rest at a candidate: rest lost or idle days before ready-by. */

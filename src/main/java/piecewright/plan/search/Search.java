@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
+import piecewright.plan.Bill;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Couching;
 import piecewright.plan.HeapRules;
@@ -50,6 +51,7 @@ public final class Search {
     private final FloorLegs floorLegs;
     private final Optional<HeapLegs> heapLegs;
     private final Optional<TakenUp> takenUp;
+    private final WrittenOut writtenOut;
 
     /**
      * What to search for.
@@ -99,7 +101,8 @@ public final class Search {
         KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
-        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), held);
+        Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held);
+        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), beginnings, new Toll());
         var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
         this.couch =
@@ -134,13 +137,14 @@ public final class Search {
                 bound,
                 new PieceRoute.Ending(goal, effort),
                 new KitFree(setup.closures(), stops, grid));
+        this.writtenOut = new WrittenOut(space, route, this::inner, takenUp);
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
     public List<Found> best(int most) {
         List<Found> found = new ArrayList<>();
         for (Label goal : BestFirst.goals(route, most, label -> {})) {
-            found.add(new Found(timetable(goal), goal.costMinutes()));
+            found.add(found(goal));
         }
         return found;
     }
@@ -169,7 +173,8 @@ public final class Search {
         rest.stream()
                 .filter(visit -> UnderWay.bounds(visit.kind()) || canTurn(visit.at()))
                 .forEach(visits::add);
-        return Optional.of(new Found(new Timetable(visits), label.get().costMinutes()));
+        Label goal = label.get();
+        return Optional.of(new Found(new Timetable(visits), writtenOut.bill(goal), goal.costMinutes()));
     }
 
     /** Whether somebody can turn at this very instant. */
@@ -179,8 +184,8 @@ public final class Search {
         return at < grid.size() && grid.instant(at).equals(instant) && grid.fits(at, TURN_MINUTES);
     }
 
-    /** A timetable and its cost by the quick forms, cost-minutes. */
-    public record Found(Timetable timetable, double costMinutes) {}
+    /** A timetable, its cost by the quick forms in cost-minutes, and what makes it up. */
+    public record Found(Timetable timetable, Bill bill, double costMinutes) {}
 
     /** Id of the act that no candidate can begin and carry on from, if there is one. */
     public Optional<String> closedAct() {
@@ -198,9 +203,7 @@ public final class Search {
                 at[0] = space.grid().instant(label.at());
             }
         });
-        Optional<Found> found = goals.stream()
-                .map(goal -> new Found(timetable(goal), goal.costMinutes()))
-                .findFirst();
+        Optional<Found> found = goals.stream().map(this::found).findFirst();
         return new Outcome(found, space.stops().firstId(stop[0]), at[0]);
     }
 
@@ -302,53 +305,26 @@ public final class Search {
         };
     }
 
-    private Timetable timetable(Label goal) {
-        List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
-        List<Label> path = goal.path();
-        int[] numbers = takenUp.map(TakenUp::numbers).orElseGet(() -> new int[] {0, 0, 0, 0});
-        for (int i = 0; i < path.size(); i++) {
-            Label label = path.get(i);
-            if (i > 0 || takenUp.isEmpty()) addVisits(visits, label);
-            if (i + 1 < path.size()) addInner(visits, label, path.get(i + 1), numbers);
-        }
-        return new Timetable(visits);
+    /** Turnings, looks and stirrings inside the phase between two acts. */
+    private List<Integer> inner(Label begins, Label ends) {
+        return switch (space.stops().kind(begins.stop())) {
+            case FLOOR -> beds.growing().turns(floorLegs.turnedAt(begins), ends.at());
+            case WITHER -> beds.withering().turns(floorLegs.turnedAt(begins), ends.at());
+            case HEAP -> {
+                int looked = heapLegs.orElseThrow().lookedAt(begins);
+                yield heaps.orElseThrow().looks().turns(looked, ends.at());
+            }
+            case PACK -> couch.orElseThrow().checks().turns(begins.at(), ends.at());
+            case LOAD -> {
+                int dryUntil = new KilnLegs(space, stirs).wetUntilMinute(begins);
+                int wetUntil = Math.min(space.grid().minute(ends.at()), dryUntil);
+                yield stirs.turnsUntil(space.notYetDrying(begins.at()), wetUntil);
+            }
+            default -> List.of();
+        };
     }
 
-    /** The act of a label; where a stew goes before loading, that first and loading as it ends. */
-    private void addVisits(List<Visit> visits, Label label) {
-        Stops stops = space.stops();
-        Instant at = space.grid().instant(label.at());
-        boolean stews = label.stop() == stops.load() && stops.stewMinutes() > 0;
-        if (stews) visits.add(new Visit(Stops.STEW_ID, ActKind.STEW, 0, at));
-        visits.add(new Visit(
-                stops.id(label.stop()),
-                stops.kind(label.stop()),
-                stops.number(label.stop()),
-                stews ? at.plus(Duration.ofMinutes(stops.stewMinutes())) : at));
-    }
-
-    private void addInner(List<Visit> visits, Label label, Label next, int[] numbers) {
-        ActKind kind = space.stops().kind(label.stop());
-        TimeGrid grid = space.grid();
-        if (kind == ActKind.FLOOR || kind == ActKind.WITHER) {
-            TurnChains turns = kind == ActKind.FLOOR ? beds.growing() : beds.withering();
-            for (int at : turns.turns(floorLegs.turnedAt(label), next.at())) {
-                visits.add(new Visit("floor.turn-" + ++numbers[0], ActKind.TURN, numbers[0], grid.instant(at)));
-            }
-        } else if (kind == ActKind.HEAP) {
-            int looked = heapLegs.orElseThrow().lookedAt(label);
-            for (int at : heaps.orElseThrow().looks().turns(looked, next.at())) {
-                visits.add(new Visit("wetcouch.look-" + ++numbers[3], ActKind.LOOK, numbers[3], grid.instant(at)));
-            }
-        } else if (kind == ActKind.PACK) {
-            for (int at : couch.orElseThrow().checks().turns(label.at(), next.at())) {
-                visits.add(new Visit("couch.check-" + ++numbers[2], ActKind.CHECK, numbers[2], grid.instant(at)));
-            }
-        } else if (kind == ActKind.LOAD) {
-            int wetUntil = Math.min(grid.minute(next.at()), new KilnLegs(space, stirs).wetUntilMinute(label));
-            for (int at : stirs.turnsUntil(space.notYetDrying(label.at()), wetUntil)) {
-                visits.add(new Visit("kiln.stir-" + ++numbers[1], ActKind.STIR, numbers[1], grid.instant(at)));
-            }
-        }
+    private Found found(Label goal) {
+        return new Found(writtenOut.timetable(goal), writtenOut.bill(goal), goal.costMinutes());
     }
 }

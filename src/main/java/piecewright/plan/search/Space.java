@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.function.Consumer;
+import piecewright.plan.Rule;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 
@@ -8,9 +9,18 @@ import piecewright.plan.Setup;
  * What the legs of one search share: the piece, its stops, the candidate instants, the rules.
  *
  * @param mostNights night acts allowed in the whole plan
- * @param held acts that cost to move
+ * @param beginnings which act can begin where
+ * @param toll takes down what rules charge, if asked
  */
-record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Held held) {
+record Space(
+        Setup setup,
+        Stops stops,
+        TimeGrid grid,
+        Rules rules,
+        KilnHeat heat,
+        int mostNights,
+        Beginnings beginnings,
+        Toll toll) {
 
     /** Whether a wet couch does this piece any good. */
     boolean heapHelps() {
@@ -19,11 +29,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** Whether the act of this stop can begin at this candidate. */
     boolean canBegin(int stop, int at) {
-        boolean onGrid = stop > stops.lastCoarse() || grid.coarse(at);
-        boolean night = grid.night(at);
-        return onGrid
-                && grid.fits(at, stops.workMinutes(stop))
-                && (!night || (mostNights > 0 && !stops.attendedBlock(stop)));
+        return beginnings.can(stop, at);
     }
 
     /** The last candidate, not before this one, at which a piece loaded here was not yet drying. */
@@ -41,7 +47,7 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
 
     /** What an act costs by itself at a candidate: its work and its hour. */
     double actCostMinutes(int stop, int at) {
-        return stops.workMinutes(stop) + grid.unsociableCostMinutes(at) + held.costMinutes(stop, grid.minute(at));
+        return beginnings.costMinutes(stop, at);
     }
 
     /** Cost of coming from one candidate to the act of a later stop, before what the grain makes it cost. */
@@ -49,13 +55,19 @@ record Space(Setup setup, Stops stops, TimeGrid grid, Rules rules, KilnHeat heat
         return rules.timePasses(grid.minute(at) - grid.minute(fromAt)) + actCostMinutes(stop, at);
     }
 
+    /** Passes on what a rule charges for the step now weighed. */
+    double charged(Rule rule, double minutes) {
+        return toll.charged(rule, minutes);
+    }
+
     /** Hands the label on unless its rules forbid it or the nights are used up. */
     void arrive(Label from, int stop, int at, Grain grain, double ruleCostMinutes, Consumer<Label> sink) {
-        if (ruleCostMinutes == Double.POSITIVE_INFINITY) return;
         int nights = from.nights() + (grid.night(at) ? 1 : 0);
-        if (nights > mostNights) return;
-        double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
-        sink.accept(new Label(stop, at, grain, cost, nights, from));
+        if (ruleCostMinutes < Double.POSITIVE_INFINITY && nights <= mostNights) {
+            double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
+            sink.accept(new Label(stop, at, grain, cost, nights, from));
+        }
+        toll.nextStep();
     }
 
     /** Whether somebody must stay near while this level of heat is on. */

@@ -2,6 +2,7 @@ package piecewright.plan.search;
 
 import java.util.function.Consumer;
 import piecewright.plan.HeapRules;
+import piecewright.plan.Rule;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
 import piecewright.process.GrainMass;
@@ -53,8 +54,11 @@ final class SteepLegs {
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             if (!space.canBegin(drain, at)) continue;
             walk.to(grid.minute(at));
-            double cost = space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC())
-                    + space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC());
+            double cost = space.charged(
+                            Rule.SOAK_LENGTH, space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC()))
+                    + space.charged(
+                            Rule.CHITTED_UNDER_WATER,
+                            space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC()));
             space.arrive(from, drain, at, walk.grain(), cost, sink);
         }
     }
@@ -79,12 +83,17 @@ final class SteepLegs {
             if (!soaks && !casts && !heaps) continue;
             walk.to(grid.minute(at));
             if (soaks) {
-                double cost = space.rules().restLastsItsTime(walk.hours(), walk.meanC());
+                double cost =
+                        space.charged(Rule.REST_LENGTH, space.rules().restLastsItsTime(walk.hours(), walk.meanC()));
                 space.arrive(from, stops.soak(immersion + 1), at, walk.grain(), cost, sink);
             }
-            if (casts) space.arrive(from, stops.floor(), at, walk.grain(), outCost + castingCost(walk), sink);
+            if (casts) {
+                double cost = space.charged(Rule.STEEP_OUT_MOISTURE, outCost) + castingCost(walk);
+                space.arrive(from, stops.floor(), at, walk.grain(), cost, sink);
+            }
             if (heaps && walk.chitRatio() < ripeChitRatio) {
-                space.arrive(from, stops.heap(), at, walk.grain(), outCost, sink);
+                double cost = space.charged(Rule.STEEP_OUT_MOISTURE, outCost);
+                space.arrive(from, stops.heap(), at, walk.grain(), cost, sink);
             }
         }
     }
@@ -101,8 +110,8 @@ final class SteepLegs {
         boolean late = walk.growthRatio() > Rules.CAST_GROWTH_RATIO
                 || walk.hours() > space.rules().restSlip(walk.meanC()).hardHours();
         if (early || late) return Double.POSITIVE_INFINITY;
-        return space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC())
-                + space.rules().lastRestLasts(walk.hours(), walk.meanC());
+        return space.charged(Rule.CASTING, space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC()))
+                + space.charged(Rule.REST_LENGTH, space.rules().lastRestLasts(walk.hours(), walk.meanC()));
     }
 
     private SoakWalk.Setting soaking(int immersion, Grain grain) {

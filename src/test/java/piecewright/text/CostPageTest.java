@@ -1,0 +1,48 @@
+package piecewright.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import piecewright.plan.Bill;
+import piecewright.plan.DemoPlan;
+import piecewright.plan.Plan;
+import piecewright.plan.Rule;
+import piecewright.plan.RunnerUp;
+
+class CostPageTest {
+    @Test
+    void everyRuleHasWords() {
+        List<String> words = Arrays.stream(Rule.values())
+                .map(rule -> Phrases.say("rule." + rule.key()))
+                .toList();
+
+        assertEquals(words.size(), words.stream().distinct().count());
+    }
+
+    @Test
+    void everyActIsListedWithItsRulesAndTheSumIsSaid() {
+        Plan plan = DemoPlan.plan();
+
+        String page = new CostPage(plan, DisplayUnits.metric()).of(Optional.empty());
+
+        assertTrue(page.lines().anyMatch(line -> line.contains("Soak 1") && line.contains("work 30")), page);
+        assertTrue(page.contains("All acts together cost " + Math.round(plan.costMinutes()) + ":"), page);
+        assertTrue(page.contains("No plan was found that begins at another time."), page);
+    }
+
+    @Test
+    void theNextBestPlanIsSaidToHaveLostForWhatItPaysMore() {
+        Plan plan = DemoPlan.plan();
+        RunnerUp late = new RunnerUp(
+                plan, List.of(new Bill.Difference(Rule.READY_BY, 10), new Bill.Difference(Rule.HOUR, -3.75)));
+
+        String page = new CostPage(plan, DisplayUnits.metric()).lost(late);
+
+        assertTrue(page.contains("It pays more for: rest lost or days idle before the malt is wanted 10."), page);
+        assertTrue(page.contains("It pays less for: an early, late or night hour 3.8."), page);
+    }
+}
