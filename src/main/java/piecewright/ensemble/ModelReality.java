@@ -71,6 +71,11 @@ public final class ModelReality implements Reality {
     }
 
     @Override
+    public Passing foreseen(Visit visit, Passing before) {
+        return phases.after(visit, before);
+    }
+
+    @Override
     public PieceState acted(Visit visit, PieceState before, double waterKg) {
         GrowthState growth = before.growth();
         PieceState rooted = visit.kind() == ActKind.DEROOT

@@ -15,6 +15,9 @@ public interface Reality {
     /** What goes on after an act, given what went on before it. */
     Passing after(Visit visit, Passing before);
 
+    /** What somebody who reads scale and thermometer would foresee of that: by our equations, whatever goes on really. */
+    Passing foreseen(Visit visit, Passing before);
+
     /** What an act changes at once, waterKg of it sprinkled. */
     PieceState acted(Visit visit, PieceState before, double waterKg);
 

@@ -58,6 +58,7 @@ final class UnderWay {
     private Crossing dry = new Crossing(0);
     private PieceState now;
     private Passing passing = Passing.none();
+    private Passing foreseen = Passing.none();
     private int minute;
     private int sinceMinute;
     private double degreeHours;
@@ -99,14 +100,14 @@ final class UnderWay {
         return 60 * (stiff ? Stage.STEP_HOURS : HEATED_STRIDE_HOURS);
     }
 
-    /** What the piece would be if the present phase ran until that minute; nothing happens. */
+    /** What the piece is foreseen to be if the present phase runs until that minute; nothing happens. */
     PieceState ahead(int untilMinute) {
-        if (passing.expected().isEmpty()) return now;
+        if (foreseen.expected().isEmpty()) return now;
         PieceState then = now;
         double from = minute;
         while (untilMinute - from > 1e-6) {
             double step = Math.min(strideMinutes(then), untilMinute - from);
-            then = passing.expected().get().step(then, from / 60, step / 60);
+            then = foreseen.expected().get().step(then, from / 60, step / 60);
             from += step;
         }
         return then;
@@ -140,6 +141,7 @@ final class UnderWay {
                 visit, before, passing, script.endOfGrowth().visit().at());
         now = reality.acted(visit, before, waterKg);
         Met here = record(visit, before);
+        foreseen = reality.foreseen(visit, foreseen);
         passing = reality.after(visit, passing);
         if (passing.expected().isPresent() && piecewright.plan.search.UnderWay.bounds(visit.kind())) {
             now = passing.expected().get().entered(now);
@@ -161,6 +163,7 @@ final class UnderWay {
         now = out;
         Met here = record(visit, in);
         passing = Passing.none();
+        foreseen = Passing.none();
         minute = untilMinute;
         sinceMinute = minute;
         return here;
