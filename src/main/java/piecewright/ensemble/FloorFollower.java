@@ -32,6 +32,8 @@ final class FloorFollower {
     private static final int LOOK_MINUTES = 60;
     /** Judgement: nobody comes sooner for a quarter of an hour, */
     private static final int UNNOTICED_MINUTES = 15;
+    /** Judgement: between two visits no bed's mean rises by more; saves foreseeing the many gaps that are short. */
+    private static final double MOST_RISE_K = 4;
     /** Judgement: or for a third of a kelvin. */
     private static final double UNNOTICED_K = 0.3;
 
@@ -81,7 +83,8 @@ final class FloorFollower {
     /** The next visit: the next planned one, or sooner where the bed is warmer than believed and may not lie so long. */
     private int following(List<Line> turns, int at) {
         int planned = nextVisit(turns, at);
-        if (planned == Moments.NEVER) return planned;
+        boolean soon = planned - at <= 60 * limits.softHours(piece.now().grainC() + MOST_RISE_K);
+        if (soon || planned == Moments.NEVER) return planned;
         PieceState then = piece.ahead(planned);
         double meanC = (piece.now().grainC() + then.grainC()) / 2;
         boolean beyond = planned - at > 60 * limits.softHours(meanC) + UNNOTICED_MINUTES;

@@ -27,6 +27,8 @@ final class SteepFollower {
     private static final int LOOK_MINUTES = 30;
     /** Judgement: minutes to fill again, to drain and weigh, to spread; as the plan's. */
     private static final int WORK_MINUTES = 15;
+    /** Judgement: no lot chits more than so many times as fast as believed; saves foreseeing the early soaks. */
+    private static final double MOST_CHIT_RATIO = 2;
     /** Judgement: nobody moves an act for less. */
     private static final int UNNOTICED_MINUTES = 15;
 
@@ -177,8 +179,15 @@ final class SteepFollower {
 
     /** Whether corns that have chitted, or will meanwhile, would be under water too long by then. */
     private boolean isUnderTooLong(int untilMinute) {
-        PieceState then = piece.ahead(untilMinute);
         double before = piece.now().steep().chitRatio();
+        double mostPerHour = MOST_CHIT_RATIO
+                * script.blueprint()
+                        .setup()
+                        .models()
+                        .metabolism()
+                        .chitPerHour(piece.now().grainC());
+        if (!SteepModel.chitted(before + mostPerHour * (untilMinute - piece.minute()) / 60)) return false;
+        PieceState then = piece.ahead(untilMinute);
         double after = then.steep().chitRatio();
         if (!SteepModel.chitted(after)) return false;
         double hours = (untilMinute - piece.minute()) / 60.0;
