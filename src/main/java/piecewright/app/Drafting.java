@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
@@ -51,7 +52,7 @@ public final class Drafting {
      */
     public Answer answer(PlanWish wish, LocalDateTime checksFrom) {
         try {
-            MakePlan.Extras extras = new MakePlan.Extras(OptionalDouble.empty(), Optional.of(checksFrom));
+            MakePlan.Extras extras = new MakePlan.Extras(OptionalDouble.empty(), Set.of(), Optional.of(checksFrom));
             MakePlan.Made made = make.of(ReadWish.of(wish), extras);
             return new Answer.Read(made.wish(), made.result());
         } catch (StoreException unreadable) {

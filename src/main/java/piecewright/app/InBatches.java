@@ -58,7 +58,7 @@ public final class InBatches {
         List<Made> parts = new ArrayList<>();
         When when = whole.when();
         for (int part = 1; part <= batches; part++) {
-            Extras tests = part == 1 ? extras : new Extras(extras.colourEbc(), Optional.empty());
+            Extras tests = part == 1 ? extras : new Extras(extras.colourEbc(), extras.open(), Optional.empty());
             PlanRequest request = whole.withAmount(amount).beside(besides);
             Optional<Made> made = soonest(wish, request, when, tests);
             if (made.isEmpty()) return Optional.empty();

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
+import piecewright.plan.Arranging;
+import piecewright.plan.Arranging.Choice;
 import piecewright.plan.ColourPlanner;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
@@ -31,10 +34,12 @@ public final class MakePlan {
      * What is wished beside the wish itself.
      *
      * @param colourEbc empty for the middle of the style's cure
+     * @param open what the plan may choose by itself of how the piece is set up
      * @param checksFrom tests before the first act, none of them before then by the house's clock; empty for none at all
      */
-    public record Extras(OptionalDouble colourEbc, Optional<LocalDateTime> checksFrom) {
+    public record Extras(OptionalDouble colourEbc, Set<Choice> open, Optional<LocalDateTime> checksFrom) {
         public Extras {
+            open = Set.copyOf(open);
             Objects.requireNonNull(colourEbc);
             Objects.requireNonNull(checksFrom);
         }
@@ -49,7 +54,7 @@ public final class MakePlan {
     }
 
     public Made of(ReadWish wish, Extras extras) {
-        Made made = coloured(wish, extras.colourEbc());
+        Made made = arranged(coloured(wish, extras.colourEbc()), extras.open());
         boolean plain = extras.checksFrom().isEmpty() || !(made.result() instanceof PlanResult.Planned);
         return plain ? made : checked(made, extras.checksFrom().get());
     }
@@ -60,6 +65,12 @@ public final class MakePlan {
                 new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
         ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
         return new Made(wish.withRequest(aimed.request()), aimed.result());
+    }
+
+    private Made arranged(Made made, Set<Choice> open) {
+        if (open.isEmpty()) return made;
+        Arranging.Arranged best = new Arranging(planner).best(made.wish().request(), open);
+        return new Made(made.wish().withRequest(best.request()), best.result());
     }
 
     /** Where the days leave it free, the piece starts late enough for every test to be made before it. */

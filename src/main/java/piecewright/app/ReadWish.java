@@ -76,8 +76,9 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         MaltStyle style = AimedStyle.of(batchFile, library.style(texts.styleKey()), texts.wish());
         String besides = texts.wish().getOrDefault(BESIDES, "");
         List<Booking> bookings = besides.isEmpty() ? List.of() : BookingsJson.read(batchFile, besides);
-        PlanRequest request =
-                new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts), bookings);
+        PlanRequest request = new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts))
+                .beside(bookings)
+                .arranged(ArrangementTexts.read(batchFile, texts.wish()));
         return new ReadWish(request, texts.lotText(), texts.houseText(), files, learned);
     }
 
@@ -160,6 +161,7 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
             wish.put("startOn", start.day().toString());
         }
         AimedStyle.note(request.style(), wish);
+        ArrangementTexts.note(request.arrangement(), wish);
         wish.put(LOT_FILE, files.lot().toAbsolutePath().normalize().toString());
         wish.put(HOUSE_FILE, files.house().toAbsolutePath().normalize().toString());
         if (!request.besides().isEmpty()) wish.put(BESIDES, BookingsJson.write(request.besides()));

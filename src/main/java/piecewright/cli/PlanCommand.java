@@ -56,6 +56,9 @@ final class PlanCommand implements Callable<Integer> {
     private final StyleOption styleOption = new StyleOption();
 
     @Mixin
+    private final ArrangementOptions arrangementOptions = new ArrangementOptions();
+
+    @Mixin
     private final WorkspaceOptions workspaceOptions = new WorkspaceOptions();
 
     @Mixin
@@ -99,13 +102,15 @@ final class PlanCommand implements Callable<Integer> {
         PlanWish wish = typed.withFiles(
                 workspaceOptions.lot(typed.lotFile(), surroundings),
                 workspaceOptions.house(typed.houseFile(), surroundings));
-        MakePlan.Extras extras = wishOptions.extras(units, LocalDateTime.now(surroundings.clock()));
+        MakePlan.Extras extras =
+                wishOptions.extras(units, arrangementOptions.open(), LocalDateTime.now(surroundings.clock()));
         CalendarManner manner = entryOptions.manner(units);
         int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish, workspaceOptions, surroundings);
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish alone = ReadWish.of(wish);
-        PlanRequest request = alone.request();
+        PlanRequest request = alone.request()
+                .arranged(arrangementOptions.arrangement(alone.request().house(), units));
         paperOptions.mustSuit(request.style());
         ReadWish asked = alone.withRequest(request.beside(besideOption.taken(
                 new BesideOption.Where(workspaceOptions, surroundings), library, request.house(), targets.batch())));

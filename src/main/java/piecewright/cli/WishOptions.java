@@ -7,10 +7,12 @@ import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.app.MakePlan;
 import piecewright.app.PlanWish;
+import piecewright.plan.Arranging.Choice;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.store.StoreException;
@@ -73,12 +75,12 @@ final class WishOptions {
             description = "No tests of lot and kit before the first act, though nobody made them yet.")
     private boolean skipChecks;
 
-    MakePlan.Extras extras(DisplayUnits units, LocalDateTime now) throws OptionException {
+    MakePlan.Extras extras(DisplayUnits units, Set<Choice> open, LocalDateTime now) throws OptionException {
         OptionalDouble colourEbc =
                 colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
-        if (skipChecks) return new MakePlan.Extras(colourEbc, Optional.empty());
+        if (skipChecks) return new MakePlan.Extras(colourEbc, open, Optional.empty());
         LocalDateTime from = today == null ? now : earliest(now.toLocalDate()).atStartOfDay();
-        return new MakePlan.Extras(colourEbc, Optional.of(from));
+        return new MakePlan.Extras(colourEbc, open, Optional.of(from));
     }
 
     private LocalDate earliest(LocalDate now) throws OptionException {

@@ -87,7 +87,9 @@ final class ActualSetup {
                 rawFraction() / (1 - rawFraction()),
                 Math.min(1, lot.energyFraction() * ratio(Doubt.GERMINATION)),
                 lot.waterSensitiveFraction(),
-                Math.max(COLDEST_WATER_C, lot.fillC() + member.waterK()));
+                new Setup.Water(
+                        lot.water().sourceC(),
+                        Math.max(COLDEST_WATER_C, lot.water().fillC() + member.waterK())));
     }
 
     private SteepModel steep(SteepModel model) {

@@ -2,6 +2,9 @@ package piecewright.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.assess.Reason;
 import piecewright.assess.Verdict;
@@ -22,6 +25,37 @@ public sealed interface Finding {
 
     /** The air figures of this place end; the last day's pattern repeats after that. */
     record AirRepeats(String about, String place, Instant after) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /**
+     * Something the wish left open was chosen.
+     *
+     * @param lost the best of the other ways; empty when no other fits
+     */
+    record Chosen(String about, Arranging.Choice choice, Way taken, Optional<Lost> lost) implements Finding {
+        /** A way as the plan's own act sets it, and what the plan costs so, cost-minutes. */
+        public record Way(Setting setting, double costMinutes) {}
+
+        /** Another way, and where it is charged more, largest first. */
+        public record Lost(Way way, List<Bill.Difference> because) {
+            public Lost {
+                Objects.requireNonNull(way);
+                because = List.copyOf(because);
+            }
+        }
+
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** Water is not poured as it comes: it is chilled or warmed to that temperature. */
+    record WaterTempered(String about, double sourceC, double fillC) implements Finding {
         @Override
         public Severity severity() {
             return Severity.NOTE;

@@ -49,6 +49,7 @@ final class Findings {
         moistureGuessed(findings);
         learned(findings);
         wetCouch(course, findings);
+        water(findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
@@ -133,6 +134,11 @@ final class Findings {
                         heater.name(),
                         heater.air().airFlowM3PerHour(),
                         offsetsK.getOrDefault(heater.name(), 0.0))));
+    }
+
+    private void water(List<Finding> findings) {
+        Setup.Water water = setup.lot().water();
+        if (water.tempered()) findings.add(new Finding.WaterTempered("steep-1.soak", water.sourceC(), water.fillC()));
     }
 
     private void floor(Course course, List<Finding> findings) {

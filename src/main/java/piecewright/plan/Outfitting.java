@@ -34,11 +34,13 @@ final class Outfitting {
     private final MaltStyle style;
     private final Rooms rooms;
     private final ModelParameters parameters;
+    private final Arrangement arrangement;
 
-    Outfitting(House house, MaltStyle style, Rooms rooms, ModelParameters parameters) {
+    Outfitting(PlanRequest request, Rooms rooms, ModelParameters parameters) {
+        this.arrangement = request.arrangement();
         this.parameters = parameters;
-        this.house = house;
-        this.style = style;
+        this.house = request.house();
+        this.style = request.style();
         this.rooms = rooms;
     }
 
@@ -79,14 +81,14 @@ final class Outfitting {
         double deepestCm = style.growth().deepestBedCm();
         List<Growing> fitting = new ArrayList<>();
         double largestM2 = 0;
-        for (var atPlace : byPlace(house.kit().trays(), Trays::place).entrySet()) {
+        double bedCm = arrangement.bedCm().orElse(USUAL_BED_CM);
+        for (var atPlace : byPlace(placed(house.kit().trays()), Trays::place).entrySet()) {
             double areaM2 =
                     atPlace.getValue().stream().mapToDouble(Trays::totalAreaM2).sum();
             largestM2 = Math.max(largestM2, areaM2);
-            double usualM2 = greenKg / (parameters.growth().bulkKgPerM3() * USUAL_BED_CM / 100);
+            double usualM2 = greenKg / (parameters.growth().bulkKgPerM3() * bedCm / 100);
             boolean room = usualM2 <= areaM2;
-            double depthCm =
-                    room ? USUAL_BED_CM : 100 * greenKg / (parameters.growth().bulkKgPerM3() * areaM2);
+            double depthCm = room ? bedCm : 100 * greenKg / (parameters.growth().bulkKgPerM3() * areaM2);
             if (depthCm <= deepestCm) fitting.add(new Growing(atPlace.getKey(), Math.min(usualM2, areaM2), depthCm));
         }
         if (fitting.isEmpty()) {
@@ -97,6 +99,14 @@ final class Outfitting {
         }
         return fitting.stream()
                 .min(Comparator.comparingDouble(growing -> Math.abs(rooms.meanC(growing.place()) - BEST_FLOOR_C)));
+    }
+
+    /** The trays of the place asked for; all where none is, or where it holds none. */
+    private List<Trays> placed(List<Trays> trays) {
+        List<Trays> there = trays.stream()
+                .filter(one -> one.place().equals(arrangement.growsIn().orElse("")))
+                .toList();
+        return there.isEmpty() ? trays : there;
     }
 
     private static <T> Map<String, List<T>> byPlace(List<T> kit, java.util.function.Function<T, String> place) {

@@ -11,50 +11,64 @@ import piecewright.style.MaltStyle;
  * A wish: this style from this lot in this house, so much, by or from a day.
  *
  * @param besides what other batches have taken of hands and kit
+ * @param arrangement how it is set up where the house leaves a choice
  */
-public record PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when, List<Booking> besides) {
+public record PlanRequest(
+        MaltStyle style,
+        GrainLot lot,
+        House house,
+        Amount amount,
+        When when,
+        List<Booking> besides,
+        Arrangement arrangement) {
     public PlanRequest {
         Objects.requireNonNull(style);
         Objects.requireNonNull(lot);
         Objects.requireNonNull(house);
         Objects.requireNonNull(amount);
         Objects.requireNonNull(when);
+        Objects.requireNonNull(arrangement);
         besides = List.copyOf(besides);
     }
 
-    /** A wish of a house in which nothing else is going on. */
+    /** A wish of a house in which nothing else is going on, arranged as usual. */
     public PlanRequest(MaltStyle style, GrainLot lot, House house, Amount amount, When when) {
-        this(style, lot, house, amount, when, List.of());
+        this(style, lot, house, amount, when, List.of(), Arrangement.usual());
     }
 
     /** The same wish beside these batches. */
     public PlanRequest beside(List<Booking> changed) {
-        return new PlanRequest(style, lot, house, amount, when, changed);
+        return new PlanRequest(style, lot, house, amount, when, changed, arrangement);
+    }
+
+    /** The same wish set up in another way. */
+    public PlanRequest arranged(Arrangement changed) {
+        return new PlanRequest(style, lot, house, amount, when, besides, changed);
     }
 
     /** The same wish of another style. */
     public PlanRequest withStyle(MaltStyle changed) {
-        return new PlanRequest(changed, lot, house, amount, when, besides);
+        return new PlanRequest(changed, lot, house, amount, when, besides, arrangement);
     }
 
     /** The same wish by or from another day. */
     public PlanRequest withWhen(When changed) {
-        return new PlanRequest(style, lot, house, amount, changed, besides);
+        return new PlanRequest(style, lot, house, amount, changed, besides, arrangement);
     }
 
     /** The same wish in another house. */
     public PlanRequest withHouse(House changed) {
-        return new PlanRequest(style, lot, changed, amount, when, besides);
+        return new PlanRequest(style, lot, changed, amount, when, besides, arrangement);
     }
 
     /** The same wish from another lot. */
     public PlanRequest withLot(GrainLot changed) {
-        return new PlanRequest(style, changed, house, amount, when);
+        return new PlanRequest(style, changed, house, amount, when, besides, arrangement);
     }
 
     /** The same wish for another amount. */
     public PlanRequest withAmount(Amount changed) {
-        return new PlanRequest(style, lot, house, changed, when, besides);
+        return new PlanRequest(style, lot, house, changed, when, besides, arrangement);
     }
 
     /** How much. */

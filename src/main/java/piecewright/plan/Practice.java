@@ -12,6 +12,12 @@ public final class Practice {
     /** Judgement: end of a later immersion before chitting; estimated. */
     public static final Limits LATER_IMMERSION = Limits.of(
             row(10, 16, 24), row(11.5, 12, 18), row(14.5, 10, 14), row(18, 8, 11), row(22, 5, 7), row(24, 4, 6));
+    /**
+     * Judgement: one immersion of barley as usually given, and the longest that is usual: practice, 12 to 14 h at 8 to
+     * 10 °C, 10 to 12 at 11 to 13, 8 to 10 at 14 to 16, 6 to 8 at 17 to 19, 4 to 6 at 20 to 22; over 23 °C 4 h at most.
+     */
+    public static final Limits USUAL_SOAK =
+            Limits.of(row(9, 12, 14), row(12, 10, 12), row(15, 8, 10), row(18, 6, 8), row(21, 4, 6), row(24, 3, 4));
     /** Judgement: chitted grain under water; a slip, never beyond hard. */
     public static final Limits CHITTED_UNDER_WATER = Limits.of(row(16, 4, 8), row(18, 2, 4));
     /** Judgement: air rest of grain left in the vessel. */

@@ -11,6 +11,7 @@ public enum Rule {
     /** Time passing: a longer piece is a nuisance. */
     TIME,
     SOAK_LENGTH,
+    FIRST_SOAK_WETNESS,
     CHITTED_UNDER_WATER,
     REST_LENGTH,
     STEEP_OUT_MOISTURE,

@@ -1,7 +1,6 @@
 package piecewright.plan;
 
 import piecewright.assess.SensitivityClass;
-import piecewright.quantity.HoursRange;
 import piecewright.style.MaltStyle;
 import piecewright.style.SoakLengths;
 
@@ -26,8 +25,15 @@ public final class Rules {
     private static final double GROWTH_COST_MINUTES_PER_TENTH = 20;
     /** Judgement: practice, a first immersion under 4 h is no soak. */
     public static final double FIRST_SOAK_SHORTEST_HOURS = 4;
+    /** Source: Studies in Barley and Malt XXII, 1964, J. Inst. Brew. 70:145: a first steep should reach 32 %, drained. */
+    private static final double FIRST_SOAK_WETS_FRACTION = 0.32;
     /** Judgement: a dip of half an hour fills the husk again. */
     public static final double LATER_SOAK_SHORTEST_HOURS = 0.5;
+    /**
+     * Judgement: practice, a soak much too long costs up to a day of growth and its evenness, which nothing later mends;
+     * each hour over the usual weighs as much as ten minutes of work, so that several hours outweigh another act.
+     */
+    private static final double OVERLONG_SOAK_COST_MINUTES_PER_HOUR = 10;
     /** Judgement: practice, no steeping in water above 24 °C. */
     private static final double WARMEST_WATER_C = 24;
     /** Judgement: half an hour to drain before casting. */
@@ -117,18 +123,50 @@ public final class Rules {
 
     public double immersionEndsInTime(int immersion, double hours, double waterC) {
         if (waterC > WARMEST_WATER_C) return Double.POSITIVE_INFINITY;
-        return immersionSlip(immersion, waterC).costMinutes(hours);
+        return immersionSlip(immersion, waterC).costMinutes(hours) + lastsUnusuallyLong(immersion, hours, waterC);
+    }
+
+    /** What it costs at least in water that is nowhere colder: the warmer, the cheaper short ones and the dearer long ones. */
+    public double immersionCostsAtLeast(int immersion, double hours, double coldestC) {
+        if (hours >= immersionSlip(immersion, coldestC).earlyHours()) {
+            return immersionEndsInTime(immersion, hours, coldestC);
+        }
+        return hours < shortestImmersionHours(immersion) ? Double.POSITIVE_INFINITY : 0;
+    }
+
+    /** The first immersion wets the corns enough to breathe and begin to grow in the rest after it. */
+    public double firstSoakWetsEnough(double moistureFraction) {
+        return MOISTURE_COST_MINUTES_PER_POINT * 100 * Math.max(0, FIRST_SOAK_WETS_FRACTION - moistureFraction);
+    }
+
+    /** No immersion is shorter at any temperature, hours. */
+    public double shortestImmersionHours(int immersion) {
+        return immersionSlip(immersion, WARMEST_WATER_C).shortestHours();
+    }
+
+    /** An immersion longer than is usual in such water sets the corns back, unevenly; it is still no harm. */
+    private double lastsUnusuallyLong(int immersion, double hours, double waterC) {
+        return OVERLONG_SOAK_COST_MINUTES_PER_HOUR * Math.max(0, hours - longestUsualSoakHours(immersion, waterC));
+    }
+
+    /** The longest immersion that is usual in water of that temperature, hours. */
+    public double longestUsualSoakHours(int immersion, double waterC) {
+        return soakRatio(immersion) * Practice.USUAL_SOAK.hardHours(waterC);
+    }
+
+    private double soakRatio(int immersion) {
+        SoakLengths soaks = style.steep().soaks();
+        return immersion == 1 ? soaks.firstRatio() : soaks.laterRatio();
     }
 
     public Slip immersionSlip(int immersion, double waterC) {
         boolean first = immersion == 1;
         SoakLengths soaks = style.steep().soaks();
-        HoursRange preferred = first ? soaks.first() : soaks.later();
         Limits limits = first ? Practice.FIRST_IMMERSION : Practice.LATER_IMMERSION;
-        double share = first ? soaks.firstRatio() : soaks.laterRatio();
+        double share = soakRatio(immersion);
         double soft = share * limits.softHours(waterC);
-        double latest = Math.min(preferred.highHours(), soft);
-        double early = Math.min(preferred.lowHours(), latest);
+        double latest = Math.min(share * Practice.USUAL_SOAK.softHours(waterC), soft);
+        double early = Math.min((first ? soaks.first() : soaks.later()).lowHours(), latest);
         double shortest = Math.min(first ? FIRST_SOAK_SHORTEST_HOURS : LATER_SOAK_SHORTEST_HOURS, early);
         return new Slip(shortest, early, latest, soft, share * limits.hardHours(waterC));
     }

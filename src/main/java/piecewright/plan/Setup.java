@@ -79,7 +79,7 @@ public record Setup(
 
     /** Water as it is poured, °C. */
     public double fillC() {
-        return lot.fillC();
+        return lot.water().fillC();
     }
 
     /** Air-on while drying at rung 0, 1, … of the style's ladder, no hotter than the dryer gets, °C. */
@@ -104,14 +104,21 @@ public record Setup(
      * @param moistureRatio raw grain's water, kg per kg dry
      * @param energyFraction share of corns that grow
      * @param waterSensitiveFraction points lost in more water, 0 when unknown
-     * @param fillC steep water as poured, °C
+     * @param water the steep water
      */
     public record Lot(
-            GrainKind grain,
-            double moistureRatio,
-            double energyFraction,
-            double waterSensitiveFraction,
-            double fillC) {}
+            GrainKind grain, double moistureRatio, double energyFraction, double waterSensitiveFraction, Water water) {}
+
+    /** Steep water: as it comes, °C, and as poured, °C. */
+    public record Water(double sourceC, double fillC) {
+        /** Judgement: less is within a tap's own moods, K. */
+        private static final double TEMPERED_K = 0.5;
+
+        /** Whether somebody chills or warms it first. */
+        public boolean tempered() {
+            return Math.abs(fillC - sourceC) > TEMPERED_K;
+        }
+    }
 
     /** The couches: the hot one a style insists on, the wet one it may lie in. */
     public record Heaps(Optional<Couching> hot, Optional<Heaping> wet) {

@@ -46,8 +46,8 @@ public final class SetupMaker {
         GrainLot lot = request.lot();
         double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
         double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
-        Optional<Outfit> outfit = new Outfitting(request.house(), request.style(), rooms, parameters)
-                .choose(lot.kind(), grainKg, dryKg, obstacles);
+        Optional<Outfit> outfit =
+                new Outfitting(request, rooms, parameters).choose(lot.kind(), grainKg, dryKg, obstacles);
         Optional<CouchFitting> fitting = request.style().couches().hot().map(hot -> fitting(request, rooms, hot));
         Optional<Couching> couching = fitting.flatMap(one -> one.choose(dryKg, obstacles));
         if (outfit.isEmpty() || fitting.isPresent() && couching.isEmpty()) return Optional.empty();
@@ -68,7 +68,9 @@ public final class SetupMaker {
                 lot.moisture().moisture().dryBasisRatio(),
                 Metabolism.germinatingFraction(lot),
                 lot.waterSensitivityFraction().orElse(0),
-                request.house().steepWaterC());
+                new Setup.Water(
+                        request.house().steepWaterC(),
+                        request.arrangement().fillC().orElse(request.house().steepWaterC())));
         ModelParameters taught =
                 parameters.taughtBy(lot.learned(), request.house().kit().learned(), chosen);
         Setup.Models models = new Setup.Models(

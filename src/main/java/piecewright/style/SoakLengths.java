@@ -5,7 +5,8 @@ import piecewright.quantity.HoursRange;
 
 /**
  * How long immersions of a style last in water of about 15 °C where nothing else speaks against it. Grain without a
- * husk packs, lets no air through and drinks fast: its soaks are shorter, and so are all their limits.
+ * husk packs, lets no air through and drinks fast: its soaks are shorter, and so are all their limits. Colder water makes
+ * them longer and warmer water shorter, by one table for all grains; none is longer than barley's.
  *
  * @param first the first immersion, hours, high more than 0
  * @param later each later one, hours, high more than 0

@@ -19,6 +19,11 @@ final class FindingWords {
     }
 
     String sentence(Finding finding) {
+        if (finding instanceof Finding.Chosen f) return new ChosenWords(quantities).sentence(f);
+        if (finding instanceof Finding.WaterTempered f) {
+            String key = f.fillC() > f.sourceC() ? "finding.water-warmed" : "finding.water-chilled";
+            return Phrases.say(key, quantities.temperature(f.sourceC()), quantities.temperature(f.fillC()));
+        }
         if (finding instanceof Finding.AirRepeats f) {
             return Phrases.say("finding.air-repeats", f.place(), moments.moment(f.after()));
         }

@@ -11,8 +11,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.house.AirTemperature;
 import piecewright.house.House;
 import piecewright.house.Kit;
+import piecewright.house.Place;
 import piecewright.house.Trays;
 import piecewright.house.Vessel;
 import piecewright.plan.PlanRequest.Amount;
@@ -27,7 +29,7 @@ import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.style.Couches;
 
-/** Rye in a garage of 6 to 12 °C in March, nothing of it in the house: its chit lags, and the plan heaps it. */
+/** Rye in a garage of 5 to 10 °C in March, nothing of it in the house: its chit lags, and the plan heaps it. */
 class WetCouchPlansTest {
     private static final PlanRequest WISH = wish("rye-pale", 6);
     private static final Planner PLANNER = new Planner(ModelParameters.defaults());
@@ -40,7 +42,7 @@ class WetCouchPlansTest {
             return new PlanRequest(
                     StyleLibrary.builtIn().style(style),
                     LotFile.read(Path.of("demo-data/lots/winter-rye.json")),
-                    in(house, "garage"),
+                    frosty(in(house, "garage")),
                     new Amount.RawGrain(grainKg),
                     new When.ReadyBy(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 3, 1)));
         } catch (StoreException broken) {
@@ -58,6 +60,17 @@ class WetCouchPlansTest {
                 .map(one -> new Vessel(one.name(), place, one.volumeL()))
                 .toList();
         return house.withKit(new Kit(tubs, trays, List.of(), kit.heaters(), kit.scale()));
+    }
+
+    /** The same with a colder garage. */
+    private static House frosty(House house) {
+        List<Place> places = house.places().stream()
+                .map(one -> one.name().equals("garage")
+                        ? new Place(one.name(), new AirTemperature.Daily(5, 10), one.humidityFraction())
+                        : one)
+                .toList();
+        return new House(
+                house.name(), house.zone(), places, house.steepWaterC(), house.people(), house.nights(), house.kit());
     }
 
     private static Plan planned(PlanResult result) {

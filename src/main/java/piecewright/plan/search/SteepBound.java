@@ -133,8 +133,7 @@ final class SteepBound {
         TimeGrid grid = space.grid();
         int number = space.stops().number(stop);
         boolean soak = space.stops().kind(stop) == ActKind.SOAK;
-        double shortest =
-                soak ? space.rules().immersionSlip(number, coldestC).shortestHours() : Rules.REST_SHORTEST_HOURS;
+        double shortest = soak ? space.rules().shortestImmersionHours(number) : Rules.REST_SHORTEST_HOURS;
         double longest =
                 soak ? Rules.longestImmersionHours(number) : space.rules().longestRestHours();
         int at = grid.coarseAt(rank);
@@ -145,7 +144,7 @@ final class SteepBound {
             if (!space.canBegin(stop + 1, to)) continue;
             double hours = (grid.minute(to) - start) / 60.0;
             double slip = soak
-                    ? space.rules().immersionEndsInTime(number, hours, coldestC)
+                    ? space.rules().immersionCostsAtLeast(number, hours, coldestC)
                     : space.rules().restLastsItsTime(hours, coldestC);
             double step = space.stepCostMinutes(at, stop + 1, to) + slip;
             lower(least, table[stop + 1][later], later - rank, step);

@@ -54,12 +54,15 @@ final class SteepLegs {
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             if (!space.canBegin(drain, at)) continue;
             walk.to(grid.minute(at));
+            Grain drained = walk.grain();
+            double wets = immersion == 1 ? space.rules().firstSoakWetsEnough(drained.moistureFraction()) : 0;
             double cost = space.charged(
                             Rule.SOAK_LENGTH, space.rules().immersionEndsInTime(immersion, walk.hours(), walk.meanC()))
                     + space.charged(
                             Rule.CHITTED_UNDER_WATER,
-                            space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC()));
-            space.arrive(from, drain, at, walk.grain(), cost, sink);
+                            space.rules().chittedGrainNeedsAir(walk.chittedHours(), walk.meanC()))
+                    + space.charged(Rule.FIRST_SOAK_WETNESS, wets);
+            space.arrive(from, drain, at, drained, cost, sink);
         }
     }
 

@@ -25,6 +25,8 @@ public final class Stops {
     private static final int FIRST_SOAK_MINUTES = 30;
     /** Judgement: minutes to fill again. */
     private static final int SOAK_MINUTES = 10;
+    /** Judgement: minutes to bring ice or hot water, stir it in and measure, where the water is chilled or warmed. */
+    private static final int TEMPER_MINUTES = 5;
     /** Judgement: minutes to drain and weigh. */
     private static final int DRAIN_MINUTES = 15;
     /** Judgement: minutes to heap, cover and set the thermometer. */
@@ -52,13 +54,22 @@ public final class Stops {
     private final int stewMinutes;
     private final int roasts;
     private final int roastMinutes;
+    private final int temperMinutes;
 
     /** Which couches can lie between steep and kiln. */
     private record Couches(boolean wet, boolean hot) {}
 
+    /** Immersions at most, and whether their water is chilled or warmed. */
+    private record Steeping(int immersions, boolean tempered) {}
+
     private Stops(
-            int immersions, Couches couches, List<Rung> rungs, Optional<StewBlock> stew, Optional<RoastBlock> roast) {
-        this.immersions = immersions;
+            Steeping steeping,
+            Couches couches,
+            List<Rung> rungs,
+            Optional<StewBlock> stew,
+            Optional<RoastBlock> roast) {
+        this.immersions = steeping.immersions();
+        this.temperMinutes = steeping.tempered() ? TEMPER_MINUTES : 0;
         this.couches = couches;
         this.rungs = List.copyOf(rungs);
         this.stewMinutes = stew.map(StewBlock::minutes).orElse(0);
@@ -77,7 +88,9 @@ public final class Stops {
         MaltStyle style = setup.style();
         Couches couches =
                 new Couches(setup.heaping().isPresent(), style.couches().hot().isPresent());
-        return new Stops(style.steep().mostImmersions(), couches, below, StewBlock.of(setup), RoastBlock.of(setup));
+        Steeping steeping =
+                new Steeping(style.steep().mostImmersions(), setup.lot().water().tempered());
+        return new Stops(steeping, couches, below, StewBlock.of(setup), RoastBlock.of(setup));
     }
 
     int soak(int immersion) {
@@ -250,7 +263,7 @@ public final class Stops {
     /** Minutes somebody is busy in one go, a stew before loading included. */
     public int workMinutes(int stop) {
         return switch (kind(stop)) {
-            case SOAK -> stop == 0 ? FIRST_SOAK_MINUTES : SOAK_MINUTES;
+            case SOAK -> temperMinutes + (stop == 0 ? FIRST_SOAK_MINUTES : SOAK_MINUTES);
             case DRAIN -> DRAIN_MINUTES;
             case HEAP -> HEAP_MINUTES;
             case FLOOR -> FLOOR_MINUTES;
