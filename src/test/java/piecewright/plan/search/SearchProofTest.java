@@ -129,7 +129,7 @@ class SearchProofTest {
     }
 
     /** The pale style with few acts: few immersions, no wither unless asked for, one rung of heat. */
-    private static PlanRequest small(PlanRequest like, int immersions, ActKind last) {
+    static PlanRequest small(PlanRequest like, int immersions, ActKind last) {
         MaltStyle pale = like.style();
         KilnSchedule kiln = pale.kiln();
         MaltStyle style = new MaltStyle(
