@@ -29,12 +29,16 @@ import piecewright.plan.Seeded;
 class CoverageTest {
     private static final int PLANS = 10;
     /** Bands of so few plans are drawn more than once each. */
-    private static final int DRAWS = 2;
+    private static final int DRAWS = 6;
 
     private static final int BATCHES = Integer.getInteger("piecewright.batches", 2000);
 
     /** These move by whole samples of corns, so that no band holds just eight in ten. */
     private static final Set<Figure> STEPPED = EnumSet.of(Figure.STEW_MINUTES, Figure.ROAST_MINUTES);
+
+    /** Where corns are counted. */
+    private static final Set<ActKind> COUNTED = EnumSet.of(
+            ActKind.FLOOR, ActKind.TURN, ActKind.SPRINKLE, ActKind.WITHER, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
     /** How often one quantity lay in its band. */
     private static final class Count {
@@ -159,7 +163,7 @@ class CoverageTest {
             count("temperature at " + act.kind())
                     .saw(bands.grainC(), met.found().grainC());
         bands.acrospireFraction()
-                .filter(band -> act.kind() != ActKind.SOAK && act.kind() != ActKind.DRAIN)
+                .filter(band -> COUNTED.contains(act.kind()))
                 .ifPresent(band -> count("acrospire at " + act.kind())
                         .saw(band, met.found().growth().growthRatio()));
     }
