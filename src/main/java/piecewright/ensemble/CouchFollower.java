@@ -37,6 +37,7 @@ final class CouchFollower {
     private final int packedMinute;
     private final double seenRatio;
     private int lookedMinute;
+    private int looks;
 
     CouchFollower(Script script, UnderWay piece) {
         this.script = script;
@@ -106,11 +107,9 @@ final class CouchFollower {
     }
 
     private void look(int at) {
-        Visit visit = checks().stream()
-                .filter(line -> line.minute() == at)
-                .findFirst()
-                .map(Line::visit)
-                .orElse(new Visit("couch.check-at-" + at, ActKind.CHECK, 0, script.instant(at)));
+        String id = looks < checks().size() ? checks().get(looks).id() : "couch.check-at-" + at;
+        Visit visit = new Visit(id, ActKind.CHECK, 0, script.instant(at));
+        looks++;
         Slip slip = rules.checkSlip((at - packedMinute) / 60.0);
         piece.checkLate(visit.id(), piece.hours(), slip.softHours(), slip.hardHours());
         if (!rules.coolEnough(piece.now().grainC())) {

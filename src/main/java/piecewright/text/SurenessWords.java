@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Figure;
@@ -15,6 +17,7 @@ import piecewright.ensemble.Sureness;
 import piecewright.ensemble.TimeBand;
 import piecewright.ensemble.Verdict;
 import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Plan;
 import piecewright.process.couch.Ignition;
 import piecewright.quantity.Moisture;
@@ -23,6 +26,19 @@ import piecewright.quantity.Moisture;
 public final class SurenessWords {
     /** Judgement: an act that takes place this often needs no word about it. */
     private static final double NEARLY_ALWAYS_FRACTION = 0.95;
+
+    /** Where a thermometer is read. */
+    private static final Set<ActKind> READ = EnumSet.of(ActKind.LOOK, ActKind.CHECK, ActKind.BREAK);
+    /** Where nobody counts corns any more. */
+    private static final Set<ActKind> GROWN = EnumSet.of(
+            ActKind.CHECK,
+            ActKind.BREAK,
+            ActKind.STIR,
+            ActKind.RAISE,
+            ActKind.CURE,
+            ActKind.OFF,
+            ActKind.DEROOT,
+            ActKind.ROAST);
 
     private final QuantityFormat quantities;
     private final MomentFormat moments;
@@ -41,7 +57,14 @@ public final class SurenessWords {
                 "sure.act.weight",
                 quantities.scaleMass(bands.weighedKg().p10()),
                 quantities.scaleMass(bands.weighedKg().p90())));
+        if (READ.contains(act.kind())) {
+            words.add(Phrases.say(
+                    "sure.act.grain",
+                    quantities.temperature(bands.grainC().p10()),
+                    quantities.temperature(bands.grainC().p90())));
+        }
         bands.acrospireFraction()
+                .filter(grown -> !GROWN.contains(act.kind()))
                 .ifPresent(grown -> words.add(Phrases.say(
                         "sure.act.acrospire", quantities.percent(grown.p10()), quantities.percent(grown.p90()))));
         TimeBand at = bands.at();
