@@ -173,11 +173,7 @@ final class ActualSetup {
         HotAir air = heater.air();
         double flow = air.airFlowM3PerHour() * ratio(Doubt.AIR_FLOW);
         return new Heater(
-                heater.name(),
-                heater.place(),
-                new HotAir(air.range(), flow, air.flowMeasured(), air.powerW(), air.lossWPerK()),
-                heater.trayAreaM2(),
-                heater.control());
+                heater.name(), heater.place(), air.withAirFlowM3PerHour(flow), heater.trayAreaM2(), heater.control());
     }
 
     private double dryerK() {
