@@ -168,8 +168,7 @@ final class FloorBound {
     /** Turnings from casting to a candidate and spreading to wither there; infinite if it cannot be. */
     private double toWither(int at, int to, double turning) {
         Stops stops = space.stops();
-        boolean may =
-                growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to);
+        boolean may = growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to);
         return may ? turning + space.stepCostMinutes(at, stops.wither(), to) : Double.POSITIVE_INFINITY;
     }
 
