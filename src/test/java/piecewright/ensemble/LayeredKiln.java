@@ -32,6 +32,7 @@ final class LayeredKiln {
     private final double[] ratio = new double[LAYERS];
     private final double[] grainC = new double[LAYERS];
     private final double[] colourEbc = new double[LAYERS];
+    private double couchIndexHours;
 
     LayeredKiln(Setup actual, Member member) {
         this.actual = actual;
@@ -40,6 +41,7 @@ final class LayeredKiln {
 
     /** Evens out the bed. */
     void load(PieceState loaded) {
+        couchIndexHours = loaded.couch().indexHours();
         Arrays.fill(ratio, loaded.mass().dryBasisRatio());
         Arrays.fill(grainC, loaded.grainC());
         Arrays.fill(colourEbc, loaded.kiln().colourEbc());
@@ -148,7 +150,8 @@ final class LayeredKiln {
 
         private void colour(int layer, double warmC, double hours) {
             double wet = ratio[layer] / (1 + ratio[layer]);
-            double substrate = actual.style().kiln().colourBase().substrateRatio();
+            double substrate = kinetics.couchedSubstrateRatio(
+                    actual.style().kiln().colourBase().substrateRatio(), couchIndexHours);
             colourEbc[layer] = kinetics.isothermalEbc(colourEbc[layer], warmC, wet, substrate, hours);
         }
     }
