@@ -1,10 +1,8 @@
 package piecewright.app;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Belief;
 import piecewright.ensemble.Ensemble;
@@ -30,19 +28,18 @@ public final class HowSure {
     }
 
     /**
-     * Bands, verdict and help; empty for a plan with acts the ensemble has no rules for.
+     * Bands, verdict and help.
      *
      * @param now when the weather was told, unless the wish says from when on it counts
      */
-    public Optional<Sureness> of(PlanRequest request, Plan plan, Instant now, int members) {
-        return chances(request, plan, now, members).map(sure -> helped(request, plan, now, sure));
+    public Sureness of(PlanRequest request, Plan plan, Instant now, int members) {
+        return helped(request, plan, now, chances(request, plan, now, members));
     }
 
     /** Bands and verdict alone: a tenth of the work, help is not looked for. */
-    public Optional<Sureness> chances(PlanRequest request, Plan plan, Instant now, int members) {
+    public Sureness chances(PlanRequest request, Plan plan, Instant now, int members) {
         Blueprint blueprint = planner.blueprint(request, plan);
-        return Ensemble.of(blueprint, asOf(request, now))
-                .map(ensemble -> ensemble.sureness(Belief.prior(blueprint), members));
+        return Ensemble.of(blueprint, asOf(request, now)).sureness(Belief.prior(blueprint), members);
     }
 
     /** The same bands with what would help; plans again several times. */
@@ -52,19 +49,9 @@ public final class HowSure {
         return sure.withHelp(help.best(blueprint, Belief.prior(blueprint), sure.verdict()));
     }
 
-    /** The bands of the acts as far as the ensemble knows their rules: of a couched plan, until it is packed. */
-    public List<ActBands> bands(PlanRequest request, Plan plan, Instant now, int members) {
-        Blueprint blueprint = planner.blueprint(request, plan);
-        return Ensemble.beginning(blueprint, asOf(request, now), Belief.prior(blueprint), members);
-    }
-
-    /** Band of one figure of the finished piece; empty where the ensemble has no rules for the plan or no such figure. */
+    /** Band of one figure of the piece; empty where plans of its kind have no such figure. */
     public Optional<Band> of(PlanRequest request, Plan plan, Figure figure) {
-        Blueprint blueprint = planner.blueprint(request, plan);
-        Instant asOf = asOf(request, plan.startsAt());
-        return Ensemble.of(blueprint, asOf)
-                .flatMap(ensemble ->
-                        ensemble.sureness(Belief.prior(blueprint), MEMBERS).figure(figure));
+        return chances(request, plan, asOf(request, plan.startsAt()), MEMBERS).figure(figure);
     }
 
     /** The day from which acts are wished, or now where only the start is told. */

@@ -13,8 +13,8 @@ import piecewright.plan.PlanRequest;
 import piecewright.sheet.MassBand;
 
 /**
- * Between which weights a piece is to be expected at each act in eight cases of ten: from the ensemble as far as it
- * knows the rules of the plan; in couch, stew and roast by the spread the piece went in with.
+ * Between which weights a piece is to be expected at each act in eight cases of ten: from the ensemble; at an act that
+ * only a re-plan put there by the spread of the one before it.
  */
 record WeightBands(PlanRequest request, HowSure howSure) {
     /** Judgement: above this moisture a piece keeps the spread of its water, wet basis; below it all dry alike. */
@@ -35,7 +35,7 @@ record WeightBands(PlanRequest request, HowSure howSure) {
      */
     Map<String, MassBand> of(Plan before, Plan expected, Instant now) {
         Map<String, Band> ratios = new HashMap<>();
-        for (ActBands act : howSure.bands(request, before, now, Members.USUAL)) {
+        for (ActBands act : howSure.chances(request, before, now, Members.USUAL).acts()) {
             before.acts().stream()
                     .filter(each -> each.id().equals(act.actId()))
                     .forEach(each -> ratios.put(

@@ -6,7 +6,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -174,12 +173,10 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private String paper(PlanPapers papers, PlanRequest request, Plan plan, int members) {
-        Optional<Sureness> sureness = sureOptions.sure()
-                ? new HowSure(ModelParameters.defaults())
-                        .of(request, plan, surroundings.clock().instant(), members)
-                : Optional.empty();
-        return sureness.map(sure -> json ? papers.json(plan, sure) : papers.page(request, plan, sure))
-                .orElseGet(() -> json ? papers.json(plan) : papers.page(request, plan));
+        if (!sureOptions.sure()) return json ? papers.json(plan) : papers.page(request, plan);
+        Sureness sure = new HowSure(ModelParameters.defaults())
+                .of(request, plan, surroundings.clock().instant(), members);
+        return json ? papers.json(plan, sure) : papers.page(request, plan, sure);
     }
 
     private String explained(String page, PlanRequest request, Plan plan, PlanCosts costs) {

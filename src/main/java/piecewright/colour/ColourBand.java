@@ -16,12 +16,15 @@ public record ColourBand(double lowEbc, double highEbc) {
 
     /** The band about the colour of a malt of that style. */
     public static ColourBand of(MaltStyle style, double colourEbc) {
-        double ratio = style.oven().stew().isPresent()
-                ? STEWED_RATIO
-                : style.oven().roast().isPresent()
-                        ? ROASTED_RATIO
-                        : style.couches().hot().isPresent() ? COUCHED_RATIO : KILNED_RATIO;
+        double ratio = ratioOf(style);
         return new ColourBand(colourEbc / ratio, Math.min(ColourParameters.MOST_EBC, colourEbc * ratio));
+    }
+
+    /** By which factor eight malts in ten of that style come out lighter or darker at most. */
+    public static double ratioOf(MaltStyle style) {
+        if (style.oven().stew().isPresent()) return STEWED_RATIO;
+        if (style.oven().roast().isPresent()) return ROASTED_RATIO;
+        return style.couches().hot().isPresent() ? COUCHED_RATIO : KILNED_RATIO;
     }
 
     /** The band about the colour of a kilned malt. */

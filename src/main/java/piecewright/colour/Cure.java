@@ -60,7 +60,7 @@ public final class Cure {
      * The malt off the kiln.
      *
      * @param couch its hot couch; empty for a style without one
-     * @param diastaticFraction share of the green malt's diastatic power that survives, good to 0.15
+     * @param diastaticFraction share of the green malt's diastatic power that survives; {@link EnzymeBand} says how sure
      */
     public record Cured(
             Optional<Couch> couch,

@@ -17,7 +17,7 @@ import piecewright.style.HotCouchSchedule;
  *
  * @param hours until it comes to that index; the style's longest where it never does
  * @param reached whether it comes to it
- * @param diastaticFraction share of the green malt's diastatic power that survives it, good to 0.15
+ * @param diastaticFraction share of the green malt's diastatic power that survives it; {@link EnzymeBand} says how sure
  */
 public record UsualCouch(double hours, boolean reached, double diastaticFraction) {
     /** Judgement: the batch that the couch's figures were found with, kg of barley. */

@@ -85,7 +85,7 @@ final class Batches {
         OtherBatches others = new OtherBatches(around.library());
         return new BatchViewModel.Foresight() {
             @Override
-            public Optional<Sureness> of(PlanRequest request, Plan plan) {
+            public Sureness of(PlanRequest request, Plan plan) {
                 return around.setting().sure().chances(request, plan, instant(), Members.USUAL);
             }
 

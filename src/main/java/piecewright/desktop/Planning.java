@@ -82,7 +82,7 @@ final class Planning {
     private static ChanceViewModel.Answers chances(Setting setting) {
         return new ChanceViewModel.Answers() {
             @Override
-            public Optional<Sureness> sure(Drafted drafted) {
+            public Sureness sure(Drafted drafted) {
                 PlanRequest request = drafted.wish().request();
                 return setting.sure()
                         .chances(request, drafted.plan(), setting.clock().instant(), Members.USUAL);

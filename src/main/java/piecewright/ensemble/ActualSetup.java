@@ -1,14 +1,18 @@
 package piecewright.ensemble;
 
 import java.util.List;
+import java.util.Optional;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Blueprint;
+import piecewright.plan.Couching;
 import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
 import piecewright.plan.SetupMaker;
 import piecewright.process.Metabolism;
 import piecewright.process.MetabolismParameters;
+import piecewright.process.couch.CouchModel;
+import piecewright.process.couch.CouchParameters;
 import piecewright.process.germination.GrowthParameters;
 import piecewright.process.kiln.ColourParameters;
 import piecewright.process.kiln.DryingParameters;
@@ -22,6 +26,8 @@ import piecewright.style.MaltStyle;
 
 /** The plan's setup as it really is in one member. */
 final class ActualSetup {
+    /** Judgement: whoever stews or roasts believes a thermometer in the oven, not the dial; it errs by so much. */
+    private static final double HUNG_SD_K = 3;
     /** Source: water freezes; no steep is colder. */
     private static final double COLDEST_WATER_C = 0.5;
 
@@ -53,7 +59,8 @@ final class ActualSetup {
         Outfit actual = new Outfit(
                 outfit.soaking(), outfit.growing(), outfit.withering(), drying(outfit.drying()), outfit.ovens());
         Setup.Heaps heaps = new Setup.Heaps(
-                told.couching(), told.heaping().map(heaping -> heaping.in(weather.of(heaping.air(), member))));
+                told.couching().map(this::couching),
+                told.heaping().map(heaping -> heaping.in(weather.of(heaping.air(), member))));
         return new Setup(style(), lot(), models, actual, air, heaps, dryMatterKg(), told.closures());
     }
 
@@ -119,6 +126,22 @@ final class ActualSetup {
                         told.rootletQ10Ratio()));
     }
 
+    private Couching couching(Couching couching) {
+        CouchParameters told = couching.model().parameters();
+        CouchParameters.Heat heat = told.heat();
+        CouchParameters.Decay decay = told.decay();
+        CouchParameters actual = new CouchParameters(
+                heat.withLotRatio(heat.lotRatio() * ratio(Doubt.COUCH_HEAT))
+                        .withCutC(heat.cutC() * ratio(Doubt.COUCH_CUT)),
+                new CouchParameters.Decay(decay.at50PerHour() * ratio(Doubt.COUCH_DECAY), decay.decadeK()),
+                told.box().withLossWPerK(told.box().lossWPerK() * ratio(Doubt.BOX_LOSS)));
+        return new Couching(
+                couching.schedule(),
+                couching.box(),
+                new CouchModel(actual, lot().energyFraction()),
+                weather.of(couching.air(), member));
+    }
+
     private GrowthParameters growth(GrowthParameters told) {
         return new GrowthParameters(
                 told.bulkKgPerM3(),
@@ -134,7 +157,8 @@ final class ActualSetup {
         DryingParameters drying = told.drying();
         ColourParameters colour = told.colour();
         return told.withDrying(drying.withKernelRatio(drying.kernelRatio() * ratio(Doubt.KERNEL)))
-                .withColour(colour.withRateRatio(colour.rateRatio() * ratio(Doubt.COLOUR)));
+                .withColour(colour.withRateRatio(colour.rateRatio() * ratio(Doubt.COLOUR)))
+                .withEnzymes(told.enzymes().withLossRatio(ratio(Doubt.ENZYMES)));
     }
 
     private Outfit.Drying drying(Outfit.Drying drying) {
@@ -149,11 +173,7 @@ final class ActualSetup {
         HotAir air = heater.air();
         double flow = air.airFlowM3PerHour() * ratio(Doubt.AIR_FLOW);
         return new Heater(
-                heater.name(),
-                heater.place(),
-                new HotAir(air.range(), flow, air.flowMeasured(), air.powerW(), air.lossWPerK()),
-                heater.trayAreaM2(),
-                heater.control());
+                heater.name(), heater.place(), air.withAirFlowM3PerHour(flow), heater.trayAreaM2(), heater.control());
     }
 
     private double dryerK() {
@@ -164,6 +184,30 @@ final class ActualSetup {
         Outfit.Drying drying = told.outfit().drying();
         double error = drying.curer().control().thermostatErrorK();
         return error * (drying.sameHeater() ? member.dryer() : member.curer());
+    }
+
+    /** The ovens of stew and roast, each as far off its dial as the heater it is. */
+    Ovens ovens(Setup actual) {
+        Outfit.Ovens chosen = told.outfit().ovens();
+        return new Ovens(
+                actual,
+                chosen.stewing()
+                        .map(stewing -> offK(stewing.oven(), member.stewer()))
+                        .orElse(0.0),
+                chosen.roasting()
+                        .map(roasting -> offK(roasting.oven(), member.roaster()))
+                        .orElse(0.0));
+    }
+
+    private double offK(Heater oven, double ownDeviations) {
+        Outfit.Drying drying = told.outfit().drying();
+        Optional<Heater> stewer = told.outfit().ovens().stewing().map(Outfit.Stewing::oven);
+        double deviations = oven.equals(drying.dryer())
+                ? member.dryer()
+                : oven.equals(drying.curer())
+                        ? member.curer()
+                        : stewer.filter(oven::equals).isPresent() ? member.stewer() : ownDeviations;
+        return Math.min(HUNG_SD_K, oven.control().thermostatErrorK()) * deviations;
     }
 
     /** The style's heat as the dial's error makes it; colour before heat errs as all colour does. */

@@ -4,10 +4,13 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
+import piecewright.colour.ColourBand;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
+import piecewright.learn.Priors;
 import piecewright.plan.Blueprint;
 import piecewright.plan.KilnDoubt;
+import piecewright.plan.Setup;
 import piecewright.purchase.LossDoubts;
 
 /**
@@ -49,21 +52,34 @@ public final class Belief {
 
     /** What is believed before anything was weighed on the way: by what was tested of the lot and the kit. */
     public static Belief prior(Blueprint blueprint) {
-        GrainLot lot = blueprint.request().lot();
-        Heater.HotAir air = blueprint.setup().outfit().drying().dryer().air();
         double[] sd = new double[Doubt.values().length];
         for (Doubt doubt : Doubt.values()) sd[doubt.ordinal()] = doubt.usualSd();
-        learned(sd, Doubt.STEEP_RATE, lot.learned().steepRateRatio());
-        learned(sd, Doubt.GROWTH, lot.learned().growthRateRatio());
-        sd[Doubt.RAW_MOISTURE.ordinal()] =
-                lot.moisture().sdFraction() / lot.moisture().moisture().wetBasisFraction();
-        if (air.flowMeasured()) sd[Doubt.AIR_FLOW.ordinal()] = KilnDoubt.MEASURED_LN_RATIO;
-        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = LossDoubts.WEIGHED_RATIO;
-        lot.germinativeEnergyFraction()
-                .ifPresent(share -> sd[Doubt.GERMINATION.ordinal()] = countedSd(share, corns(lot)));
+        byLot(sd, blueprint.request().lot());
+        byKit(sd, blueprint.setup());
         double[][] covariance = new double[sd.length][sd.length];
         for (int i = 0; i < sd.length; i++) covariance[i][i] = sd[i] * sd[i];
         return new Belief(new double[sd.length], covariance);
+    }
+
+    private static void byKit(double[] sd, Setup setup) {
+        sd[Doubt.COLOUR.ordinal()] = Math.log(ColourBand.ratioOf(setup.style())) / Doubt.P90_SD;
+        Heater.HotAir air = setup.outfit().drying().dryer().air();
+        if (air.flowMeasured()) sd[Doubt.AIR_FLOW.ordinal()] = KilnDoubt.MEASURED_LN_RATIO;
+        boolean boxTested = setup.couching().stream()
+                .anyMatch(couching -> couching.box().lossWPerK().isPresent());
+        if (boxTested) sd[Doubt.BOX_LOSS.ordinal()] = Priors.TESTED_BOX_LOSS_SD;
+    }
+
+    private static void byLot(double[] sd, GrainLot lot) {
+        learned(sd, Doubt.STEEP_RATE, lot.learned().steepRateRatio());
+        learned(sd, Doubt.GROWTH, lot.learned().growthRateRatio());
+        learned(sd, Doubt.KERNEL, lot.learned().kernelRatio());
+        learned(sd, Doubt.RESPIRATION, lot.learned().respirationRatio());
+        sd[Doubt.RAW_MOISTURE.ordinal()] =
+                lot.moisture().sdFraction() / lot.moisture().moisture().wetBasisFraction();
+        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = LossDoubts.WEIGHED_RATIO;
+        lot.germinativeEnergyFraction()
+                .ifPresent(share -> sd[Doubt.GERMINATION.ordinal()] = countedSd(share, corns(lot)));
     }
 
     private static void learned(double[] sd, Doubt doubt, OptionalDouble taught) {

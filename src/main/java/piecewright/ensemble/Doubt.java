@@ -1,6 +1,7 @@
 package piecewright.ensemble;
 
 import piecewright.colour.ColourBand;
+import piecewright.colour.EnzymeBand;
 import piecewright.learn.Priors;
 import piecewright.plan.KilnDoubt;
 import piecewright.purchase.LossDoubts;
@@ -22,8 +23,18 @@ public enum Doubt {
     SATURATION(0.073),
     /** Judgement: what husk and embryo take up at once: 0.13 give or take 0.03. */
     BURST(0.23),
-    /** Judgement: colour of kilned malt: four in five within a factor of 1.3; fitted. */
-    COLOUR(Math.log(ColourBand.KILNED_RATIO) / 1.2816),
+    /** Judgement: colour of kilned malt: four in five within a factor of 1.3; fitted. Other malts by their own band. */
+    COLOUR(Math.log(ColourBand.KILNED_RATIO) / Doubt.P90_SD),
+    /** Judgement: how fast heat destroys enzymes; constructed on remembered anchors, not measured kinetics. */
+    ENZYMES(Math.log(EnzymeBand.RATE_RATIO) / Doubt.P90_SD),
+    /** Judgement: heat of a hot couch from batch to batch; fitted to two heating curves of one practice. */
+    COUCH_HEAT(Priors.COUCH_HEAT_SD),
+    /** Judgement: what an insulated box loses, never tested with warm water. */
+    BOX_LOSS(Priors.BOX_LOSS_SD),
+    /** Judgement: temperature at which a pile's heat is cut: 0.4 K of 50.9 °C; the same fit, well told by the peak. */
+    COUCH_CUT(0.008),
+    /** Judgement: how fast its own heat kills the source of heat; the same fit, to a factor of 1.22. */
+    COUCH_DECAY(0.20),
     /** Judgement: raw moisture, a point of twelve where guessed. */
     RAW_MOISTURE(0.083),
     /** Judgement: warmth to chit, whose level is from practice. */
@@ -44,6 +55,9 @@ public enum Doubt {
     LEACHING(LossDoubts.LEACHING_RATIO),
     /** Judgement: share of corns that grow, where nobody counted. */
     GERMINATION(LossDoubts.UNTESTED_GROWING_RATIO);
+
+    /** Source: standard normal distribution, P90. */
+    static final double P90_SD = 1.2816;
 
     private final double usualSd;
 

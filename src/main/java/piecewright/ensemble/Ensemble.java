@@ -25,35 +25,29 @@ public final class Ensemble {
     }
 
     /**
-     * An ensemble of one plan; empty when the plan has acts whose rules are not known here.
+     * An ensemble of one plan.
      *
      * @param asOf when the weather was told; its errors grow from then on
      */
-    public static Optional<Ensemble> of(Blueprint blueprint, Instant asOf) {
-        return Script.knows(blueprint) ? Optional.of(new Ensemble(blueprint, asOf)) : Optional.empty();
+    public static Ensemble of(Blueprint blueprint, Instant asOf) {
+        return new Ensemble(blueprint, asOf);
     }
 
     /** How sure the plan is, from so many members; help is not looked for. */
     public Sureness sureness(Belief belief, int members) {
-        List<Happening> happenings = Members.drawn(belief, members).parallelStream()
-                .map(this::happening)
-                .toList();
+        return sureness(Members.drawn(belief, members));
+    }
+
+    Sureness sureness(List<Member> members) {
+        List<Happening> happenings =
+                members.parallelStream().map(this::happening).toList();
         return new Sureness(
-                members,
+                members.size(),
                 acts(happenings.stream().map(Happening::met).toList()),
                 milestones(happenings),
                 figures(happenings),
                 verdict(happenings),
                 Optional.empty());
-    }
-
-    /** The bands of a plan's acts as far as their rules are known here: of any plan, at least those of the steep. */
-    public static List<ActBands> beginning(Blueprint blueprint, Instant asOf, Belief belief, int members) {
-        Ensemble ensemble = new Ensemble(blueprint, asOf);
-        return ensemble.acts(Members.drawn(belief, members).parallelStream()
-                .map(member -> new Rehearsal(ensemble.script)
-                        .beginning(ModelReality.of(blueprint, member, ensemble.weather), member.luck()))
-                .toList());
     }
 
     /** How the plan goes for one member. */

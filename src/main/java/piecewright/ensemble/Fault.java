@@ -12,6 +12,8 @@ public enum Fault {
     TOO_DRY,
     /** It got warmer than the style allows. */
     TOO_WARM,
+    /** It stays too cold to become what the style wants. */
+    TOO_COLD,
     /** Too few corns have chitted or grown far enough. */
     UNDERGROWN,
     /** They have grown too far. */

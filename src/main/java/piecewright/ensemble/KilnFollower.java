@@ -46,6 +46,7 @@ final class KilnFollower {
         int giveUp = line.minute() + Math.max(0, shiftMinutes) + LONGEST_WAIT_MINUTES;
         int at = Math.max(piece.minute() + 1, line.minute() + Math.min(0, shiftMinutes));
         if (at != line.minute()) at = next(line, at);
+        piece.watchFor(line.act().setting().gateFraction().orElse(1));
         if (at > giveUp) at = script.moments().next(piece.minute() + 1, line.workMinutes());
         stirUntil(at);
         piece.walkTo(at);
@@ -59,7 +60,8 @@ final class KilnFollower {
             stirUntil(at);
             piece.walkTo(at);
         }
-        double lateHours = (at - line.minute() - Math.max(0, shiftMinutes)) / 60.0;
+        double open = piece.dry().happened() ? piece.dry().atMinutes() : 0;
+        double lateHours = (at - Math.max(open, line.minute() + Math.max(0, shiftMinutes))) / 60;
         piece.checkLate(line.id(), lateHours, Rules.KILN_WAIT.softHours(), Rules.KILN_WAIT.hardHours());
         piece.meet(new Visit(line.id(), line.visit().kind(), line.visit().number(), script.instant(at)));
     }
@@ -134,8 +136,8 @@ final class KilnFollower {
         double hours = (at - cured) / 60.0;
         piece.checkLate(off.id(), hours, slip.softHours(), slip.hardHours());
         if (hours < slip.shortestHours() - 1e-6) piece.breach(off.id(), Fault.EARLY, Severity.HARD);
-        boolean tooLate = script.offBy()
-                .filter(last -> off.minute() <= last && piece.minute() > last)
+        boolean tooLate = script.readyBy()
+                .filter(by -> !script.has(ActKind.ROAST) && off.minute() <= by && piece.minute() > by)
                 .isPresent();
         if (tooLate) piece.breach(off.id(), Fault.LATE, Severity.HARD);
         piece.meet(new Visit(off.id(), ActKind.OFF, 0, script.instant(at)));

@@ -15,8 +15,10 @@ public final class Member {
     private static final int ORDINARY = Doubt.values().length;
     private static final int DRYER = ORDINARY;
     private static final int CURER = ORDINARY + 1;
-    private static final int WATER = ORDINARY + 2;
-    private static final int WEATHER = ORDINARY + 3;
+    private static final int STEWER = ORDINARY + 2;
+    private static final int ROASTER = ORDINARY + 3;
+    private static final int WATER = ORDINARY + 4;
+    private static final int WEATHER = ORDINARY + 5;
     /** Standard normals one member is made of. */
     static final int DIMENSIONS = WEATHER + WEATHER_DAYS;
 
@@ -59,6 +61,16 @@ public final class Member {
     /** The same of the curing heater. */
     double curer() {
         return normals[CURER];
+    }
+
+    /** The same of the oven that stews. */
+    double stewer() {
+        return normals[STEWER];
+    }
+
+    /** The same of the oven that roasts. */
+    double roaster() {
+        return normals[ROASTER];
     }
 
     /** How much warmer the water comes than told, K. */

@@ -10,29 +10,54 @@ import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.GrowthState;
 import piecewright.process.PieceState;
+import piecewright.process.kiln.CoveredStew;
+import piecewright.process.kiln.RoastCourse;
+import piecewright.process.steep.SteepModel;
 
 /** Our own model, with the parameters of one member. */
 public final class ModelReality implements Reality {
     private final PieceState raw;
     private final Phases phases;
     private final Simulation simulation;
+    private final Ovens ovens;
     private final double rootletsRatio;
 
-    private ModelReality(Blueprint blueprint, Setup actual, double rootletsRatio) {
+    private ModelReality(Blueprint blueprint, Ovens ovens, double rootletsRatio) {
+        Setup actual = ovens.setup();
         this.raw = blueprint.raw(actual);
         this.phases = new Phases(actual);
         this.simulation = new Simulation(actual, blueprint.origin());
+        this.ovens = ovens;
         this.rootletsRatio = rootletsRatio;
     }
 
     static ModelReality of(Blueprint blueprint, Member member, Weather weather) {
-        Setup actual = new ActualSetup(blueprint, member, weather).setup();
-        return new ModelReality(blueprint, actual, member.ratio(Doubt.ROOTLETS));
+        ActualSetup actual = new ActualSetup(blueprint, member, weather);
+        return new ModelReality(blueprint, actual.ovens(actual.setup()), member.ratio(Doubt.ROOTLETS));
+    }
+
+    /** Everything as the plan believes, but the lot drinks so many times as fast. */
+    static ModelReality drinking(Blueprint blueprint, double rateRatio) {
+        Setup told = blueprint.setup();
+        Setup.Models models = told.models();
+        SteepModel steep = models.steep();
+        SteepModel other = new SteepModel(rateRatio * steep.rateRatio(), steep.startChitRatio(), steep.parameters());
+        Setup.Models changed = new Setup.Models(other, models.metabolism(), models.growth(), models.kiln());
+        Setup actual = new Setup(
+                told.style(),
+                told.lot(),
+                changed,
+                told.outfit(),
+                told.air(),
+                told.heaps(),
+                told.dryMatterKg(),
+                told.closures());
+        return new ModelReality(blueprint, new Ovens(actual, 0, 0), 1);
     }
 
     /** Everything as the plan believes. */
     public static ModelReality expected(Blueprint blueprint) {
-        return new ModelReality(blueprint, blueprint.setup(), 1);
+        return new ModelReality(blueprint, new Ovens(blueprint.setup(), 0, 0), 1);
     }
 
     @Override
@@ -46,12 +71,27 @@ public final class ModelReality implements Reality {
     }
 
     @Override
+    public Passing foreseen(Visit visit, Passing before) {
+        return phases.after(visit, before);
+    }
+
+    @Override
     public PieceState acted(Visit visit, PieceState before, double waterKg) {
         GrowthState growth = before.growth();
         PieceState rooted = visit.kind() == ActKind.DEROOT
                 ? before.withGrowth(new GrowthState(growth.growthRatio(), growth.rootletDays() * rootletsRatio))
                 : before;
         return simulation.acted(visit, rooted, waterKg);
+    }
+
+    @Override
+    public CoveredStew stew() {
+        return ovens.stew();
+    }
+
+    @Override
+    public RoastCourse roast() {
+        return ovens.roast();
     }
 
     @Override

@@ -18,23 +18,6 @@ import piecewright.style.MaltStyle;
 
 /** A plan as somebody follows it: its acts in minutes after the origin, with what it expects at each. */
 final class Script {
-    /** Acts whose rules {@link Rehearsal} knows. */
-    private static final Set<ActKind> KNOWN = EnumSet.of(
-            ActKind.SOAK,
-            ActKind.DRAIN,
-            ActKind.HEAP,
-            ActKind.LOOK,
-            ActKind.FLOOR,
-            ActKind.TURN,
-            ActKind.SPRINKLE,
-            ActKind.WITHER,
-            ActKind.LOAD,
-            ActKind.STIR,
-            ActKind.RAISE,
-            ActKind.CURE,
-            ActKind.OFF,
-            ActKind.DEROOT);
-
     private static final Set<ActKind> OFF_THE_FLOOR = EnumSet.of(ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
     private final Blueprint blueprint;
@@ -42,6 +25,7 @@ final class Script {
     private final Moments moments;
     private final List<Line> lines;
     private final double ripeChitRatio;
+    private final DrinkingPace pace;
 
     Script(Blueprint blueprint) {
         this.blueprint = blueprint;
@@ -54,11 +38,7 @@ final class Script {
                 .mapToObj(i -> Line.of(visits.get(i), acts.get(i), blueprint.origin()))
                 .toList();
         this.ripeChitRatio = ripeChitRatio();
-    }
-
-    /** Whether every act of the plan has rules here. */
-    static boolean knows(Blueprint blueprint) {
-        return blueprint.plan().acts().stream().map(Act::kind).allMatch(KNOWN::contains);
+        this.pace = DrinkingPace.of(this);
     }
 
     /**
@@ -108,6 +88,19 @@ final class Script {
         return lines.stream().filter(line -> line.visit().kind() == kind).toList();
     }
 
+    /** The soaks and drains before the grain is heaped or cast. */
+    List<Line> steep() {
+        return lines.stream()
+                .takeWhile(line ->
+                        line.visit().kind() != ActKind.HEAP && line.visit().kind() != ActKind.FLOOR)
+                .toList();
+    }
+
+    /** What a drained weight of the planned steep tells. */
+    DrinkingPace pace() {
+        return pace;
+    }
+
     Line first(ActKind kind) {
         return of(kind).get(0);
     }
@@ -126,9 +119,9 @@ final class Script {
                 .orElseThrow();
     }
 
-    /** Whether the piece goes from the floor to the kiln and comes off it by rules that are known. */
-    boolean isKilned() {
-        return offTheFloor().visit().kind() == ActKind.LOAD;
+    /** Whether the plan has an act of that kind. */
+    boolean has(ActKind kind) {
+        return lines.stream().anyMatch(line -> line.visit().kind() == kind);
     }
 
     /** χ at which enough corns have chitted to cast. */
@@ -136,8 +129,8 @@ final class Script {
         return ripeChitRatio;
     }
 
-    /** Minute by which the malt must be off the kiln to be rested in time; empty when only the start was wished. */
-    Optional<Integer> offBy() {
+    /** Minute from which the malt must rest to be ready in time; empty when only the start was wished. */
+    Optional<Integer> readyBy() {
         if (!(blueprint.request().when() instanceof When.ReadyBy wish)) return Optional.empty();
         Instant day =
                 wish.day().atStartOfDay(blueprint.request().house().zone()).toInstant();

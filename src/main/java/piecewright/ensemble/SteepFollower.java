@@ -1,6 +1,5 @@
 package piecewright.ensemble;
 
-import java.util.ArrayList;
 import java.util.List;
 import piecewright.ensemble.Breach.Severity;
 import piecewright.ensemble.Script.Line;
@@ -9,6 +8,7 @@ import piecewright.plan.Practice;
 import piecewright.plan.Rules;
 import piecewright.plan.Slip;
 import piecewright.plan.Timetable.Visit;
+import piecewright.process.PieceState;
 import piecewright.process.steep.SteepModel;
 import piecewright.style.SteepSchedule;
 
@@ -27,6 +27,10 @@ final class SteepFollower {
     private static final int LOOK_MINUTES = 30;
     /** Judgement: minutes to fill again, to drain and weigh, to spread; as the plan's. */
     private static final int WORK_MINUTES = 15;
+    /** Judgement: no lot chits more than so many times as fast as believed; saves foreseeing the early soaks. */
+    private static final double MOST_CHIT_RATIO = 2;
+    /** Judgement: nobody moves an act for less. */
+    private static final int UNNOTICED_MINUTES = 15;
 
     private final Script script;
     private final UnderWay piece;
@@ -36,6 +40,7 @@ final class SteepFollower {
     private int soaks;
     private int drainedMinute;
     private double weighedFraction;
+    private double rateRatio = 1;
 
     SteepFollower(Script script, UnderWay piece) {
         this.script = script;
@@ -50,18 +55,17 @@ final class SteepFollower {
     }
 
     void follow() {
-        for (Line line : planned()) {
+        for (Line line : script.steep()) {
             if (line.visit().kind() == ActKind.SOAK) {
-                if (soaks >= steep.fewestImmersions() && weighedFraction >= aimFraction - ENOUGH_FRACTION) break;
-                piece.walkTo(line.minute());
+                if (soaks >= steep.fewestImmersions() && isEnough()) break;
+                piece.walkTo(soakMinute(line));
                 soak(line);
             } else {
-                piece.walkTo(line == lastDrain() && soaks > 1 ? drainMinute(line) : line.minute());
+                piece.walkTo(drainMinute(line));
                 drain(line);
             }
         }
-        double shortOf = Math.max(steep.acceptable().lowFraction(), aimFraction - SHORT_FRACTION);
-        for (int extra = 0; extra < MOST_EXTRA && weighedFraction < shortOf; extra++) {
+        for (int extra = 0; extra < MOST_EXTRA && isShort(); extra++) {
             if (!soakAgain()) break;
         }
         checkMoisture();
@@ -69,13 +73,40 @@ final class SteepFollower {
         if (heaps.isEmpty() || !new HeapFollower(script, piece).follow(heaps.get(0), drainedMinute)) cast();
     }
 
-    private List<Line> planned() {
-        List<Line> lines = new ArrayList<>();
-        for (Line line : script.lines()) {
-            if (line.visit().kind() == ActKind.HEAP || line.visit().kind() == ActKind.FLOOR) break;
-            lines.add(line);
-        }
-        return lines;
+    /** Whether the grain is as wet as the plan wants it, or nearer to it now than after one more soak. */
+    private boolean isEnough() {
+        if (weighedFraction >= aimFraction - ENOUGH_FRACTION) return true;
+        boolean wouldDo = weighedFraction >= steep.acceptable().lowFraction() + ENOUGH_FRACTION;
+        return wouldDo && aimFraction - weighedFraction <= soakedAgain() - aimFraction;
+    }
+
+    /** Whether the last weigh-in asks for one more soak. */
+    private boolean isShort() {
+        return weighedFraction < aimFraction - SHORT_FRACTION && !isEnough();
+    }
+
+    /** Drained moisture after one more soak, by what the weights told so far. */
+    private double soakedAgain() {
+        return weighedFraction + script.pace().gainFraction(soaks, rateRatio);
+    }
+
+    /** When to soak again: as planned, or sooner where the grain is warmer than believed and would rest too long. */
+    private int soakMinute(Line line) {
+        if (soaks == 0) return line.minute();
+        double meanC = (piece.now().grainC() + piece.ahead(line.minute()).grainC()) / 2;
+        int longest = drainedMinute + minutes(script.rules().restSlip(meanC).softHours());
+        if (line.minute() <= longest + UNNOTICED_MINUTES) return line.minute();
+        int sooner = script.moments().last(drainedMinute + minutes(Rules.REST_SHORTEST_HOURS), longest, WORK_MINUTES);
+        if (sooner == Moments.NEVER) return line.minute();
+        Line drain = drains.get(Math.min(soaks, drains.size() - 1));
+        int under = Math.max(0, drain.minute() - sooner - longestMinutes());
+        return under < line.minute() - longest ? sooner : line.minute();
+    }
+
+    /** How long the soak that begins next may last without harm. */
+    private int longestMinutes() {
+        double waterC = script.blueprint().setup().fillC();
+        return minutes(script.rules().immersionSlip(soaks + 1, waterC).softHours());
     }
 
     private void soak(Line line) {
@@ -100,22 +131,78 @@ final class SteepFollower {
         Met met = piece.meet(visit);
         weighedFraction = 1 - dryKg / met.weighedKg();
         drainedMinute = met.minute();
+        if (soaks <= drains.size()) rateRatio = script.pace().rateRatio(soaks - 1, weighedFraction);
     }
 
-    /** When to end the last planned soak: moved inside its window by as much as the weigh-in before it was off. */
+    /**
+     * When to end a planned soak: as planned; the last one moved by as much as the weights so far ask, and any sooner
+     * where chitted grain would be under too long.
+     */
     private int drainMinute(Line line) {
+        int start = piece.minute();
+        int most = start
+                + minutes(script.rules()
+                        .immersionSlip(soaks, piece.now().grainC())
+                        .softHours());
+        int wished = line == lastDrain() && soaks > 1 ? wishedMinute(line) : line.minute();
+        if (wished == line.minute() && !isUnderTooLong(wished)) return wished;
+        int longest = Math.max(most, line.minute());
+        while (longest > start + LOOK_MINUTES && isUnderTooLong(longest)) longest -= LOOK_MINUTES;
+        int until = nearest(start + LOOK_MINUTES, Math.min(wished, longest), longest);
+        if (until == Moments.NEVER) return line.minute();
+        int soon = line == lastDrain() ? castable(start + LOOK_MINUTES, until) : until;
+        return soon == Moments.NEVER ? until : soon;
+    }
+
+    /** The last moment in a span at which the steep can be drained so that it is cast before its roots mat. */
+    private int castable(int fromMinute, int untilMinute) {
+        int at = untilMinute;
+        while (at != Moments.NEVER && at >= fromMinute) {
+            int cast = script.moments().next(at + minutes(Rules.LAST_REST_SHORTEST_HOURS), WORK_MINUTES);
+            boolean ripe = piece.ahead(at).steep().chitRatio() >= script.ripe();
+            if (!ripe
+                    || cast - at
+                            <= minutes(Practice.CASTING.softHours(piece.now().grainC()))) return at;
+            at = script.moments().last(fromMinute, at - WORK_MINUTES, WORK_MINUTES);
+        }
+        return Moments.NEVER;
+    }
+
+    /** The end of the last soak that the weights so far ask for. */
+    private int wishedMinute(Line line) {
         double expected =
                 drains.get(drains.size() - 2).act().expect().moisture().wetBasisFraction();
-        if (Math.abs(weighedFraction - expected) < SHORT_FRACTION) return line.minute();
-        int earliest =
-                Moments.minute(script.blueprint().origin(), line.act().window().earliest());
-        int latest =
-                Moments.minute(script.blueprint().origin(), line.act().window().latest());
-        int wished = line.minute() + minutes(missingHours(weighedFraction) - missingHours(expected));
-        wished = Math.max(piece.minute() + LOOK_MINUTES, Math.max(earliest, Math.min(latest, wished)));
-        int until = script.moments().next(wished, WORK_MINUTES);
-        if (until > latest) until = script.moments().last(piece.minute() + LOOK_MINUTES, latest, WORK_MINUTES);
-        return until == Moments.NEVER ? line.minute() : until;
+        if (Math.abs(weighedFraction - expected) < ENOUGH_FRACTION) return line.minute();
+        double longerHours = missingHours(weighedFraction, rateRatio) - missingHours(expected, 1);
+        return Math.max(piece.minute() + LOOK_MINUTES, line.minute() + minutes(longerHours));
+    }
+
+    /** Whether corns that have chitted, or will meanwhile, would be under water too long by then. */
+    private boolean isUnderTooLong(int untilMinute) {
+        double before = piece.now().steep().chitRatio();
+        double mostPerHour = MOST_CHIT_RATIO
+                * script.blueprint()
+                        .setup()
+                        .models()
+                        .metabolism()
+                        .chitPerHour(piece.now().grainC());
+        if (!SteepModel.chitted(before + mostPerHour * (untilMinute - piece.minute()) / 60)) return false;
+        PieceState then = piece.ahead(untilMinute);
+        double after = then.steep().chitRatio();
+        if (!SteepModel.chitted(after)) return false;
+        double hours = (untilMinute - piece.minute()) / 60.0;
+        double share = (after - Math.max(before, SteepModel.CHITTED_AT_RATIO)) / Math.max(1e-9, after - before);
+        double underHours = SteepModel.chitted(before) ? hours : share * hours;
+        return underHours > Practice.CHITTED_UNDER_WATER.softHours(then.grainC());
+    }
+
+    /** The moment nearest to the wished one at which somebody is there; NEVER if there is none. */
+    private int nearest(int fromMinute, int wishedMinute, int untilMinute) {
+        int wished = Math.max(fromMinute, Math.min(untilMinute, wishedMinute));
+        int next = script.moments().next(wished, WORK_MINUTES);
+        int last = script.moments().last(fromMinute, wished, WORK_MINUTES);
+        if (next > untilMinute) return last;
+        return last == Moments.NEVER || next - wished <= wished - last ? next : last;
     }
 
     /** First moment somebody is there once so many hours are over, earlier where the grain would be under too long. */
@@ -125,10 +212,7 @@ final class SteepFollower {
                 ? Practice.CHITTED_UNDER_WATER.softHours(grainC)
                 : script.rules().immersionSlip(Math.max(2, soaks + 1), grainC).softHours();
         int shortest = start + minutes(Rules.LATER_SOAK_SHORTEST_HOURS);
-        int longest = start + minutes(mostHours);
-        int wished = Math.max(shortest, Math.min(longest, start + minutes(Math.min(mostHours, wishedHours))));
-        int until = script.moments().next(wished, WORK_MINUTES);
-        return until <= longest ? until : script.moments().last(shortest, longest, WORK_MINUTES);
+        return nearest(shortest, start + minutes(Math.min(mostHours, wishedHours)), start + minutes(mostHours));
     }
 
     /** One more soak, as soon as somebody is there and until somebody is; false when nobody can. */
@@ -136,7 +220,7 @@ final class SteepFollower {
         int start = script.moments().next(drainedMinute + minutes(Rules.REST_SHORTEST_HOURS), WORK_MINUTES);
         Slip rest = script.rules().restSlip(piece.now().grainC());
         if ((start - drainedMinute) / 60.0 > rest.hardHours()) return false;
-        int until = attended(start, missingHours(weighedFraction));
+        int until = attended(start, missingHours(weighedFraction, rateRatio));
         if (until == Moments.NEVER) return false;
         piece.walkTo(start);
         soaks++;
@@ -147,9 +231,10 @@ final class SteepFollower {
         return true;
     }
 
-    /** Hours of one more soak by the plan's own belief of the lot, from a moisture as weighed. */
-    private double missingHours(double fromFraction) {
-        SteepModel believed = script.blueprint().setup().models().steep();
+    /** Hours of one more soak of a lot that drinks so many times as fast as the plan believes, from a weighed moisture. */
+    private double missingHours(double fromFraction, double ratio) {
+        SteepModel told = script.blueprint().setup().models().steep();
+        SteepModel believed = new SteepModel(told.rateRatio() * ratio, told.startChitRatio(), told.parameters());
         double weighedRatio = fromFraction / (1 - fromFraction);
         double aimRatio = aimFraction / (1 - aimFraction);
         double coreRatio = weighedRatio - believed.filledOuterRatio();
@@ -160,9 +245,9 @@ final class SteepFollower {
 
     private void checkMoisture() {
         double fraction = piece.now().mass().moisture().wetBasisFraction();
-        if (fraction < steep.acceptable().lowFraction())
+        if (fraction < steep.acceptable().lowFraction() - UnderWay.UNNOTICED_FRACTION)
             piece.breach(lastDrain().id(), Fault.TOO_DRY, Severity.SOFT);
-        if (fraction > steep.acceptable().highFraction())
+        if (fraction > steep.acceptable().highFraction() + UnderWay.UNNOTICED_FRACTION)
             piece.breach(lastDrain().id(), Fault.TOO_WET, Severity.SOFT);
     }
 
@@ -186,8 +271,9 @@ final class SteepFollower {
     }
 
     private boolean mayWait(Line floor, int at) {
-        double hours = (floor.minute() - at) / 60.0;
-        return hours > 0 && hours < Practice.CASTING.softHours(piece.now().grainC());
+        if (floor.minute() <= at) return false;
+        double ripeHours = (floor.minute() - Math.max(piece.ripe().atMinutes(), drainedMinute)) / 60;
+        return ripeHours < Practice.CASTING.softHours(piece.now().grainC());
     }
 
     private void checkCasting(Line floor, int at) {

@@ -1,12 +1,15 @@
 package piecewright.ensemble;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.random.RandomGenerator;
 import piecewright.ensemble.Breach.Severity;
+import piecewright.ensemble.Script.Line;
 import piecewright.plan.ActKind;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Simulation.Passing;
@@ -17,16 +20,30 @@ import piecewright.process.steep.SteepModel;
 
 /** The piece while somebody follows a plan through one reality: scratch space of one run, mutable, used by one thread. */
 final class UnderWay {
-    /** Judgement: half an hour before the kiln; {@code StridesTest} holds it against the five minutes of the reference. */
+    /** Judgement: half an hour before the heat; {@code RehearsalTest} holds it against the five minutes of the reference. */
     private static final double STRIDE_HOURS = 0.5;
-    /** Judgement: a quarter of an hour in the kiln; the same test. */
-    private static final double KILN_STRIDE_HOURS = 0.25;
+    /** Judgement: a quarter of an hour in couch and kiln; the same test. A pile near its peak takes the reference's step. */
+    private static final double HEATED_STRIDE_HOURS = 0.25;
+
+    /** Judgement: from here on a pile's heat is cut within minutes, °C. */
+    private static final double STIFF_C = 40;
+
+    private static final Set<PhaseKind> HEATED =
+            EnumSet.of(PhaseKind.COUCHING, PhaseKind.COOLING, PhaseKind.DRYING, PhaseKind.CURING);
+
     /** Judgement: a drained weigh-in errs by half a point of moisture. */
     private static final double DRAIN_SD_FRACTION = 0.005;
     /** Judgement: a quarter of an hour over a limit harms nothing. */
     private static final double UNNOTICED_HOURS = 0.25;
+    /** Judgement: nor does half a point of moisture beyond what the style accepts; nobody can tell the difference. */
+    static final double UNNOTICED_FRACTION = 0.005;
+    /** Judgement: nor a twentieth of the acrospire. */
+    static final double UNNOTICED_GROWTH_RATIO = 0.05;
     /** Judgement: moisture at the break, where the exhaust is no longer saturated; practice. */
     private static final double BREAK_FRACTION = 0.23;
+
+    /** Judgement: nobody counts corns so well that the last half percent of a chit's way matters. */
+    private static final double RIPE_RATIO = 0.995;
 
     private final Script script;
     private final Reality reality;
@@ -37,8 +54,11 @@ final class UnderWay {
     private final Crossing ripe;
     private final Crossing grown;
     private final Crossing broken = new Crossing(-BREAK_FRACTION);
+    private final Pile pile = new Pile();
+    private Crossing dry = new Crossing(0);
     private PieceState now;
     private Passing passing = Passing.none();
+    private Passing foreseen = Passing.none();
     private int minute;
     private int sinceMinute;
     private double degreeHours;
@@ -52,7 +72,7 @@ final class UnderWay {
         this.now = reality.raw();
         this.minute = script.lines().get(0).minute();
         this.sinceMinute = minute;
-        this.ripe = new Crossing(script.ripe());
+        this.ripe = new Crossing(RIPE_RATIO * script.ripe());
         this.grown = new Crossing(script.endOfGrowth().growthRatio());
     }
 
@@ -63,17 +83,34 @@ final class UnderWay {
             minute = Math.max(minute, untilMinute);
             return;
         }
-        boolean heated = passing.kind() == PhaseKind.DRYING || passing.kind() == PhaseKind.CURING;
-        double strideMinutes = 60 * (heated ? KILN_STRIDE_HOURS : STRIDE_HOURS);
         double from = minute;
         while (untilMinute - from > 1e-6) {
-            double step = Math.min(strideMinutes, untilMinute - from);
+            double step = Math.min(strideMinutes(now), untilMinute - from);
             PieceState before = now;
             now = stage.get().step(before, from / 60, step / 60);
             watch(before, from, step);
             from += step;
         }
         minute = Math.max(minute, untilMinute);
+    }
+
+    private double strideMinutes(PieceState state) {
+        if (!HEATED.contains(passing.kind())) return 60 * STRIDE_HOURS;
+        boolean stiff = passing.kind() == PhaseKind.COUCHING && state.grainC() > STIFF_C;
+        return 60 * (stiff ? Stage.STEP_HOURS : HEATED_STRIDE_HOURS);
+    }
+
+    /** What the piece is foreseen to be if the present phase runs until that minute; nothing happens. */
+    PieceState ahead(int untilMinute) {
+        if (foreseen.expected().isEmpty()) return now;
+        PieceState then = now;
+        double from = minute;
+        while (untilMinute - from > 1e-6) {
+            double step = Math.min(strideMinutes(then), untilMinute - from);
+            then = foreseen.expected().get().step(then, from / 60, step / 60);
+            from += step;
+        }
+        return then;
     }
 
     private void watch(PieceState before, double from, double step) {
@@ -83,7 +120,9 @@ final class UnderWay {
         grown.rose(before.growth().growthRatio(), now.growth().growthRatio(), from, to);
         if (passing.kind() == PhaseKind.DRYING || passing.kind() == PhaseKind.CURING) {
             broken.rose(-moisture(before), -moisture(now), from, to);
+            dry.rose(-moisture(before), -moisture(now), from, to);
         }
+        pile.saw(passing.kind(), before.grainC(), now.grainC(), from, to);
         boolean drowning = passing.kind() == PhaseKind.IMMERSION
                 && SteepModel.chitted(before.steep().chitRatio());
         if (drowning) chittedHours += step / 60;
@@ -101,9 +140,8 @@ final class UnderWay {
         double waterKg = reality.sprinklingKg(
                 visit, before, passing, script.endOfGrowth().visit().at());
         now = reality.acted(visit, before, waterKg);
-        PieceState found = visit.kind() == ActKind.DEROOT ? now : before;
-        Met here = new Met(visit, minute, found, weighed(visit, found), meanC());
-        met.put(visit.id(), here);
+        Met here = record(visit, before);
+        foreseen = reality.foreseen(visit, foreseen);
         passing = reality.after(visit, passing);
         if (passing.expected().isPresent() && piecewright.plan.search.UnderWay.bounds(visit.kind())) {
             now = passing.expected().get().entered(now);
@@ -111,6 +149,32 @@ final class UnderWay {
         sinceMinute = minute;
         degreeHours = 0;
         chittedHours = 0;
+        return here;
+    }
+
+    /** The piece is turned in the air, and loses so many kelvin. */
+    void cool(double lossK) {
+        now = now.withGrainC(now.grainC() - lossK);
+    }
+
+    /** Keeps somebody at the oven with the piece until that minute, and leaves it so. */
+    Met meetAtTheOven(Visit visit, PieceState out, int untilMinute) {
+        PieceState in = now;
+        now = out;
+        Met here = record(visit, in);
+        passing = Passing.none();
+        foreseen = Passing.none();
+        minute = untilMinute;
+        sinceMinute = minute;
+        return here;
+    }
+
+    /** The piece as the act begins; after it for the last one. */
+    private Met record(Visit visit, PieceState before) {
+        List<Line> lines = script.lines();
+        PieceState found = lines.get(lines.size() - 1).id().equals(visit.id()) ? now : before;
+        Met here = new Met(visit, minute, found, weighed(visit, found), meanC());
+        met.put(visit.id(), here);
         return here;
     }
 
@@ -173,6 +237,28 @@ final class UnderWay {
     /** Share of its weight the piece lost per hour in the last step. */
     double lossPerHour() {
         return lossPerHour;
+    }
+
+    RandomGenerator luck() {
+        return luck;
+    }
+
+    Reality reality() {
+        return reality;
+    }
+
+    Pile pile() {
+        return pile;
+    }
+
+    /** Watches from now on for the malt to be so dry, wet basis. */
+    void watchFor(double moistureFraction) {
+        dry = new Crossing(-moistureFraction);
+    }
+
+    /** When it was as dry as was watched for. */
+    Crossing dry() {
+        return dry;
     }
 
     Crossing chitted() {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import piecewright.learn.Priors;
 import piecewright.plan.Blueprint;
 import piecewright.plan.KilnDoubt;
 import piecewright.plan.PlanRequest;
@@ -29,9 +30,14 @@ public final class WhatHelps {
     private static final double KNOWN_RATIO = 1.01;
 
     private static final Map<Doubt, Double> MEASURED_SD = new EnumMap<>(Map.of(
-            Doubt.STEEP_RATE, SOAKED_SD,
-            Doubt.AIR_FLOW, KilnDoubt.MEASURED_LN_RATIO,
-            Doubt.RAW_MOISTURE, METERED_SD));
+            Doubt.STEEP_RATE,
+            SOAKED_SD,
+            Doubt.AIR_FLOW,
+            KilnDoubt.MEASURED_LN_RATIO,
+            Doubt.BOX_LOSS,
+            Priors.TESTED_BOX_LOSS_SD,
+            Doubt.RAW_MOISTURE,
+            METERED_SD));
 
     private final Planner planner;
     private final Instant asOf;
@@ -58,19 +64,20 @@ public final class WhatHelps {
     /** What measuring makes of the plan; empty where it tells nothing new. */
     public Optional<Help> measured(Doubt doubt, Blueprint blueprint, Belief belief) {
         double sd = MEASURED_SD.getOrDefault(doubt, Double.POSITIVE_INFINITY);
-        if (belief.sd(doubt) <= sd * KNOWN_RATIO) return Optional.empty();
-        return soft(blueprint, belief.known(doubt, sd)).map(soft -> new Help.Measured(doubt, soft));
+        boolean matters =
+                doubt != Doubt.BOX_LOSS || blueprint.setup().couching().isPresent();
+        if (!matters || belief.sd(doubt) <= sd * KNOWN_RATIO) return Optional.empty();
+        return Optional.of(new Help.Measured(doubt, soft(blueprint, belief.known(doubt, sd))));
     }
 
     /** What a change makes of the plan; empty where it leaves none. */
     public Optional<Help> arranged(Change change, Blueprint blueprint, Belief belief) {
         PlanRequest wish = new Changed(blueprint.request()).by(change);
         if (!(planner.plan(wish) instanceof PlanResult.Planned planned)) return Optional.empty();
-        return soft(planner.blueprint(wish, planned.plan()), belief).map(soft -> new Help.Arranged(change, soft));
+        return Optional.of(new Help.Arranged(change, soft(planner.blueprint(wish, planned.plan()), belief)));
     }
 
-    private Optional<Double> soft(Blueprint blueprint, Belief belief) {
-        return Ensemble.of(blueprint, asOf)
-                .map(ensemble -> ensemble.sureness(belief, members).verdict().softFraction());
+    private double soft(Blueprint blueprint, Belief belief) {
+        return Ensemble.of(blueprint, asOf).sureness(belief, members).verdict().softFraction();
     }
 }

@@ -21,7 +21,8 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
 
     /** The same heater with its air as weighings found it. */
     public Heater withMeasuredAirFlowM3PerHour(double measuredM3PerHour) {
-        HotAir measured = new HotAir(air.range(), measuredM3PerHour, true, air.powerW(), air.lossWPerK());
+        HotAir measured =
+                new HotAir(air.range(), measuredM3PerHour, true, air.powerW(), air.lossWPerK(), air.openFlame());
         return new Heater(name, place, measured, trayAreaM2, control);
     }
 
@@ -31,9 +32,25 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
      * @param flowMeasured true once two weighings calibrated it
      * @param powerW heating power, W, more than 0
      * @param lossWPerK heat lost through the walls, W/K, 0 or more
+     * @param openFlame whether the fumes of a flame pass through the grain
      */
     public record HotAir(
-            TemperatureRange range, double airFlowM3PerHour, boolean flowMeasured, double powerW, double lossWPerK) {
+            TemperatureRange range,
+            double airFlowM3PerHour,
+            boolean flowMeasured,
+            double powerW,
+            double lossWPerK,
+            boolean openFlame) {
+        /** Heat without fumes in it. */
+        public HotAir(
+                TemperatureRange range,
+                double airFlowM3PerHour,
+                boolean flowMeasured,
+                double powerW,
+                double lossWPerK) {
+            this(range, airFlowM3PerHour, flowMeasured, powerW, lossWPerK, false);
+        }
+
         public HotAir {
             Objects.requireNonNull(range);
             if (!(airFlowM3PerHour > 0)) {
@@ -44,7 +61,7 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
         }
 
         public HotAir withAirFlowM3PerHour(double changedM3PerHour) {
-            return new HotAir(range, changedM3PerHour, flowMeasured, powerW, lossWPerK);
+            return new HotAir(range, changedM3PerHour, flowMeasured, powerW, lossWPerK, openFlame);
         }
     }
 

@@ -26,4 +26,9 @@ public enum ActKind {
     public String key() {
         return name().toLowerCase(java.util.Locale.ROOT);
     }
+
+    /** Whether a thermometer goes into a heap at it. */
+    public boolean looksIntoAHeap() {
+        return this == LOOK || this == CHECK;
+    }
 }

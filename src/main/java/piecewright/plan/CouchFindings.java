@@ -9,6 +9,7 @@ import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.process.couch.CouchCurve;
 import piecewright.process.couch.Ignition;
+import piecewright.process.couch.SeedLife;
 
 /** What a person should know about the hot couch of a plan. One method per finding. */
 final class CouchFindings {
@@ -22,9 +23,11 @@ final class CouchFindings {
     private static final double SOURS_ABOVE_FRACTION = 0.42;
 
     private final Couching couching;
+    private final double germinatingFraction;
 
-    CouchFindings(Couching couching) {
+    CouchFindings(Couching couching, double germinatingFraction) {
         this.couching = couching;
+        this.germinatingFraction = germinatingFraction;
     }
 
     List<Finding> of(Course course) {
@@ -35,8 +38,9 @@ final class CouchFindings {
         CouchCurve curve =
                 windows.curve(packed).until(windows.hours(broken.visit().at()));
         forecast(windows, curve, broken, findings);
-        marginal(packed, broken, windows, findings);
+        heats(packed, broken, windows, findings);
         maySour(packed, curve, findings);
+        alive(packed, curve, findings);
         return findings;
     }
 
@@ -50,11 +54,18 @@ final class CouchFindings {
                 broken.before().couch().indexHours()));
     }
 
-    private void marginal(Station packed, Station broken, CouchWindows windows, List<Finding> findings) {
+    private void alive(Station packed, CouchCurve curve, List<Finding> findings) {
+        double moisture = packed.after().mass().moisture().wetBasisFraction();
+        double alive = SeedLife.aliveFraction(germinatingFraction, curve, moisture);
+        findings.add(new Finding.CornsAlive("couch.break", alive));
+    }
+
+    private void heats(Station packed, Station broken, CouchWindows windows, List<Finding> findings) {
         double airC = meanAirC(
                 windows.hours(packed.visit().at()), windows.hours(broken.visit().at()));
-        double ratio = new Ignition(couching.model()).sizeRatio(packed.after(), airC);
-        if (ratio < Ignition.RELIABLE_RATIO) findings.add(new Finding.CouchMarginal("couch.pack", ratio, airC));
+        Ignition ignition = new Ignition(couching.model());
+        double ratio = ignition.sizeRatio(packed.after(), airC);
+        findings.add(new Finding.CouchHeats("couch.pack", ignition.outlook(packed.after(), airC), ratio, airC));
     }
 
     private double meanAirC(double fromHours, double untilHours) {

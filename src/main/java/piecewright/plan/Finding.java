@@ -8,6 +8,7 @@ import java.util.Optional;
 import piecewright.assess.LotJudgement.MouldRisk;
 import piecewright.assess.Reason;
 import piecewright.assess.Verdict;
+import piecewright.process.couch.Ignition.Outlook;
 import piecewright.quantity.Moisture;
 
 /** Something a person should know beside a good plan: figures only; the sentences are made in {@code text}. */
@@ -202,6 +203,55 @@ public sealed interface Finding {
         }
     }
 
+    /** This immersion lasts longer than the longest that is usual in water so warm. */
+    record LongSoak(String about, Duration lasts, double longestUsualHours, double waterC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** The piece leaves the steep over-wet. */
+    record OverWet(String about, Moisture moisture) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /**
+     * The style allows a wet couch and the plan has none.
+     *
+     * @param why why a heap was not worth making; one that helps was simply not needed
+     * @param expected what it would have been like
+     * @param limitC its middle was not to get warmer, °C
+     */
+    record NoWetCouch(String about, Heaping.Worth why, Heaping.Expected expected, double limitC) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
+    /** This heater burns fuel whose fumes pass through the grain. */
+    record OpenFlame(String about, String heater) implements Finding {
+        /** Source: FDA, Compliance Policy Guide 578.500: action level of N-nitrosodimethylamine in barley malt, 10 ppb. */
+        public static final double NDMA_LEVEL_UG_PER_KG = 10;
+
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** How many of the corns still live when the hot couch is broken. */
+    record CornsAlive(String about, double aliveFraction) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.NOTE;
+        }
+    }
+
     /**
      * What the wet couch is expected to do.
      *
@@ -225,11 +275,11 @@ public sealed interface Finding {
         }
     }
 
-    /** The pile is only so many times the least that heats itself: it may stay cold. */
-    record CouchMarginal(String about, double sizeRatio, double airC) implements Finding {
+    /** Whether the pile will heat itself: it is so many times the least that does with its air so warm. */
+    record CouchHeats(String about, Outlook outlook, double sizeRatio, double airC) implements Finding {
         @Override
         public Severity severity() {
-            return Severity.WARNING;
+            return outlook == Outlook.WILL_HEAT ? Severity.NOTE : Severity.WARNING;
         }
     }
 

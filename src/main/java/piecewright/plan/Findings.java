@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import piecewright.assess.LotJudge;
 import piecewright.assess.LotJudgement.MouldRisk;
@@ -29,6 +31,11 @@ final class Findings {
     /** Judgement: a point of steep-out moisture is worth a word. */
     private static final double OFF_TARGET_FRACTION = 0.01;
 
+    /** Judgement: a tenth of a point of colour nobody measures twice alike. */
+    private static final double UNSEEN_EBC = 0.1;
+    /** Judgement: nobody can tell a quarter of an hour. */
+    private static final Duration WORTH_A_WORD = Duration.ofMinutes(15);
+
     private final PlanRequest request;
     private final Setup setup;
     private final PlanEffects effects;
@@ -49,11 +56,14 @@ final class Findings {
         moistureGuessed(findings);
         learned(findings);
         wetCouch(course, findings);
+        findings.addAll(new SteepFindings(setup).of(course));
+        openFlame(findings);
         water(findings);
         floor(course, findings);
         pastFreeWindow(acts, findings);
         offStyle(course, findings);
-        setup.couching().ifPresent(couching -> findings.addAll(new CouchFindings(couching).of(course)));
+        double germinating = setup.models().metabolism().germinatingFraction();
+        setup.couching().ifPresent(couching -> findings.addAll(new CouchFindings(couching, germinating).of(course)));
         attendedHeat(acts, findings);
         rampsItself(acts, findings);
         ovenDoubt(course, findings);
@@ -163,16 +173,21 @@ final class Findings {
     }
 
     private static void pastFreeWindow(List<Act> acts, List<Finding> findings) {
+        Set<String> told = findings.stream()
+                .filter(finding -> finding instanceof Finding.LongSoak)
+                .map(Finding::about)
+                .collect(Collectors.toSet());
         for (Act act : acts) {
             Duration by = Duration.between(act.window().latest(), act.startsAt());
-            if (by.toMinutes() > 0) findings.add(new Finding.PastFreeWindow(act.id(), by));
+            if (by.compareTo(WORTH_A_WORD) >= 0 && !told.contains(act.id()))
+                findings.add(new Finding.PastFreeWindow(act.id(), by));
         }
     }
 
     private void offStyle(Course course, List<Finding> findings) {
         EbcRange colour = setup.style().finish().colour();
         double ebc = course.finished().kiln().colourEbc();
-        if (!colour.contains(ebc)) {
+        if (ebc < colour.lowEbc() - UNSEEN_EBC || ebc > colour.highEbc() + UNSEEN_EBC) {
             findings.add(new Finding.OffStyle("style", Quantity.COLOUR_EBC, ebc, colour.lowEbc(), colour.highEbc()));
         }
         double out = steepOut(course).before().mass().moisture().wetBasisFraction();
@@ -220,6 +235,14 @@ final class Findings {
                     .ifPresent(setC -> findings.add(
                             new Finding.RampsItself(act.id(), drying.dryer().name(), setC, act.startsAt())));
         }
+    }
+
+    private void openFlame(List<Finding> findings) {
+        Outfit.Drying drying = setup.outfit().drying();
+        Stream.of(drying.dryer(), drying.curer())
+                .distinct()
+                .filter(heater -> heater.air().openFlame())
+                .forEach(heater -> findings.add(new Finding.OpenFlame("kiln.load", heater.name())));
     }
 
     private void attendedHeat(List<Act> acts, List<Finding> findings) {

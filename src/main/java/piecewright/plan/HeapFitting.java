@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import piecewright.house.House;
 import piecewright.house.InsulatedBox;
 import piecewright.plan.Heaping.Expected;
+import piecewright.plan.Heaping.Worth;
 import piecewright.plan.Outfit.Growing;
 import piecewright.process.GrainMass;
 import piecewright.process.Metabolism;
@@ -68,6 +69,13 @@ final class HeapFitting {
         return places;
     }
 
+    private static Worth worth(WetCouchSchedule schedule, double airC, double riseK, double bedC) {
+        if (bedC > COOL_BED_C) return Worth.BED_IS_WARM;
+        if (riseK < WORTH_RISE_K) return Worth.TOO_LITTLE_GRAIN;
+        if (airC + riseK < bedC + WORTH_RISE_K) return Worth.PLACE_IS_COLD;
+        return airC + riseK + Heap.CORE_OVER_MEAN_K > schedule.warmestCoreC() ? Worth.TOO_WARM : Worth.HELPS;
+    }
+
     private Heaping heaping(WetCouchSchedule schedule, String where, String place, Heap heap, double bedC) {
         double airC = rooms.meanC(place);
         double moisture = mass.moisture().wetBasisFraction();
@@ -77,10 +85,7 @@ final class HeapFitting {
                     Math.min(airC + riseK, schedule.warmestCoreC()), moisture, CHITTING_GROWTH_RATIO);
             riseK = heap.steadyRiseK(heatW, mass.dryMatterKg());
         }
-        boolean helps = bedC <= COOL_BED_C
-                && riseK >= WORTH_RISE_K
-                && airC + riseK >= bedC + WORTH_RISE_K
-                && airC + riseK + Heap.CORE_OVER_MEAN_K <= schedule.warmestCoreC();
-        return new Heaping(schedule, where, heap, rooms.at(place), new Expected(airC, riseK, helps));
+        Expected expected = new Expected(airC, riseK, bedC, worth(schedule, airC, riseK, bedC));
+        return new Heaping(schedule, where, heap, rooms.at(place), expected);
     }
 }

@@ -25,9 +25,32 @@ public record Heaping(WetCouchSchedule schedule, String where, Heap heap, Surrou
     /**
      * @param airC mean of its air, °C
      * @param riseK how far its mean gets over that once it chits, K
-     * @param helps whether it is worth heaping: cool enough to want the warmth, large enough to make it, safe to leave
+     * @param bedC mean of the air the piece chits in otherwise, °C
+     * @param worth whether it is worth heaping, or why not
      */
-    public record Expected(double airC, double riseK, boolean helps) {}
+    public record Expected(double airC, double riseK, double bedC, Worth worth) {
+        public boolean helps() {
+            return worth == Worth.HELPS;
+        }
+
+        /** The warmest its middle gets, °C. */
+        public double coreC() {
+            return airC + riseK + Heap.CORE_OVER_MEAN_K;
+        }
+    }
+
+    /** Whether a heap is worth making. */
+    public enum Worth {
+        HELPS,
+        /** The bed is warm enough: corns chit soon by themselves. */
+        BED_IS_WARM,
+        /** So little grain makes too little warmth. */
+        TOO_LITTLE_GRAIN,
+        /** Where it could lie is colder than where the bed is. */
+        PLACE_IS_COLD,
+        /** Its middle would get warmer than is allowed. */
+        TOO_WARM
+    }
 
     /** No part of its mean may get warmer, for its core is warmer still, °C. */
     public double warmestMeanC() {

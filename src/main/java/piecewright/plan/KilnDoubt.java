@@ -27,7 +27,7 @@ public final class KilnDoubt {
 
     /** The slow kiln's air. */
     public static HotAir slow(HotAir air) {
-        return new HotAir(air.range(), slowFlowM3PerHour(air), air.flowMeasured(), air.powerW(), air.lossWPerK());
+        return air.withAirFlowM3PerHour(slowFlowM3PerHour(air));
     }
 
     /** Parameters of the slow kiln. */

@@ -59,12 +59,7 @@ public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying
 
         /** The air of a heater with its vents half shut, as for curing. */
         public static HotAir vented(HotAir open) {
-            return new HotAir(
-                    open.range(),
-                    open.airFlowM3PerHour() * CURE_FLOW_RATIO,
-                    open.flowMeasured(),
-                    open.powerW(),
-                    open.lossWPerK());
+            return open.withAirFlowM3PerHour(open.airFlowM3PerHour() * CURE_FLOW_RATIO);
         }
 
         /** The curer's air while it cures. */

@@ -4,12 +4,15 @@ import java.util.Optional;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
+import piecewright.process.KilnState;
+import piecewright.process.PieceState;
 import piecewright.process.Stage;
 import piecewright.process.couch.HotCouch;
 import piecewright.process.germination.Cover;
 import piecewright.process.germination.FloorBed;
 import piecewright.process.germination.WetHeap;
 import piecewright.process.germination.WitherBed;
+import piecewright.process.kiln.EnzymeSurvival;
 import piecewright.process.kiln.KilnStage;
 import piecewright.process.steep.AirRest;
 import piecewright.process.steep.Bath;
@@ -78,9 +81,19 @@ public final class Phases {
                 setup.outfit().withering().areaM2());
     }
 
+    /** A pile that heats itself, and what its heat costs the enzymes. */
     private Stage couch() {
         Couching couching = setup.couching().orElseThrow();
-        return new HotCouch(couching.model(), couching.air());
+        Stage couch = new HotCouch(couching.model(), couching.air());
+        EnzymeSurvival enzymes = new EnzymeSurvival(setup.models().kiln().enzymes());
+        return (start, atHours, stepHours) -> {
+            PieceState end = couch.step(start, atHours, stepHours);
+            KilnState before = start.kiln();
+            double kept = enzymes.survivingFraction(
+                    (start.grainC() + end.grainC()) / 2, start.mass().moisture().wetBasisFraction(), stepHours);
+            return end.withKiln(
+                    new KilnState(before.colourEbc(), kept * before.diastaticFraction(), before.smmFraction()));
+        };
     }
 
     /** Spread thin as for a wither; what came out of a hot couch grows no more. */

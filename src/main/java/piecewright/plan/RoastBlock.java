@@ -108,7 +108,8 @@ public final class RoastBlock {
                 written.steps(course, malt, new RoastMinutes.Ends(inOven(), longer, Duration.ofMinutes(minutes()))));
     }
 
-    private static PieceState mixed(PieceState before, PieceState roasted, double share) {
+    /** Malt of which a share, [0, 1], went through the roast and the rest did not. */
+    public static PieceState mixed(PieceState before, PieceState roasted, double share) {
         GrainMass from = before.mass();
         GrainMass to = roasted.mass();
         KilnState pale = before.kiln();

@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.assess.LotJudge;
 import piecewright.grain.GrainLot;
 import piecewright.plan.Outfit.Growing;
 import piecewright.process.GrainMass;
@@ -89,7 +90,7 @@ public final class SetupMaker {
             double aim = request.style().steep().targetFraction();
             GrainMass cast = new GrainMass(dryKg, wetKg, wetKg * aim / (1 - aim));
             return new HeapFitting(request.house(), rooms, taught.growth(), models.metabolism(), cast)
-                    .choose(wet, chosen.growing(), parameters);
+                    .choose(wet.coolerByK(LotJudge.effects(lot).coolerK()), chosen.growing(), parameters);
         });
         return new Setup(request.style(), assumed, models, chosen, air, new Setup.Heaps(couching, heaping), dryKg);
     }

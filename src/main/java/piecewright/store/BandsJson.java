@@ -18,9 +18,9 @@ final class BandsJson {
 
     static void add(Sureness sureness, ZoneId zone, ObjectNode root) {
         ObjectNode plan = (ObjectNode) root.get("plan");
-        sureness.figure(Figure.MALT_KG).ifPresent(band -> put(plan, "finishedMaltKg", band, 3));
-        sureness.figure(Figure.SCALE_MALT_KG).ifPresent(band -> put(plan, "scaleMaltKg", band, 3));
-        sureness.figure(Figure.COLOUR_EBC).ifPresent(band -> put(plan, "colourEbc", band, 2));
+        put(plan, "finishedMaltKg", sureness, Figure.MALT_KG, 3);
+        put(plan, "scaleMaltKg", sureness, Figure.SCALE_MALT_KG, 3);
+        put(plan, "colourEbc", sureness, Figure.COLOUR_EBC, 2);
         for (JsonNode node : plan.get("acts")) {
             Optional<ActBands> bands = sureness.act(node.get("id").stringValue());
             bands.ifPresent(found -> add(found, zone, (ObjectNode) node));
@@ -53,11 +53,15 @@ final class BandsJson {
             change.put("what", help(help));
             change.put("softWindowsFraction", PlanJson.rounded(help.softFraction(), 3));
         });
-        sureness.figure(Figure.STEEP_OUT_FRACTION)
-                .ifPresent(band -> put(node, "steepOutMoistureWetBasisFraction", band, 4));
-        sureness.figure(Figure.ACROSPIRE_FRACTION).ifPresent(band -> put(node, "acrospireFraction", band, 3));
-        sureness.figure(Figure.END_MOISTURE_FRACTION)
-                .ifPresent(band -> put(node, "endMoistureWetBasisFraction", band, 4));
+        put(node, "steepOutMoistureWetBasisFraction", sureness, Figure.STEEP_OUT_FRACTION, 4);
+        put(node, "acrospireFraction", sureness, Figure.ACROSPIRE_FRACTION, 3);
+        put(node, "couchPeakC", sureness, Figure.COUCH_PEAK_C, 1);
+        put(node, "couchIndexHours", sureness, Figure.COUCH_INDEX_HOURS, 1);
+        put(node, "stewMinutes", sureness, Figure.STEW_MINUTES, 0);
+        put(node, "roastMinutes", sureness, Figure.ROAST_MINUTES, 1);
+        put(node, "roastedC", sureness, Figure.ROASTED_C, 1);
+        put(node, "endMoistureWetBasisFraction", sureness, Figure.END_MOISTURE_FRACTION, 4);
+        put(node, "diastaticFraction", sureness, Figure.DIASTATIC_FRACTION, 3);
         for (Milestone milestone : Milestone.values()) {
             sureness.milestone(milestone).ifPresent(at -> put(node, key(milestone) + "At", at, zone));
         }
@@ -72,6 +76,11 @@ final class BandsJson {
 
     private static String key(Enum<?> constant) {
         return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** Nothing where plans of this kind have no such figure. */
+    private static void put(ObjectNode node, String key, Sureness sureness, Figure figure, int decimals) {
+        sureness.figure(figure).ifPresent(band -> put(node, key, band, decimals));
     }
 
     private static void put(ObjectNode node, String key, Band band, int decimals) {

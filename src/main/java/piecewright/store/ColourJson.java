@@ -3,6 +3,7 @@ package piecewright.store;
 import java.util.Locale;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.EnzymeBand;
 import piecewright.colour.RoastSolver;
 import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
@@ -68,6 +69,11 @@ public final class ColourJson {
         node.put("cureHours", cured.cureHours());
         node.put("colourEbc", cured.colourEbc());
         node.put("diastaticFraction", cured.diastaticFraction());
+        EnzymeBand enzymes = EnzymeBand.of(cured.diastaticFraction());
+        node.putArray("diastaticFractionBand")
+                .add(enzymes.lowFraction())
+                .add(cured.diastaticFraction())
+                .add(enzymes.highFraction());
     }
 
     public String write() {

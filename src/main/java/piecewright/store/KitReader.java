@@ -87,6 +87,7 @@ final class KitReader {
                 "flowMeasured",
                 "powerW",
                 "lossWPerK",
+                "openFlame",
                 "trayAreaM2",
                 "holdsSetPoint",
                 "rampsItself",
@@ -107,8 +108,14 @@ final class KitReader {
         boolean flowMeasured = block.has("flowMeasured") && block.trueOrFalse("flowMeasured");
         double powerW = block.number("powerW", 10, 50_000);
         double lossWPerK = block.number("lossWPerK", 0, 200);
+        boolean openFlame = block.has("openFlame") && block.trueOrFalse("openFlame");
         return block.make(() -> new Heater.HotAir(
-                new TemperatureRange(holdsC[0], holdsC[1]), airFlowM3PerHour, flowMeasured, powerW, lossWPerK));
+                new TemperatureRange(holdsC[0], holdsC[1]),
+                airFlowM3PerHour,
+                flowMeasured,
+                powerW,
+                lossWPerK,
+                openFlame));
     }
 
     private static Heater.HeatControl control(JsonBlock block) throws StoreException {

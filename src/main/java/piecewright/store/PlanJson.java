@@ -17,6 +17,8 @@ import piecewright.plan.InnerSchedule;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Phase;
 import piecewright.plan.Plan;
+import piecewright.process.couch.CouchProbe;
+import piecewright.process.couch.Ignition.Outlook;
 import piecewright.text.Wording;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -87,7 +89,7 @@ public final class PlanJson {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
         var reasons = root.putArray("obstacles");
-        obstacles.forEach(obstacle -> reasons.addObject().put("text", wording.obstacle(obstacle)));
+        obstacles.forEach(obstacle -> write(obstacle, reasons.addObject()));
         var helps = root.putArray("remedies");
         remedies.forEach(remedy -> helps.addObject().put("text", remedy));
         return JsonText.write(root);
@@ -123,7 +125,13 @@ public final class PlanJson {
         act.setting().depthCm().ifPresent(depthCm -> node.put("depthCm", rounded(depthCm, 1)));
         act.setting().limitC().ifPresent(limitC -> node.put("limitC", rounded(limitC, 1)));
         act.setting().gateFraction().ifPresent(gate -> node.put("gateMoistureWetBasisFraction", rounded(gate, 4)));
-        write(act.expect(), node.putObject("expect"));
+        ObjectNode expect = node.putObject("expect");
+        write(act.expect(), expect);
+        if (act.kind().looksIntoAHeap()) {
+            double meanC = act.expect().grainC();
+            expect.put("middleProbeC", rounded(CouchProbe.MIDDLE.readingC(meanC), 1));
+            expect.put("bottomProbeC", rounded(CouchProbe.BOTTOM.readingC(meanC), 1));
+        }
         act.inner().ifPresent(inner -> write(act, inner, node.putObject("inner")));
         node.put("whatToDo", wording.whatToDo(act));
         node.put("lookFor", wording.lookFor(act));
@@ -172,7 +180,16 @@ public final class PlanJson {
         node.put("moistureUntil", rounded(phase.moistureUntil().wetBasisFraction(), 4));
     }
 
+    private void write(Obstacle obstacle, ObjectNode node) {
+        if (obstacle instanceof Obstacle.CouchTooSmall) node.put("outlook", Outlook.WILL_NOT.key());
+        node.put("text", wording.obstacle(obstacle));
+    }
+
     private void write(Finding finding, ObjectNode node) {
+        if (finding instanceof Finding.CouchHeats heats) {
+            node.put("outlook", heats.outlook().key());
+            node.put("sizeRatio", rounded(Math.min(100, heats.sizeRatio()), 2));
+        }
         node.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
         node.put("about", finding.about());
         node.put("text", wording.finding(finding));

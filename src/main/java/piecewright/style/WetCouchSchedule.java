@@ -17,4 +17,9 @@ public record WetCouchSchedule(double depthCm, double warmestCoreC, HoursRange h
         if (!(depthCm > 0)) throw new IllegalArgumentException("depthCm must be above 0: " + depthCm);
         if (!(hours.highHours() > 0)) throw new IllegalArgumentException("hours must end above 0: " + hours);
     }
+
+    /** The same with its core kept so much cooler, K, 0 or more. */
+    public WetCouchSchedule coolerByK(double coolerK) {
+        return new WetCouchSchedule(depthCm, warmestCoreC - coolerK, hours);
+    }
 }

@@ -35,7 +35,7 @@ final class ActWords {
     /** What the thermometer should read where it sticks, and when to spread the pile. */
     private String couch(Act act, double limitC) {
         String limit = Phrases.say("set.limit", quantities.temperature(limitC));
-        if (act.kind() != ActKind.CHECK && act.kind() != ActKind.LOOK) return limit;
+        if (!act.kind().looksIntoAHeap()) return limit;
         double meanC = act.expect().grainC();
         return Phrases.say(
                         "set.probe",

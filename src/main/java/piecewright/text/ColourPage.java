@@ -5,6 +5,7 @@ import java.util.Locale;
 import piecewright.colour.ColourReach;
 import piecewright.colour.Cure.Couch;
 import piecewright.colour.Cure.Cured;
+import piecewright.colour.EnzymeBand;
 import piecewright.colour.RoastSolver.Roasted;
 import piecewright.colour.Swatch;
 import piecewright.quantity.Units;
@@ -38,11 +39,14 @@ public final class ColourPage {
 
     private String sentence(ColourReach reach) {
         if (reach instanceof ColourReach.Reached reached) {
+            EnzymeBand enzymes = EnzymeBand.of(reached.cured().diastaticFraction());
             return Phrases.say(
                     "colour.by-cure",
                     cure(reached.cured()),
                     quantities.colour(reached.band().lowEbc()),
                     quantities.colour(reached.band().highEbc()),
+                    quantities.percent(enzymes.lowFraction()),
+                    quantities.percent(enzymes.highFraction()),
                     quantities.percent(reached.cured().diastaticFraction()));
         }
         if (reach instanceof ColourReach.OutOfReach out) {

@@ -1,5 +1,6 @@
 package piecewright.text;
 
+import java.time.Duration;
 import java.time.Instant;
 import piecewright.plan.Finding;
 import piecewright.process.couch.Ignition;
@@ -9,6 +10,8 @@ import piecewright.quantity.Moisture;
 final class FindingWords {
     /** A dial this close needs no advice, K. */
     private static final double TRUE_DIAL_K = 1;
+    /** Judgement: with this share of corns alive the piece goes on growing once it is spread. */
+    private static final double GROWS_ON_FRACTION = 0.3;
 
     private final QuantityFormat quantities;
     private final MomentFormat moments;
@@ -92,6 +95,35 @@ final class FindingWords {
                     quantities.colour(f.coolerEbc()),
                     quantities.colour(f.hotterEbc()));
         }
+        return ofTheSteep(finding);
+    }
+
+    private String ofTheSteep(Finding finding) {
+        if (finding instanceof Finding.LongSoak f) {
+            return Phrases.say(
+                    "finding.long-soak",
+                    quantities.time(f.lasts()),
+                    quantities.time(Duration.ofMinutes(Math.round(60 * f.longestUsualHours()))),
+                    quantities.temperature(f.waterC()));
+        }
+        if (finding instanceof Finding.OverWet f) {
+            return Phrases.say("finding.over-wet", quantities.moisture(f.moisture()));
+        }
+        if (finding instanceof Finding.NoWetCouch f) {
+            return Phrases.say(
+                    "finding.no-wet-couch." + Phrases.key(f.why()),
+                    quantities.temperature(f.expected().bedC()),
+                    quantities.temperature(f.expected().airC()),
+                    quantities.temperatureStep(f.expected().riseK()),
+                    quantities.temperature(f.expected().coreC()),
+                    quantities.temperature(f.limitC()));
+        }
+        if (finding instanceof Finding.OpenFlame f) {
+            return Phrases.say(
+                    "finding.open-flame",
+                    f.heater(),
+                    Long.toString(Math.round(Finding.OpenFlame.NDMA_LEVEL_UG_PER_KG)));
+        }
         return ofTheCouch(finding);
     }
 
@@ -116,9 +148,15 @@ final class FindingWords {
                             index,
                             quantities.temperature(Ignition.CAUGHT_C));
         }
-        if (finding instanceof Finding.CouchMarginal f) {
+        if (finding instanceof Finding.CouchHeats f) {
             return Phrases.say(
-                    "finding.couch-marginal", quantities.percent(f.sizeRatio()), quantities.temperature(f.airC()));
+                    "finding.couch-heats." + f.outlook().key(),
+                    quantities.percent(f.sizeRatio()),
+                    quantities.temperature(f.airC()));
+        }
+        if (finding instanceof Finding.CornsAlive f) {
+            String which = f.aliveFraction() > GROWS_ON_FRACTION ? "many" : "few";
+            return Phrases.say("finding.corns-alive." + which, quantities.percent(f.aliveFraction()));
         }
         if (finding instanceof Finding.CouchMayMould f) {
             return Phrases.say(

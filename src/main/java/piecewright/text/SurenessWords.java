@@ -5,7 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleFunction;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Figure;
 import piecewright.ensemble.Help;
@@ -14,13 +17,28 @@ import piecewright.ensemble.Sureness;
 import piecewright.ensemble.TimeBand;
 import piecewright.ensemble.Verdict;
 import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Plan;
+import piecewright.process.couch.Ignition;
 import piecewright.quantity.Moisture;
 
 /** How sure a plan is, in sentences: one short band for each act, one verdict for the whole. */
 public final class SurenessWords {
     /** Judgement: an act that takes place this often needs no word about it. */
     private static final double NEARLY_ALWAYS_FRACTION = 0.95;
+
+    /** Where a thermometer is read. */
+    private static final Set<ActKind> READ = EnumSet.of(ActKind.LOOK, ActKind.CHECK, ActKind.BREAK);
+    /** Where nobody counts corns any more. */
+    private static final Set<ActKind> GROWN = EnumSet.of(
+            ActKind.CHECK,
+            ActKind.BREAK,
+            ActKind.STIR,
+            ActKind.RAISE,
+            ActKind.CURE,
+            ActKind.OFF,
+            ActKind.DEROOT,
+            ActKind.ROAST);
 
     private final QuantityFormat quantities;
     private final MomentFormat moments;
@@ -39,7 +57,14 @@ public final class SurenessWords {
                 "sure.act.weight",
                 quantities.scaleMass(bands.weighedKg().p10()),
                 quantities.scaleMass(bands.weighedKg().p90())));
+        if (READ.contains(act.kind())) {
+            words.add(Phrases.say(
+                    "sure.act.grain",
+                    quantities.temperature(bands.grainC().p10()),
+                    quantities.temperature(bands.grainC().p90())));
+        }
         bands.acrospireFraction()
+                .filter(grown -> !GROWN.contains(act.kind()))
                 .ifPresent(grown -> words.add(Phrases.say(
                         "sure.act.acrospire", quantities.percent(grown.p10()), quantities.percent(grown.p90()))));
         TimeBand at = bands.at();
@@ -93,22 +118,33 @@ public final class SurenessWords {
     /** When the grain does by itself what it does, and what comes of it. */
     public String piece(Sureness sureness) {
         List<String> words = new ArrayList<>();
-        for (Milestone milestone : List.of(Milestone.CHIT, Milestone.GROWN, Milestone.BREAK)) {
+        for (Milestone milestone : Milestone.values()) {
+            if (milestone == Milestone.OFF) continue;
             sureness.milestone(milestone)
                     .ifPresent(at -> words.add(Phrases.say(
                             "sure.milestone." + Phrases.key(milestone),
                             moments.moment(at.p10()),
-                            moments.moment(at.p90()))));
+                            moments.moment(at.p90()),
+                            quantities.temperature(Ignition.CAUGHT_C))));
+            if (milestone == Milestone.PEAK) told(sureness, Figure.COUCH_PEAK_C, quantities::temperature, words);
         }
-        sureness.figure(Figure.END_MOISTURE_FRACTION)
-                .ifPresent(end -> words.add(Phrases.say(
-                        "sure.finished.moisture",
-                        quantities.moisture(new Moisture(end.p10())),
-                        quantities.moisture(new Moisture(end.p90())))));
-        sureness.figure(Figure.MALT_KG)
-                .ifPresent(malt -> words.add(
-                        Phrases.say("sure.finished.malt", quantities.mass(malt.p10()), quantities.mass(malt.p90()))));
+        told(sureness, Figure.STEW_MINUTES, this::minutes, words);
+        told(sureness, Figure.ROAST_MINUTES, this::minutes, words);
+        told(sureness, Figure.ROASTED_C, quantities::temperature, words);
+        told(sureness, Figure.END_MOISTURE_FRACTION, end -> quantities.moisture(new Moisture(end)), words);
+        told(sureness, Figure.DIASTATIC_FRACTION, quantities::percent, words);
+        told(sureness, Figure.MALT_KG, quantities::mass, words);
         return String.join(" ", words) + " " + Phrases.say("sure.basis", Integer.toString(sureness.members()));
+    }
+
+    private static void told(Sureness sureness, Figure figure, DoubleFunction<String> written, List<String> words) {
+        sureness.figure(figure)
+                .ifPresent(band -> words.add(Phrases.say(
+                        "sure.figure." + Phrases.key(figure), written.apply(band.p10()), written.apply(band.p90()))));
+    }
+
+    private String minutes(double minutes) {
+        return quantities.time(Duration.ofMinutes(Math.round(minutes)));
     }
 
     private static String hundred(double fraction) {

@@ -3,6 +3,8 @@ package piecewright.ensemble;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.random.RandomGenerator;
 import piecewright.plan.Blueprint;
 import piecewright.plan.ModelParameters;
@@ -21,35 +23,32 @@ final class Followed {
     static final Planner PLANNER = new Planner(ModelParameters.defaults());
 
     /** Scales and eyes that never err. */
-    static final RandomGenerator EXACT = new RandomGenerator() {
-        @Override
-        public long nextLong() {
-            return 0;
-        }
-
-        @Override
-        public double nextDouble() {
-            return 0.5;
-        }
-
-        @Override
-        public double nextGaussian() {
-            return 0;
-        }
-    };
+    static final RandomGenerator EXACT = new Exact();
 
     private Followed() {}
 
+    private static final Map<String, Blueprint> PLANS = new ConcurrentHashMap<>();
+
     /** The demo batch of one of the demo houses. */
     static Blueprint demo(String house) {
+        return demo("pale", house);
+    }
+
+    /** Four kilograms of a style from the demo barley in a demo house, planned once in a test run. */
+    static Blueprint demo(String style, String house) {
+        return PLANS.computeIfAbsent(style + " " + house, key -> of(wish(style, house)));
+    }
+
+    private static PlanRequest wish(String style, String house) {
         try {
             Path data = Path.of("demo-data");
-            return of(new PlanRequest(
-                    StyleLibrary.builtIn().style("pale"),
+            return new PlanRequest(
+                    StyleLibrary.builtIn().style(style),
                     LotFile.read(data.resolve("lots/two-row-barley.json")),
                     HouseFile.read(data.resolve("houses/" + house + ".json")),
-                    new PlanRequest.Amount.FinishedMalt(4),
-                    new PlanRequest.When.ReadyBy(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 3, 1))));
+                    new PlanRequest.Amount.FinishedMalt(house.equals("terrace-kitchen") ? 2.5 : 4),
+                    new PlanRequest.When.ReadyBy(
+                            LocalDate.of(2027, style.equals("pale") ? 5 : 6, 1), LocalDate.of(2027, 3, 1)));
         } catch (StoreException unreadable) {
             throw new AssertionError(unreadable);
         }

@@ -10,14 +10,17 @@ import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
+import piecewright.process.kiln.CoveredStew;
+import piecewright.process.kiln.RoastCourse;
 
 /**
- * Stands in for reality: sphere diffusion in the steep, a layered bed in the kiln, the floor as our own model has it
- * but with this member's rates. One run only, in time order.
+ * Stands in for reality: sphere diffusion in the steep, two nodes in the couch, a layered bed in the kiln, the
+ * floor as our own model has it but with this member's rates. One run only, in time order.
  */
 final class SecondTruth implements Reality {
     private final Reality floor;
     private final SphereSteep steep;
+    private final Optional<Stage> couch;
     private final LayeredKiln kiln;
 
     SecondTruth(Blueprint blueprint, Member member, Instant asOf) {
@@ -25,6 +28,7 @@ final class SecondTruth implements Reality {
         Setup actual = new ActualSetup(blueprint, member, weather).setup();
         this.floor = ModelReality.of(blueprint, member, weather);
         this.steep = new SphereSteep(actual, member);
+        this.couch = actual.couching().map(couching -> new TwoNodeCouch(couching.model(), couching.air()));
         this.kiln = new LayeredKiln(actual, member);
     }
 
@@ -38,6 +42,7 @@ final class SecondTruth implements Reality {
         return switch (visit.kind()) {
             case SOAK -> passing(PhaseKind.IMMERSION, steep.immersion(visit.number()));
             case DRAIN -> passing(PhaseKind.AIR_REST, steep.rest());
+            case PACK -> passing(PhaseKind.COUCHING, couch.orElseThrow());
             case LOAD, RAISE -> passing(PhaseKind.DRYING, kiln.drying(visit.number()));
             case CURE -> passing(PhaseKind.CURING, kiln.curing());
             default -> floor.after(visit, before);
@@ -49,10 +54,25 @@ final class SecondTruth implements Reality {
     }
 
     @Override
+    public Passing foreseen(Visit visit, Passing before) {
+        return floor.after(visit, before);
+    }
+
+    @Override
     public PieceState acted(Visit visit, PieceState before, double waterKg) {
         if (visit.kind() == ActKind.LOAD) kiln.load(before);
         if (visit.kind() == ActKind.STIR || visit.kind() == ActKind.RAISE || visit.kind() == ActKind.CURE) kiln.stir();
         return floor.acted(visit, before, waterKg);
+    }
+
+    @Override
+    public CoveredStew stew() {
+        return floor.stew();
+    }
+
+    @Override
+    public RoastCourse roast() {
+        return floor.roast();
     }
 
     @Override

@@ -13,16 +13,13 @@ class WhatHelpsTest {
 
     private final Blueprint farmhouse = Followed.demo("farmhouse");
     private final Belief belief = Belief.prior(farmhouse);
-    private final Sureness now =
-            Ensemble.of(farmhouse, Followed.AS_OF).orElseThrow().sureness(belief, MEMBERS);
+    private final Sureness now = Ensemble.of(farmhouse, Followed.AS_OF).sureness(belief, MEMBERS);
     private final WhatHelps helps = new WhatHelps(Followed.PLANNER, Followed.AS_OF, MEMBERS);
 
     @Test
     void aTestSoakMakesTheWeightsNarrower() {
         Help help = helps.measured(Doubt.STEEP_RATE, farmhouse, belief).orElseThrow();
-        Sureness soaked = Ensemble.of(farmhouse, Followed.AS_OF)
-                .orElseThrow()
-                .sureness(belief.known(Doubt.STEEP_RATE, 0.1), MEMBERS);
+        Sureness soaked = Ensemble.of(farmhouse, Followed.AS_OF).sureness(belief.known(Doubt.STEEP_RATE, 0.1), MEMBERS);
         assertEquals(soaked.verdict().softFraction(), help.softFraction());
         assertTrue(width(soaked) < 0.8 * width(now), width(soaked) + " " + width(now));
     }
@@ -52,7 +49,7 @@ class WhatHelpsTest {
 
     @Test
     void theSamePlanIsAsSureEachTime() {
-        Sureness again = Ensemble.of(farmhouse, Followed.AS_OF).orElseThrow().sureness(belief, MEMBERS);
+        Sureness again = Ensemble.of(farmhouse, Followed.AS_OF).sureness(belief, MEMBERS);
         assertEquals(now, again);
     }
 }

@@ -49,6 +49,16 @@ class MoistureTest {
         assertEquals(expectedKg, lostRatio / (1 + endRatio), 0.001);
     }
 
+    /** UK maltsters' trade association: 1000 kg of barley at 12 % make 830 kg of malt at 5 %: 0.896 of its dry matter. */
+    @Test
+    void theTradesYieldIsNineTenthsOfTheDryMatter() {
+        Moisture barley = Moisture.ofWetBasisPercent(12);
+        Moisture malt = Moisture.ofWetBasisPercent(5);
+        double yield = 830 * (1 - malt.wetBasisFraction()) / (1000 * (1 - barley.wetBasisFraction()));
+        assertEquals(0.896, yield, 0.01);
+        assertEquals(830, 1000 * (1 - barley.wetBasisFraction()) * 0.896 / (1 - malt.wetBasisFraction()), 1);
+    }
+
     @Test
     void wetterComparesAsMore() {
         assertTrue(Moisture.ofWetBasisPercent(44).compareTo(Moisture.ofWetBasisPercent(43)) > 0);

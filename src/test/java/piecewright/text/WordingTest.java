@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,15 +28,21 @@ import piecewright.grain.GrainKind;
 import piecewright.grain.LotObservations.Sign;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
+import piecewright.plan.Arranging.Choice;
 import piecewright.plan.Caution;
 import piecewright.plan.CheckKind;
 import piecewright.plan.Finding;
+import piecewright.plan.Heaping;
+import piecewright.plan.Heaping.Worth;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Setting;
+import piecewright.process.couch.Ignition.Outlook;
 import piecewright.quantity.Moisture;
 
 class WordingTest {
+    private static final Finding.Chosen.Way IN_THE_SHED = new Finding.Chosen.Way(Setting.at("shed"), 300);
+    private static final Heaping.Expected HEAP = new Heaping.Expected(12, 2.5, 13, Worth.HELPS);
     private static final List<Finding> FINDINGS = List.of(
             new Finding.AirRepeats("house", "garage", START),
             new Finding.Germination("lot", true, 0.91),
@@ -57,7 +64,22 @@ class WordingTest {
             new Finding.HeaterLearned("house", "box kiln", 12.3, 0.2),
             new Finding.CouchForecast("couch.pack", START, START.plusSeconds(7200), 51.2, 10.6),
             new Finding.CouchForecast("couch.pack", Instant.MAX, START.plusSeconds(7200), 43.2, 4.6),
-            new Finding.CouchMarginal("couch.pack", 1.2, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.WILL_HEAT, 2.1, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.MARGINAL, 1.2, 17),
+            new Finding.CouchHeats("couch.pack", Outlook.WILL_NOT, 0.9, 17),
+            new Finding.CornsAlive("couch.break", 0.6),
+            new Finding.CornsAlive("couch.break", 0.01),
+            new Finding.LongSoak("steep-1.drain", Duration.ofHours(13), 10, 15),
+            new Finding.OverWet("steep-3.drain", new Moisture(0.478)),
+            new Finding.NoWetCouch("floor.spread", Worth.BED_IS_WARM, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.TOO_LITTLE_GRAIN, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.PLACE_IS_COLD, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.TOO_WARM, HEAP, 22),
+            new Finding.NoWetCouch("floor.spread", Worth.HELPS, HEAP, 22),
+            new Finding.OpenFlame("kiln.load", "gas drum"),
+            new Finding.WaterTempered("steep-1.soak", 17, 12),
+            new Finding.WaterTempered("steep-1.soak", 5, 12),
+            new Finding.Chosen("floor.spread", Choice.PLACE, IN_THE_SHED, Optional.empty()),
             new Finding.CouchMaySour("couch.pack", Duration.ofHours(41)),
             new Finding.MouldLikely("floor.spread", MouldRisk.HIGH, 0.12),
             new Finding.CouchMayMould("couch.pack", MouldRisk.RAISED, 0.08),

@@ -73,8 +73,8 @@ public final class BatchViewModel {
 
     /** What is known around a batch. */
     public interface Foresight {
-        /** How sure a plan is; empty for plans of which that cannot be told. */
-        Optional<Sureness> of(PlanRequest request, Plan plan);
+        /** How sure a plan is. */
+        Sureness of(PlanRequest request, Plan plan);
 
         /** What the other pieces under way have taken of its house. */
         List<Booking> besides(BatchAtHand batch) throws StoreException;
@@ -118,11 +118,10 @@ public final class BatchViewModel {
         bands.set(Bands.none());
         batch.ifPresent(known -> threads.background().execute(() -> {
             if (shown.get().filter(now -> now == known).isEmpty()) return;
-            Optional<Sureness> sure = foresight.of(known.batch().request(), known.plan());
+            Sureness sure = foresight.of(known.batch().request(), known.plan());
             double sd = known.where().water() instanceof Where.Water.Known water ? water.sdFraction() : 0;
-            Bands found = sure.map(each -> BandWriter.bands(
-                            known.chart(), known.plan(), each, known.where().now(), sd))
-                    .orElse(Bands.none());
+            Bands found = BandWriter.bands(
+                    known.chart(), known.plan(), sure, known.where().now(), sd);
             threads.ui().execute(() -> {
                 if (shown.get().filter(now -> now == known).isPresent()) bands.set(found);
             });

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import piecewright.app.ColourChoice;
 import piecewright.colour.ColourBand;
+import piecewright.colour.EnzymeBand;
 import piecewright.desktop.colour.ColourField.Barred;
 import piecewright.desktop.colour.ColourField.Point;
 import piecewright.desktop.plan.Undoable;
@@ -255,6 +256,7 @@ public final class ColourViewModel {
                     quantities.colour(band.lowEbc()),
                     quantities.colour(band.highEbc()));
         }
+        EnzymeBand enzymes = EnzymeBand.of(now.field().enzymeFraction(at));
         return WindowWords.say(
                 "colour.verdict",
                 hours(at.hours()),
@@ -262,6 +264,8 @@ public final class ColourViewModel {
                 quantities.colour(colourEbc),
                 quantities.colour(band.lowEbc()),
                 quantities.colour(band.highEbc()),
+                quantities.percent(enzymes.lowFraction()),
+                quantities.percent(enzymes.highFraction()),
                 quantities.percent(now.field().enzymeFraction(at)));
     }
 

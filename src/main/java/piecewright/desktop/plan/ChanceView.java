@@ -40,7 +40,6 @@ public final class ChanceView {
         model.workingProperty().addListener((working, before, now) -> busy(patience));
         model.helpingProperty().addListener((helping, before, now) -> busy(patience));
         model.sureProperty().addListener((sure, before, now) -> show());
-        model.untoldProperty().addListener((untold, before, now) -> show());
         show();
     }
 
@@ -85,13 +84,12 @@ public final class ChanceView {
 
     private void show() {
         Optional<Sure> sure = model.sureProperty().get();
-        boolean untold = model.untoldProperty().get();
-        root.setVisible(sure.isPresent() || untold || busy());
+        root.setVisible(sure.isPresent() || busy());
         dots.setVisible(sure.isPresent());
         dots.setManaged(sure.isPresent());
         title.setText(WindowWords.say("chance.title"));
-        words.setText(untold ? WindowWords.say("chance.untold") : "");
-        words.setManaged(untold || sure.isPresent());
+        words.setText("");
+        words.setManaged(sure.isPresent());
         sure.ifPresent(this::tell);
     }
 

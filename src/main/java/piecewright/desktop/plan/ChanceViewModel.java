@@ -17,13 +17,12 @@ public final class ChanceViewModel {
     private final ReadOnlyObjectWrapper<Optional<Sure>> sure = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper helping = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper untold = new ReadOnlyBooleanWrapper();
     private final AtomicInteger latest = new AtomicInteger();
 
     /** The use cases asked. */
     public interface Answers {
-        /** Bands and chance of a plan; empty for a plan of acts nobody knows the rules of. */
-        Optional<Sureness> sure(Drafted drafted);
+        /** Bands and chance of a plan. */
+        Sureness sure(Drafted drafted);
 
         /** The same with what would help; takes longer. */
         Sureness helped(Drafted drafted, Sureness sure);
@@ -60,11 +59,6 @@ public final class ChanceViewModel {
         return helping.getReadOnlyProperty();
     }
 
-    /** True for a plan of which no chance can be told. */
-    public ReadOnlyBooleanProperty untoldProperty() {
-        return untold.getReadOnlyProperty();
-    }
-
     /** Gives up what is being worked out; what is shown stays. */
     public void stop() {
         latest.incrementAndGet();
@@ -75,32 +69,28 @@ public final class ChanceViewModel {
     private void ask(Optional<Drafted> drafted) {
         int ticket = latest.incrementAndGet();
         sure.set(Optional.empty());
-        untold.set(false);
         helping.set(false);
         working.set(drafted.isPresent());
         drafted.ifPresent(shown -> threads.background().execute(() -> {
             if (ticket != latest.get()) return;
-            Optional<Sureness> found = answers.sure(shown);
+            Sureness found = answers.sure(shown);
             threads.ui().execute(() -> {
                 if (ticket == latest.get()) show(shown, found, ticket);
             });
         }));
     }
 
-    private void show(Drafted drafted, Optional<Sureness> found, int ticket) {
+    private void show(Drafted drafted, Sureness bands, int ticket) {
         working.set(false);
-        untold.set(found.isEmpty());
-        sure.set(found.map(each -> new Sure(drafted, each)));
-        found.ifPresent(bands -> {
-            helping.set(true);
-            threads.aside().execute(() -> {
+        sure.set(Optional.of(new Sure(drafted, bands)));
+        helping.set(true);
+        threads.aside().execute(() -> {
+            if (ticket != latest.get()) return;
+            Sureness helped = answers.helped(drafted, bands);
+            threads.ui().execute(() -> {
                 if (ticket != latest.get()) return;
-                Sureness helped = answers.helped(drafted, bands);
-                threads.ui().execute(() -> {
-                    if (ticket != latest.get()) return;
-                    helping.set(false);
-                    sure.set(Optional.of(new Sure(drafted, helped)));
-                });
+                helping.set(false);
+                sure.set(Optional.of(new Sure(drafted, helped)));
             });
         });
     }

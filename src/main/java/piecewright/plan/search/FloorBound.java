@@ -52,9 +52,6 @@ final class FloorBound {
 
     private final Outlook[] outlooks;
 
-    /** Growth since casting at each later candidate, by class of moisture; ends where nothing longer is worth it. */
-    private record Outlook(double[][] grownRatio, double[] wettestFraction) {}
-
     /**
      * What can end a wither, by places after its start.
      *
@@ -151,33 +148,35 @@ final class FloorBound {
         if (goal == space.stops().floor()) return 0;
         Outlook outlook = outlook(at);
         double[] grown = outlook.grownRatio()[row];
+        double low = growth.acceptable().lowFraction();
         double least = Double.POSITIVE_INFINITY;
-        TimeGrid grid = space.grid();
-        for (int to = grid.nextCoarse(at + 1); to - at < grown.length; to = grid.nextCoarse(to + 1)) {
-            double grownTo = growthRatio + grown[to - at] + SAFE_GROWTH_RATIO;
-            if (grownTo < growth.acceptable().lowFraction() - FloorLegs.WITHER_GROWTH_RATIO) continue;
-            if (beds.growing().costMinutes(at, to) < least)
-                least = Math.min(least, leastTo(at, to, grownTo, wetAs(row, outlook.wettestFraction()[to - at])));
+        for (int i = 0; i < grown.length; i++) {
+            double grownTo = growthRatio + grown[i] + SAFE_GROWTH_RATIO;
+            if (grownTo < low - FloorLegs.WITHER_GROWTH_RATIO) continue;
+            if (outlook.withers()[i] < least) {
+                double wet = wetAs(row, outlook.wettestFraction()[i]);
+                least = Math.min(least, outlook.withers()[i] + fromWither(outlook.ats()[i], grownTo, wet));
+            }
+            if (grownTo >= low && outlook.loads()[i] < least) {
+                double far = Math.min(grownTo, growth.acrospireFraction());
+                least = Math.min(least, outlook.loads()[i] + space.rules().growthAtTheEnd(far));
+            }
         }
         return least;
     }
 
-    private double leastTo(int at, int to, double grownTo, double moistureFraction) {
+    /** Turnings from casting to a candidate and spreading to wither there; infinite if it cannot be. */
+    private double toWither(int at, int to, double turning) {
         Stops stops = space.stops();
-        double turning = beds.growing().costMinutes(at, to);
-        if (turning == Double.POSITIVE_INFINITY) return turning;
-        double least = Double.POSITIVE_INFINITY;
-        if (growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to)) {
-            least = turning + space.stepCostMinutes(at, stops.wither(), to) + fromWither(to, grownTo, moistureFraction);
-        }
-        int ends = stops.growthEnds();
-        if (grownTo >= growth.acceptable().lowFraction() && greenPacks && space.canBegin(ends, to)) {
-            double far = Math.min(grownTo, growth.acrospireFraction());
-            double loads =
-                    turning + space.rules().growthAtTheEnd(far) + space.stepCostMinutes(at, ends, to) + greenLoad(to);
-            least = Math.min(least, loads);
-        }
-        return least;
+        boolean may = growth.wither().highHours() > 0 && goal >= stops.wither() && space.canBegin(stops.wither(), to);
+        return may ? turning + space.stepCostMinutes(at, stops.wither(), to) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Turnings from casting to a candidate, ending growth there and all after it at least; infinite if it cannot be. */
+    private double toLoad(int at, int to, double turning) {
+        int ends = space.stops().growthEnds();
+        boolean may = greenPacks && space.canBegin(ends, to);
+        return may ? turning + space.stepCostMinutes(at, ends, to) + greenLoad(to) : Double.POSITIVE_INFINITY;
     }
 
     private double greenLoad(int at) {
@@ -354,26 +353,23 @@ final class FloorBound {
         Grain fullest = new Grain(ratio, ratio, ratio, 0, 2, Rules.CAST_GROWTH_RATIO, 1, warmC);
         BedWalk walk = new BedWalk(FloorLegs.floorSetting(space.setup()), fullest, grid.minute(at));
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
-        double[][] grown = new double[moistureClasses.length][end - at];
-        double[] moisture = new double[end - at];
+        Outlook.Gathered exits = new Outlook.Gathered(moistureClasses.length, end - at);
+        double[] grown = new double[moistureClasses.length];
         int latest = Integer.MAX_VALUE;
-        int to = grid.nextCoarse(at + 1);
-        int last = at;
-        for (; to < end && grid.minute(to) < latest; to = grid.nextCoarse(to + 1)) {
-            Grain before = walk.grain();
+        for (int to = grid.nextCoarse(at + 1); to < end && grid.minute(to) < latest; to = grid.nextCoarse(to + 1)) {
+            double before = walk.grain().growthRatio();
             walk.to(grid.minute(to));
-            double step = walk.grain().growthRatio() - before.growthRatio();
-            for (int row = 0; row < grown.length; row++) {
-                grown[row][to - at] =
-                        grown[row][last - at] + step * slower(row, walk.grain().moistureFraction());
+            double grew = walk.grain().growthRatio();
+            double wet = walk.grain().moistureFraction();
+            for (int row = 0; row < grown.length; row++) grown[row] += (grew - before) * slower(row, wet);
+            double turning = beds.growing().costMinutes(at, to);
+            if (turning < Double.POSITIVE_INFINITY) {
+                exits.add(to, toWither(at, to, turning), toLoad(at, to, turning), wet, grown);
             }
-            moisture[to - at] = walk.grain().moistureFraction();
-            last = to;
-            boolean canLoad = walk.grain().growthRatio() >= growth.acrospireFraction();
-            if (canLoad && latest == Integer.MAX_VALUE) latest = grid.minute(to) + LATEST_MINUTES;
+            if (grew >= growth.acrospireFraction() && latest == Integer.MAX_VALUE)
+                latest = grid.minute(to) + LATEST_MINUTES;
         }
-        for (int row = 0; row < grown.length; row++) grown[row] = Arrays.copyOf(grown[row], last - at + 1);
-        return new Outlook(grown, moisture);
+        return exits.outlook();
     }
 
     /** No piece is cast warmer, °C. */

@@ -71,20 +71,32 @@ final class SteepBound {
     }
 
     private void sweep(int stop, int rank) {
-        TimeGrid grid = space.grid();
-        int at = grid.coarseAt(rank);
-        double[] again = new double[rankFrom(grid.minute(at) + LONGEST_STEEP_MINUTES) - rank];
-        Arrays.fill(again, Double.POSITIVE_INFINITY);
+        double[] again = open(rank);
         double[] any = again;
-        if (space.canBegin(stop, at)) {
-            boolean soak = space.stops().kind(stop) == ActKind.SOAK;
+        boolean soak = space.stops().kind(stop) == ActKind.SOAK;
+        if (space.canBegin(stop, space.grid().coarseAt(rank))) {
             if (more(stop)) passOn(stop, rank, again, toCast);
-            any = again.clone();
+            if (!soak) any = again.clone();
             if (!soak && mayCast(stop)) cast(rank, any);
         }
-        toCast[stop][rank] = any;
-        toCastAgain[stop][rank] = again;
-        lateFromHere[stop][rank] = fromHere(rank, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+        toCast[stop][rank] = trimmed(any);
+        toCastAgain[stop][rank] = soak ? toCast[stop][rank] : trimmed(again);
+        lateFromHere[stop][rank] = fromHere(rank, toCastAgain[stop][rank]);
+    }
+
+    /** Costs of castings so many coarse candidates later, none known yet. */
+    private double[] open(int rank) {
+        double[] open =
+                new double[rankFrom(space.grid().minute(space.grid().coarseAt(rank)) + LONGEST_STEEP_MINUTES) - rank];
+        Arrays.fill(open, Double.POSITIVE_INFINITY);
+        return open;
+    }
+
+    /** The same without the end that is out of reach. */
+    private static double[] trimmed(double[] costs) {
+        int end = costs.length;
+        while (end > 0 && costs[end - 1] == Double.POSITIVE_INFINITY) end--;
+        return end == costs.length ? costs : Arrays.copyOf(costs, end);
     }
 
     private boolean more(int stop) {
@@ -93,18 +105,16 @@ final class SteepBound {
     }
 
     private void sweepHeaped(int stop, int rank) {
-        TimeGrid grid = space.grid();
-        int at = grid.coarseAt(rank);
-        double[] again = new double[rankFrom(grid.minute(at) + LONGEST_STEEP_MINUTES) - rank];
-        Arrays.fill(again, Double.POSITIVE_INFINITY);
+        double[] again = open(rank);
         double[] any = again;
-        if (space.canBegin(stop, at)) {
+        boolean soak = space.stops().kind(stop) == ActKind.SOAK;
+        if (space.canBegin(stop, space.grid().coarseAt(rank))) {
             if (more(stop)) passOn(stop, rank, again, toHeapCast);
-            any = again.clone();
-            if (space.stops().kind(stop) == ActKind.DRAIN && mayCast(stop)) heapAndCast(rank, any);
+            if (!soak) any = again.clone();
+            if (!soak && mayCast(stop)) heapAndCast(rank, any);
         }
-        toHeapCast[stop][rank] = any;
-        heapedFromHere[stop][rank] = fromHere(rank, space.stops().kind(stop) == ActKind.SOAK ? any : again);
+        toHeapCast[stop][rank] = trimmed(any);
+        heapedFromHere[stop][rank] = fromHere(rank, trimmed(soak ? any : again));
     }
 
     private void heapAndCast(int rank, double[] least) {

@@ -24,7 +24,12 @@ public final class Ignition {
     public enum Outlook {
         WILL_HEAT,
         MARGINAL,
-        WILL_NOT
+        WILL_NOT;
+
+        /** The word used in files: lower case with hyphens. */
+        public String key() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
     }
 
     /**

@@ -24,6 +24,15 @@ public record EnzymeParameters(
     /** Judgement: no anchor is wetter. */
     public static final double WETTEST_PERCENT = 45;
 
+    /** The same where heat destroys so many times as fast, above 0. */
+    public EnzymeParameters withLossRatio(double changedRatio) {
+        return new EnzymeParameters(
+                new Arrhenius(loss.ratePerHour() * changedRatio, loss.activationJPerMol(), loss.referenceK()),
+                moisturePerPercent,
+                referencePercent,
+                wettestPercent);
+    }
+
     public static EnzymeParameters defaults() {
         return new EnzymeParameters(
                 new Arrhenius(LOSS_PER_HOUR, LOSS_J_PER_MOL, LOSS_AT_K),

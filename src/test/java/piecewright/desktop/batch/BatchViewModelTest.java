@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -19,7 +20,10 @@ import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.ensemble.Figure;
+import piecewright.ensemble.Milestone;
 import piecewright.ensemble.Sureness;
+import piecewright.ensemble.Verdict;
 import piecewright.journal.Entry;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
@@ -34,6 +38,14 @@ import piecewright.text.DisplayUnits;
 
 /** A piece under way without a toolkit. */
 class BatchViewModelTest {
+    private static final Sureness UNTOLD = new Sureness(
+            1,
+            List.of(),
+            new EnumMap<>(Milestone.class),
+            new EnumMap<>(Figure.class),
+            new Verdict(1, 1, Optional.empty()),
+            Optional.empty());
+
     private static final DisplayUnits UNITS = DisplayUnits.metric();
     private static final Instant SOAKED = DemoPlan.plan().startsAt();
     private static final Instant NOW = SOAKED.plus(Duration.ofHours(1));
@@ -51,8 +63,8 @@ class BatchViewModelTest {
     /** Knows of no other pieces and no chances. */
     private static final class Nothing implements BatchViewModel.Foresight {
         @Override
-        public Optional<Sureness> of(PlanRequest request, Plan plan) {
-            return Optional.empty();
+        public Sureness of(PlanRequest request, Plan plan) {
+            return UNTOLD;
         }
 
         @Override

@@ -65,7 +65,7 @@ class ChanceViewModelTest {
         private final HowSure how = new HowSure(ModelParameters.defaults());
 
         @Override
-        public Optional<Sureness> sure(Drafted drafted) {
+        public Sureness sure(Drafted drafted) {
             return how.chances(
                     drafted.wish().request(), drafted.plan(), Instant.parse("2027-03-01T08:00:00Z"), MEMBERS);
         }
@@ -126,14 +126,6 @@ class ChanceViewModelTest {
         assertFalse(model.workingProperty().get());
         work();
         assertEquals(Optional.empty(), model.sureProperty().get());
-    }
-
-    @Test
-    void aStewedMaltSaysThatItsChanceIsNotTold() throws Exception {
-        wish.change(wish.wishProperty().get().withStyle(StyleLibrary.builtIn().style("munich")));
-        work();
-        boolean planned = wish.currentProperty().get();
-        assertEquals(planned, model.untoldProperty().get());
     }
 
     /** The edges are those the ensemble found at each act. */

@@ -135,7 +135,8 @@ class QuickFormsTest {
         Heap heap = seed % 2 == 0
                 ? new Heap(0.06, 0.8)
                 : Heap.wrapped(setup.models().growth(), cast(setup).mass(), 0.25);
-        return new Heaping(schedule, "shed", heap, setup.air().floor(), new Heaping.Expected(12, 2, true));
+        return new Heaping(
+                schedule, "shed", heap, setup.air().floor(), new Heaping.Expected(12, 2, 12, Heaping.Worth.HELPS));
     }
 
     private static PieceState cast(Setup setup) {
