@@ -58,13 +58,18 @@ public final class Drafting {
         record Unreadable(String sentence) implements Answer {}
     }
 
-    /** Changes that were planned and found to help; may take seconds. */
+    /** Changes that were planned and found to help; may take seconds. Those that leave the other batches alone come first. */
     public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
-        return new Remedies(planner).against(request, obstacles);
+        Remedies remedies = new Remedies(planner);
+        List<Remedy> apart = remedies.against(request.beside(List.of()), obstacles).stream()
+                .filter(remedy -> others.leavesAlone(remedy.request(), remedy.plan(), request.besides()))
+                .toList();
+        return apart.isEmpty() && !request.besides().isEmpty() ? remedies.against(request, obstacles) : apart;
     }
 
     /**
-     * The plan of a wish with the tests of lot and kit that nobody made yet.
+     * The plan of a wish with the tests of lot and kit that nobody made yet; as if it were alone where it meets no other
+     * batch so.
      *
      * @param checksFrom no test before then, by the house's clock
      */
@@ -73,10 +78,20 @@ public final class Drafting {
             MakePlan.Extras extras = new MakePlan.Extras(asked.colourEbc(), Set.of(), Optional.of(checksFrom));
             ReadWish alone = ReadWish.of(asked.wish());
             List<Booking> taken = others.takenHere(alone.request().house(), asked.besides());
-            MakePlan.Made made = make.of(alone.withRequest(alone.request().beside(taken)), extras);
-            return new Answer.Read(made.wish(), made.result());
+            MakePlan.Made made = make.of(alone, extras);
+            boolean apart = made.result()
+                    .match(
+                            planned -> others.leavesAlone(made.wish().request(), planned.plan(), taken),
+                            notPossible -> true);
+            if (apart) return new Answer.Read(beside(made.wish(), taken), made.result());
+            MakePlan.Made among = make.of(beside(alone, taken), extras);
+            return new Answer.Read(among.wish(), among.result());
         } catch (StoreException unreadable) {
             return new Answer.Unreadable(String.valueOf(unreadable.getMessage()));
         }
+    }
+
+    private static ReadWish beside(ReadWish wish, List<Booking> taken) {
+        return wish.withRequest(wish.request().beside(taken));
     }
 }

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import piecewright.house.House;
 import piecewright.plan.Agenda;
+import piecewright.plan.Availability.Stretch;
 import piecewright.plan.Booking;
 import piecewright.plan.ModelParameters;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.plan.Planner;
 import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
@@ -48,6 +51,28 @@ public final class OtherBatches {
         List<Booking> bookings = new ArrayList<>();
         for (UnderWay batch : underWay(files)) if (batch.isIn(house)) bookings.add(taken(batch));
         return bookings;
+    }
+
+    /** Whether a plan wants neither hands nor kit while these batches need them. */
+    public boolean leavesAlone(PlanRequest request, Plan plan, List<Booking> taken) {
+        if (taken.isEmpty()) return true;
+        Optional<Booking> own = planner.booking("", request, plan.outcome().rawGrainKg(), plan.acts());
+        return own.isPresent() && taken.stream().noneMatch(booking -> meet(own.get(), booking));
+    }
+
+    private static boolean meet(Booking one, Booking other) {
+        boolean hands =
+                one.hands().stream().anyMatch(mine -> other.hands().stream().anyMatch(theirs -> overlap(mine, theirs)));
+        boolean kit = one.kit().stream()
+                .anyMatch(mine -> other.kit().stream()
+                        .anyMatch(theirs -> mine.kind() == theirs.kind()
+                                && mine.name().equals(theirs.name())
+                                && overlap(mine.stretch(), theirs.stretch())));
+        return hands || kit;
+    }
+
+    private static boolean overlap(Stretch one, Stretch other) {
+        return one.from().isBefore(other.until()) && other.from().isBefore(one.until());
     }
 
     private record UnderWay(Path file, SavedBatch saved, ReadWish wish) {

@@ -3,6 +3,8 @@ package piecewright.desktop;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -10,12 +12,26 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import piecewright.desktop.timeline.PlanTimeline;
 
 /** A plan that is kept, told what happened, and planned anew, in a real window by keyboard alone. */
 @Tag("window")
 class BatchWindowTest {
+    private static final Duration LATE = Duration.ofMinutes(80);
+
     @TempDir
     Path folder;
+
+    /** When an act of the piece that is looked at is planned. */
+    private static Instant act(Screen screen, String id) {
+        return screen.node("timeline", PlanTimeline.class)
+                .chartProperty()
+                .get()
+                .orElseThrow()
+                .act(id)
+                .orElseThrow()
+                .at();
+    }
 
     @Test
     void aKeptPlanIsToldOfALateSoakAndItsRestIsPlannedAnew() {
@@ -27,10 +43,11 @@ class BatchWindowTest {
             screen.focus("keep");
             screen.press(KeyCode.SPACE);
             screen.until(() -> !text(screen, "batch-title").isEmpty());
-            screen.tick("2027-03-13T18:00:00Z");
-            tell(screen, "soak 09:20");
+            screen.tick(act(screen, "steep-1.soak").toString());
+            tell(screen, "soaked");
             screen.until(() -> said(screen).contains("Soak"));
-            tell(screen, "drained 6.5 kg 18:40");
+            screen.tick(act(screen, "steep-1.drain").plus(LATE).toString());
+            tell(screen, "drained 6.5 kg");
             screen.until(() -> said(screen).contains("6.5"));
             screen.picture("batch-light");
             screen.focus("batch-ran-long");
