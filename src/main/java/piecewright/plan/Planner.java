@@ -117,13 +117,19 @@ public final class Planner {
     private Optional<Draft> resimulated(PlanRequest request, Span span, double grainKg, Draft draft) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
         Optional<Setup> setup = setups.of(request, rooms, grainKg, new ArrayList<>());
-        if (setup.isEmpty()) return Optional.empty();
+        if (setup.isEmpty() || !asLongAsSearchedFor(setup.get(), draft.setup())) return Optional.empty();
         double rawC = rawC(setup.get(), rooms);
         Course course =
                 new Simulation(setup.get(), span.origin()).run(draft.timetable(), Searching.raw(setup.get(), rawC));
         return Verification.holds(setup.get(), course)
                 ? Optional.of(new Draft(setup.get(), draft.timetable(), course, draft.bill(), draft.costMinutes()))
                 : Optional.empty();
+    }
+
+    /** Whether stew and roasts keep somebody as long as they did when the timetable was made. */
+    private static boolean asLongAsSearchedFor(Setup now, Setup then) {
+        return StewBlock.of(now).map(StewBlock::minutes).equals(StewBlock.of(then).map(StewBlock::minutes))
+                && RoastBlock.of(now).map(RoastBlock::minutes).equals(RoastBlock.of(then).map(RoastBlock::minutes));
     }
 
     private static double firstGuessKg(Amount amount) {

@@ -68,12 +68,16 @@ class RoastedStylesTest {
     }
 
     private static PlanResult result(String style, String house) {
+        return result(style, house, new PlanRequest.Amount.RawGrain(3.6));
+    }
+
+    private static PlanResult result(String style, String house, PlanRequest.Amount amount) {
         try {
             PlanRequest request = new PlanRequest(
                     style(style),
                     LotFile.read(Path.of("demo-data/lots/two-row-barley.json")),
                     house(house),
-                    new PlanRequest.Amount.RawGrain(3.6),
+                    amount,
                     new PlanRequest.When.StartOn(LocalDate.of(2027, 4, 2)));
             return new Planner(ModelParameters.defaults()).plan(request);
         } catch (StoreException unread) {
@@ -127,6 +131,23 @@ class RoastedStylesTest {
                         || !other.startsAt().isBefore(block.endsAt())
                         || !block.startsAt().isBefore(other.endsAt());
                 assertTrue(apart, key + ": " + block.id() + " and " + other.id());
+            }
+        }
+    }
+
+    /** The amount is settled after the search; a stew that got longer by it must be searched for again. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.5, 2, 2.5, 3, 3.5, 4, 4.5})
+    void theKilnIsLoadedWhenTheStewIsOverWhateverTheAmount(double maltKg) {
+        for (String key : List.of("crystal-light", "crystal-medium")) {
+            PlanResult result = result(key, "terrace-kitchen", new PlanRequest.Amount.FinishedMalt(maltKg));
+            if (!(result instanceof PlanResult.Planned planned)) continue;
+            List<Act> acts = planned.plan().acts();
+            for (int i = 0; i + 1 < acts.size(); i++) {
+                Act act = acts.get(i);
+                Instant next = acts.get(i + 1).startsAt();
+                boolean stews = act.inner().isPresent();
+                assertTrue(!stews || !next.isBefore(act.endsAt()), key + " " + maltKg + " kg: " + act.id());
             }
         }
     }
