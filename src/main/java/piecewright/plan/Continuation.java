@@ -61,7 +61,7 @@ public final class Continuation {
     public PlanResult continued(PlanRequest request, Begun begun) {
         List<Obstacle> obstacles = new ArrayList<>();
         Optional<Bench> bench = bench(request, begun, obstacles);
-        if (bench.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        if (bench.isEmpty()) return notPossible(request, begun, obstacles);
         Begun going = begun;
         for (int overdue = 0; overdue <= MOST_OVERDUE; overdue++) {
             Bench lenient = lenient(bench.get(), going);
@@ -77,6 +77,13 @@ public final class Continuation {
             visits.add(forced.get());
             going = going.withVisits(visits);
         }
+        return notPossible(request, begun, obstacles);
+    }
+
+    private PlanResult notPossible(PlanRequest request, Begun begun, List<Obstacle> obstacles) {
+        boolean alone = !request.besides().isEmpty()
+                && continued(request.beside(List.of()), begun) instanceof PlanResult.Planned;
+        if (alone) obstacles.add(0, Obstacle.HeldByOthers.of(request.besides()));
         return new PlanResult.NotPossible(obstacles);
     }
 

@@ -32,6 +32,10 @@ public sealed interface Obstacle {
         public HeldByOthers {
             batches = List.copyOf(batches);
         }
+
+        static HeldByOthers of(List<Booking> bookings) {
+            return new HeldByOthers(bookings.stream().map(Booking::batch).toList());
+        }
     }
 
     /** Treated seed is poison: no plan, no override. */

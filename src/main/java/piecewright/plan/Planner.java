@@ -77,8 +77,7 @@ public final class Planner {
 
     private PlanResult notPossible(PlanRequest request, List<Obstacle> obstacles) {
         if (!request.besides().isEmpty() && plan(request.beside(List.of())) instanceof PlanResult.Planned) {
-            List<String> others = request.besides().stream().map(Booking::batch).toList();
-            obstacles.add(0, new Obstacle.HeldByOthers(others));
+            obstacles.add(0, Obstacle.HeldByOthers.of(request.besides()));
         }
         return new PlanResult.NotPossible(obstacles);
     }
@@ -128,8 +127,12 @@ public final class Planner {
 
     /** Whether stew and roasts keep somebody as long as they did when the timetable was made. */
     private static boolean asLongAsSearchedFor(Setup now, Setup then) {
-        return StewBlock.of(now).map(StewBlock::minutes).equals(StewBlock.of(then).map(StewBlock::minutes))
-                && RoastBlock.of(now).map(RoastBlock::minutes).equals(RoastBlock.of(then).map(RoastBlock::minutes));
+        return StewBlock.of(now)
+                        .map(StewBlock::minutes)
+                        .equals(StewBlock.of(then).map(StewBlock::minutes))
+                && RoastBlock.of(now)
+                        .map(RoastBlock::minutes)
+                        .equals(RoastBlock.of(then).map(RoastBlock::minutes));
     }
 
     private static double firstGuessKg(Amount amount) {
