@@ -23,6 +23,7 @@ import piecewright.desktop.act.ActSheet;
 import piecewright.desktop.batch.BatchViewModel.Shown;
 import piecewright.desktop.batch.Proposal.Moved;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.desktop.shell.Side;
 import piecewright.desktop.timeline.PlanTimeline;
 import piecewright.text.DisplayUnits;
@@ -256,10 +257,10 @@ public final class BatchView {
         said.getChildren().clear();
         if (reply.outcome() == Reply.Outcome.KEPT) line.clear();
         for (String sentence : reply.sentences()) {
-            said.getChildren().add(new HBox(6, Signs.good(), words("body-2", sentence)));
+            said.getChildren().add(new HBox(6, Signs.good(), Wrapped.words("body-2", sentence)));
         }
         for (String doubt : reply.doubts()) {
-            said.getChildren().add(new HBox(6, Signs.caution(), words("body-2", doubt)));
+            said.getChildren().add(new HBox(6, Signs.caution(), Wrapped.words("body-2", doubt)));
         }
         if (reply.outcome() == Reply.Outcome.KEPT) follow = true;
         FlowPane choices = new FlowPane(6, 6);
@@ -322,9 +323,9 @@ public final class BatchView {
         list.getStyleClass().add("sheet");
         list.setId("batch-moves");
         boolean possible = proposal.chart().isPresent();
-        Label head = words("title", WindowWords.say(possible ? "batch.moves" : "batch.no-plan"));
+        Label head = Wrapped.words("title", WindowWords.say(possible ? "batch.moves" : "batch.no-plan"));
         list.getChildren().add(head);
-        proposal.sentences().forEach(sentence -> list.getChildren().add(words("body", sentence)));
+        proposal.sentences().forEach(sentence -> list.getChildren().add(Wrapped.words("body", sentence)));
         proposal.moves().forEach(move -> list.getChildren().add(row(move)));
         Button keep = button("batch.keep-old", "batch-keep-old", model::keepOld);
         if (possible) {
@@ -347,16 +348,8 @@ public final class BatchView {
         Label arrow = new Label(move.from().isEmpty() ? WindowWords.say("batch.new") : "→");
         FlowPane when = new FlowPane(6, 0, from, arrow, to);
         if (move.from().isEmpty()) when.getChildren().remove(from);
-        VBox row = new VBox(2, words("strong", move.title()), when, words("caption", move.because()));
+        VBox row = new VBox(2, Wrapped.words("strong", move.title()), when, Wrapped.words("caption", move.because()));
         row.getStyleClass().add("move-row");
         return row;
-    }
-
-    private static Label words(String style, String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().addAll(List.of(style));
-        return label;
     }
 }

@@ -12,6 +12,7 @@ import piecewright.desktop.batch.BatchViewModel.Shown;
 import piecewright.desktop.batch.FinishViewModel.Field;
 import piecewright.desktop.batch.FinishViewModel.Typed;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.desktop.shell.NotedField;
 import piecewright.text.WindowWords;
 
@@ -22,7 +23,7 @@ public final class FinishView {
     private final NotedField weight = new NotedField("finish-weight", WindowWords.say("finish.weight"));
     private final NotedField colour = new NotedField("finish-colour", WindowWords.say("finish.colour"));
     private final NotedField note = new NotedField("finish-note", WindowWords.say("finish.note"));
-    private final Label whole = words("body");
+    private final Label whole = Wrapped.words("body");
 
     public FinishView(FinishViewModel model) {
         this.model = model;
@@ -65,11 +66,11 @@ public final class FinishView {
 
     private void show() {
         List<String> told = model.toldProperty().get();
-        Label title = words("title");
+        Label title = Wrapped.words("title");
         root.getChildren().setAll(title);
         if (told.isEmpty()) {
             title.setText(WindowWords.say("finish.title"));
-            Label hint = words("body-2");
+            Label hint = Wrapped.words("body-2");
             hint.setText(WindowWords.say("finish.hint"));
             Button close = new Button(WindowWords.say("finish.close"));
             close.setId("finish-close");
@@ -84,20 +85,12 @@ public final class FinishView {
         VBox sentences = new VBox(8);
         sentences.setId("finish-told");
         for (String sentence : told) {
-            Label words = words("body");
+            Label words = Wrapped.words("body");
             words.setText(sentence);
             sentences.getChildren().add(new HBox(8, Signs.good(), words));
         }
-        Label after = words("caption");
+        Label after = Wrapped.words("caption");
         after.setText(WindowWords.say("finish.after"));
         root.getChildren().addAll(sentences, after);
-    }
-
-    private static Label words(String style) {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

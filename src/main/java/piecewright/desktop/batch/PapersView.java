@@ -16,6 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import piecewright.desktop.batch.PapersViewModel.Paper;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.desktop.shell.NotedField;
 import piecewright.text.WindowWords;
 
@@ -31,8 +32,8 @@ public final class PapersView {
         this.model = model;
         root.getStyleClass().add("sheet");
         root.setId("papers");
-        Label title = words("title", WindowWords.say("papers.title"));
-        root.getChildren().addAll(title, words("body-2", WindowWords.say("papers.hint")), folder.node());
+        Label title = Wrapped.words("title", WindowWords.say("papers.title"));
+        root.getChildren().addAll(title, Wrapped.words("body-2", WindowWords.say("papers.hint")), folder.node());
         for (Paper paper : Paper.values()) {
             String key = paper.name().toLowerCase(Locale.ROOT).replace('_', '-');
             Button button = new Button(WindowWords.say("papers." + key));
@@ -75,13 +76,5 @@ public final class PapersView {
             line.getStyleClass().add("led");
             written.getChildren().add(line);
         }
-    }
-
-    private static Label words(String style, String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

@@ -12,13 +12,13 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import piecewright.app.GrainPurchase;
 import piecewright.app.LotReport;
 import piecewright.app.Workspace.Kept;
 import piecewright.assess.LotJudgement;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.grain.GerminationCount;
 import piecewright.grain.GrainLot;
 import piecewright.purchase.GrainNeed;
@@ -204,7 +204,7 @@ public final class GrainView {
                     quantities.percent(energy.shareFraction()),
                     quantities.percent(energy.wilson().lowFraction()),
                     quantities.percent(energy.wilson().highFraction()));
-            share.getChildren().addAll(body(spoken), new ShareBar(energy, spoken));
+            share.getChildren().addAll(Wrapped.words("body", spoken), new ShareBar(energy, spoken));
         });
         String said = judgements.verdict(judgement);
         Label words = new Label(said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1));
@@ -216,11 +216,15 @@ public final class GrainView {
             default -> Signs.caution();
         };
         verdict.getChildren().add(new HBox(8, sign, words));
-        judgement.reasons().forEach(reason -> verdict.getChildren().add(body(judgements.reason(reason))));
+        judgement
+                .reasons()
+                .forEach(reason -> verdict.getChildren().add(Wrapped.words("body", judgements.reason(reason))));
         judgement
                 .nextTests()
-                .forEach(test -> verdict.getChildren().add(body(WindowWords.say("grain.next", judgements.next(test)))));
-        verdict.getChildren().add(body(WindowWords.say("grain.plan", judgements.effects(judgement.effects()))));
+                .forEach(test -> verdict.getChildren()
+                        .add(Wrapped.words("body", WindowWords.say("grain.next", judgements.next(test)))));
+        verdict.getChildren()
+                .add(Wrapped.words("body", WindowWords.say("grain.plan", judgements.effects(judgement.effects()))));
     }
 
     private Node dish(int index, GerminationCount count, DishGrid.Counted counted) {
@@ -231,14 +235,6 @@ public final class GrainView {
                 Integer.toString(count.corns())));
         title.getStyleClass().add("strong");
         return new VBox(4, title, new DishGrid(index + 1, count, counted));
-    }
-
-    private static Label body(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add("body");
-        return label;
     }
 
     private void purchase() {

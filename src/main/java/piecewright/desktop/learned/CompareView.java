@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import piecewright.desktop.batch.GoingViewModel.Piece;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.text.WindowWords;
 
 /** Two finished pieces held against each other: a sentence for every difference. */
@@ -73,13 +74,14 @@ final class CompareView {
 
     private void tell(Optional<Compared> compared) {
         told.getChildren().clear();
-        if (compared.isEmpty()) told.getChildren().add(words("caption", WindowWords.say("learned.compare.hint")));
+        if (compared.isEmpty())
+            told.getChildren().add(Wrapped.words("caption", WindowWords.say("learned.compare.hint")));
         compared.ifPresent(found -> told.getChildren()
                 .addAll(
                         inputs(found.inputs()),
-                        words("strong", found.verdict()),
+                        Wrapped.words("strong", found.verdict()),
                         outcomes(found.outcomes()),
-                        words("caption", WindowWords.say("learned.compare.courses")),
+                        Wrapped.words("caption", WindowWords.say("learned.compare.courses")),
                         new CourseChart(found.courses())));
     }
 
@@ -91,10 +93,10 @@ final class CompareView {
         for (Compared.Input input : inputs) {
             grid.addRow(
                     row++,
-                    words("caption", input.name()),
-                    words("strong", input.first()),
-                    words("body", "≠"),
-                    words("strong", input.second()));
+                    Wrapped.words("caption", input.name()),
+                    Wrapped.words("strong", input.first()),
+                    Wrapped.words("body", "≠"),
+                    Wrapped.words("strong", input.second()));
         }
         return grid;
     }
@@ -102,7 +104,7 @@ final class CompareView {
     private static Node outcomes(List<Compared.Outcome> outcomes) {
         VBox rows = new VBox(4);
         for (int i = 0; i < outcomes.size(); i++) {
-            Label sentence = words("body", outcomes.get(i).sentence());
+            Label sentence = Wrapped.words("body", outcomes.get(i).sentence());
             HBox.setHgrow(sentence, Priority.ALWAYS);
             OutcomeBar bar = new OutcomeBar(outcomes.get(i), i);
             bar.setMinWidth(Region.USE_PREF_SIZE);
@@ -111,13 +113,5 @@ final class CompareView {
             rows.getChildren().add(row);
         }
         return rows;
-    }
-
-    private static Label words(String style, String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

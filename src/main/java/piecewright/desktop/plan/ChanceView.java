@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.desktop.plan.ChanceViewModel.Sure;
 import piecewright.plan.Plan;
 import piecewright.text.DisplayUnits;
@@ -21,9 +22,9 @@ public final class ChanceView {
     private final ChanceViewModel model;
     private final DisplayUnits units;
     private final VBox root = new VBox(6);
-    private final Label title = words("section");
+    private final Label title = Wrapped.words("section");
     private final ChanceDots dots = new ChanceDots();
-    private final Label words = words("body-2");
+    private final Label words = Wrapped.words("body-2");
     private final HBox progress;
 
     public ChanceView(ChanceViewModel model, DisplayUnits units) {
@@ -101,13 +102,5 @@ public final class ChanceView {
         String told = new SurenessWords(units, plan.subject().zone()).verdict(plan, sure.sureness());
         words.setText(told);
         dots.show(members, (int) Math.round(members * soft), told);
-    }
-
-    private static Label words(String style) {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

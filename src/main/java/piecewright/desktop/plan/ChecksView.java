@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import piecewright.desktop.paint.Wrapped;
 import piecewright.plan.Check;
 import piecewright.plan.Plan;
 import piecewright.text.DisplayUnits;
@@ -52,22 +53,14 @@ final class ChecksView {
     }
 
     private static Node row(Check check, Wording wording, MomentFormat moments) {
-        Label when = words("strong", moments.moment(check.startsAt()));
+        Label when = Wrapped.words("strong", moments.moment(check.startsAt()));
         when.setMinWidth(Region.USE_PREF_SIZE);
         VBox what = new VBox(
                 2,
-                words("strong", wording.checkTitle(check)),
-                words("body", wording.checkToDo(check)),
-                words("caption", wording.checkGain(check)));
+                Wrapped.words("strong", wording.checkTitle(check)),
+                Wrapped.words("body", wording.checkToDo(check)),
+                Wrapped.words("caption", wording.checkGain(check)));
         HBox.setHgrow(what, Priority.ALWAYS);
         return new HBox(16, when, what);
-    }
-
-    private static Label words(String style, String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }
