@@ -52,7 +52,7 @@ final class KilnFollower {
         piece.walkTo(at);
         while (!isOpen(line)) {
             int later = next(line, at + LOOK_MINUTES);
-            if (later > giveUp) {
+            if (later > giveUp || later >= Moments.NEVER) {
                 piece.breach(line.id(), Fault.TOO_WET, Severity.HARD);
                 break;
             }

@@ -57,8 +57,12 @@ final class UnderWay {
     private final Pile pile = new Pile();
     private Crossing dry = new Crossing(0);
     private PieceState now;
+    /** Judgement: what lies about for a week after the plan's last act, because nobody comes, is followed no further. */
+    private static final int LATEST_MINUTES = 7 * 24 * 60;
+
     private Passing passing = Passing.none();
     private Passing foreseen = Passing.none();
+    private final int lastMinute;
     private int minute;
     private int sinceMinute;
     private double degreeHours;
@@ -71,6 +75,7 @@ final class UnderWay {
         this.luck = luck;
         this.now = reality.raw();
         this.minute = script.lines().get(0).minute();
+        this.lastMinute = script.lines().get(script.lines().size() - 1).minute() + LATEST_MINUTES;
         this.sinceMinute = minute;
         this.ripe = new Crossing(RIPE_RATIO * script.ripe());
         this.grown = new Crossing(script.endOfGrowth().growthRatio());
@@ -84,8 +89,9 @@ final class UnderWay {
             return;
         }
         double from = minute;
-        while (untilMinute - from > 1e-6) {
-            double step = Math.min(strideMinutes(now), untilMinute - from);
+        double until = Math.min(untilMinute, lastMinute);
+        while (until - from > 1e-6) {
+            double step = Math.min(strideMinutes(now), until - from);
             PieceState before = now;
             now = stage.get().step(before, from / 60, step / 60);
             watch(before, from, step);
@@ -105,8 +111,9 @@ final class UnderWay {
         if (foreseen.expected().isEmpty()) return now;
         PieceState then = now;
         double from = minute;
-        while (untilMinute - from > 1e-6) {
-            double step = Math.min(strideMinutes(then), untilMinute - from);
+        double until = Math.min(untilMinute, lastMinute);
+        while (until - from > 1e-6) {
+            double step = Math.min(strideMinutes(then), until - from);
             then = foreseen.expected().get().step(then, from / 60, step / 60);
             from += step;
         }
