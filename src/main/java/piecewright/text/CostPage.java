@@ -13,6 +13,8 @@ import piecewright.text.Columns.Side;
 /** What a plan costs, act by act and rule by rule, and why the next best one lost; in cost-minutes. */
 public final class CostPage {
     private static final String MARGIN = "  ";
+    /** Less than so many cost-minutes are no difference. */
+    private static final double HARDLY_MINUTES = 0.5;
 
     private final Plan plan;
     private final MomentFormat moments;
@@ -67,8 +69,15 @@ public final class CostPage {
         String start = moments.moment(runnerUp.plan().startsAt());
         String dearer = differences(runnerUp, 1);
         String cheaper = differences(runnerUp, -1);
-        String key = "costs.runner-up." + (dearer.isEmpty() ? "same" : cheaper.isEmpty() ? "dearer" : "both");
-        return Phrases.say(key, start, minutes(runnerUp.plan().costMinutes()), minutes(more), dearer, cheaper);
+        String key = "costs.runner-up." + verdict(more, cheaper);
+        return Phrases.say(
+                key, start, minutes(runnerUp.plan().costMinutes()), minutes(Math.abs(more)), dearer, cheaper);
+    }
+
+    private static String verdict(double moreMinutes, String cheaper) {
+        if (Math.abs(moreMinutes) < HARDLY_MINUTES) return "same";
+        if (moreMinutes < 0) return "cheaper";
+        return cheaper.isEmpty() ? "dearer" : "both";
     }
 
     private String differences(RunnerUp runnerUp, int sign) {

@@ -24,6 +24,26 @@ class CostPageTest {
     }
 
     @Test
+    void aCheaperPlanFoundByLookingLongerIsOwnedUpTo() {
+        Plan plan = DemoPlan.plan();
+        Plan cheaper = plan.withFindings(List.of());
+        Bill bill = new Bill(List.of(new Bill.Item("steep-1.soak", Rule.WORK, plan.costMinutes() - 3)));
+        Plan found = new Plan(
+                cheaper.subject(),
+                cheaper.outcome(),
+                cheaper.acts(),
+                cheaper.phases(),
+                List.of(),
+                cheaper.course(),
+                bill);
+        RunnerUp runnerUp = new RunnerUp(found, List.of(new Bill.Difference(Rule.HOUR, -3)));
+
+        String words = new CostPage(plan, DisplayUnits.metric()).lost(runnerUp);
+
+        assertTrue(words.contains("3.0 less") && words.contains("an early, late or night hour 3.0"), words);
+    }
+
+    @Test
     void everyActIsListedWithItsRulesAndTheSumIsSaid() {
         Plan plan = DemoPlan.plan();
 
@@ -37,8 +57,11 @@ class CostPageTest {
     @Test
     void theNextBestPlanIsSaidToHaveLostForWhatItPaysMore() {
         Plan plan = DemoPlan.plan();
+        Bill dearer = new Bill(List.of(new Bill.Item("steep-1.soak", Rule.WORK, plan.costMinutes() + 6)));
+        Plan later =
+                new Plan(plan.subject(), plan.outcome(), plan.acts(), plan.phases(), List.of(), plan.course(), dearer);
         RunnerUp late = new RunnerUp(
-                plan, List.of(new Bill.Difference(Rule.READY_BY, 10), new Bill.Difference(Rule.HOUR, -3.75)));
+                later, List.of(new Bill.Difference(Rule.READY_BY, 10), new Bill.Difference(Rule.HOUR, -3.75)));
 
         String page = new CostPage(plan, DisplayUnits.metric()).lost(late);
 
