@@ -9,7 +9,9 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import piecewright.app.BatchAtHand;
 import piecewright.app.CalendarManner;
+import piecewright.app.CalendarUpdate;
 import piecewright.app.Keeping;
+import piecewright.app.LiveCalendar;
 import piecewright.app.NotWrittenException;
 import piecewright.app.OtherBatches;
 import piecewright.desktop.batch.BatchView;
@@ -33,6 +35,9 @@ import piecewright.text.WindowWords;
 
 /** All pieces under way: the rail's list of them, and the screen of the one that is looked at. */
 final class Batches {
+    /** The calendar of all pieces, beside them. */
+    private static final String ALL_PIECES = "all-pieces.ics";
+
     private final Desk.Around around;
     private final BatchViewModel model;
     private final BatchView view;
@@ -95,6 +100,17 @@ final class Batches {
                         .filter(file -> !file.equals(batch.file()))
                         .toList();
                 return others.takenHere(batch.request().house(), files);
+            }
+
+            @Override
+            public CalendarUpdate oneCalendar(Path batch, Instant now) throws StoreException, NotWrittenException {
+                boolean demo = around.workspace().isDemo(batch);
+                List<Path> together = around.workspace().batchFiles().stream()
+                        .filter(file -> around.workspace().isDemo(file) == demo)
+                        .toList();
+                Path calendar = batch.resolveSibling(ALL_PIECES);
+                return LiveCalendar.with(calendar, together, CalendarManner.usual(around.units()))
+                        .write(now);
             }
         };
     }

@@ -65,6 +65,12 @@ class BatchWindowTest {
             screen.press(KeyCode.SPACE);
             screen.until(() -> text(screen, "batch-calendar-note").contains(".ics"));
             assertTrue(text(screen, "batch-calendar-note").contains("new"));
+            screen.focus("batch-one-calendar");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> text(screen, "batch-calendar-note").contains("all-pieces.ics"));
+            String all = Files.readString(folder.resolve("ours/batches/all-pieces.ics"));
+            assertTrue(all.contains("Soak 1") && all.contains("Take off the kiln"), all);
+            screen.picture("batch-one-calendar");
             screen.focus("looks-theme");
             screen.press(KeyCode.SPACE);
             screen.picture("batch-dark");

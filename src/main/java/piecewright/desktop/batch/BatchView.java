@@ -93,9 +93,13 @@ public final class BatchView {
         calendarNote.setId("batch-calendar-note");
         calendarNote.setWrapText(true);
         calendarNote.getStyleClass().add("caption");
-        calendarNote.managedProperty().bind(calendarNote.textProperty().isNotEmpty());
+        calendarNote.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(calendarNote, Priority.ALWAYS);
+        HBox told = new HBox(12, calendarNote, button("batch.one-calendar", "batch-one-calendar", model::oneCalendar));
+        told.visibleProperty().bind(calendarNote.textProperty().isNotEmpty());
+        told.managedProperty().bind(told.visibleProperty());
         VBox.setVgrow(timeline, Priority.ALWAYS);
-        root.getChildren().addAll(head(), stands, progress(), calendarNote, timeline);
+        root.getChildren().addAll(head(), stands, progress(), told, timeline);
         form();
         timeline.selectedActProperty().addListener((act, before, now) -> showAct());
         model.shownProperty().addListener((shown, before, now) -> show());

@@ -78,6 +78,9 @@ public final class BatchViewModel {
 
         /** What the other pieces under way have taken of its house. */
         List<Booking> besides(BatchAtHand batch) throws StoreException;
+
+        /** Brings the one calendar that shows all pieces up to date, this one among them. */
+        CalendarUpdate oneCalendar(Path batch, Instant now) throws StoreException, NotWrittenException;
     }
 
     /** A batch as it stands. */
@@ -336,22 +339,28 @@ public final class BatchViewModel {
             Instant now = clock.get();
             Path calendar = batch.resolveSibling(batch.getFileName().toString().replaceFirst("\\.json$", ".ics"));
             work(() -> {
-                Optional<CalendarUpdate> update = opener.open(batch)
+                opener.open(batch)
                         .calendar(calendar, CalendarManner.usual(units), now)
-                        .calendar();
-                String told = update.map(each -> told(each.changes(), calendar)).orElse("");
-                threads.ui().execute(() -> calendarNote.set(told));
+                        .calendar()
+                        .ifPresent(this::told);
             });
         });
     }
 
-    private static String told(CalendarChanges changes, Path calendar) {
-        return WindowWords.say(
+    /** Writes all pieces into one calendar file, which keeps up with them from now on. */
+    public void oneCalendar() {
+        file.ifPresent(batch -> work(() -> told(foresight.oneCalendar(batch, clock.get()))));
+    }
+
+    private void told(CalendarUpdate update) {
+        CalendarChanges changes = update.changes();
+        String told = WindowWords.say(
                 "batch.calendar-told",
                 Integer.toString(changes.moved().size()),
                 Integer.toString(changes.dropped().size()),
                 Integer.toString(changes.added().size()),
-                calendar.toString());
+                update.calendar());
+        threads.ui().execute(() -> calendarNote.set(told));
     }
 
     private Shown shown(BatchAtHand batch, Instant now) throws StoreException {

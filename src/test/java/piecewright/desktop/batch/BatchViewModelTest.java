@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import piecewright.app.BatchAtHand;
 import piecewright.app.CalendarManner;
+import piecewright.app.CalendarUpdate;
 import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
@@ -70,6 +71,11 @@ class BatchViewModelTest {
         @Override
         public List<Booking> besides(BatchAtHand batch) {
             return List.of();
+        }
+
+        @Override
+        public CalendarUpdate oneCalendar(Path batch, Instant now) {
+            throw new AssertionError("nobody asked for a calendar");
         }
     }
 
