@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import piecewright.house.House;
 import piecewright.plan.Agenda;
-import piecewright.plan.Availability.Stretch;
 import piecewright.plan.Booking;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
@@ -57,22 +56,7 @@ public final class OtherBatches {
     public boolean leavesAlone(PlanRequest request, Plan plan, List<Booking> taken) {
         if (taken.isEmpty()) return true;
         Optional<Booking> own = planner.booking("", request, plan.outcome().rawGrainKg(), plan.acts());
-        return own.isPresent() && taken.stream().noneMatch(booking -> meet(own.get(), booking));
-    }
-
-    private static boolean meet(Booking one, Booking other) {
-        boolean hands =
-                one.hands().stream().anyMatch(mine -> other.hands().stream().anyMatch(theirs -> overlap(mine, theirs)));
-        boolean kit = one.kit().stream()
-                .anyMatch(mine -> other.kit().stream()
-                        .anyMatch(theirs -> mine.kind() == theirs.kind()
-                                && mine.name().equals(theirs.name())
-                                && overlap(mine.stretch(), theirs.stretch())));
-        return hands || kit;
-    }
-
-    private static boolean overlap(Stretch one, Stretch other) {
-        return one.from().isBefore(other.until()) && other.from().isBefore(one.until());
+        return own.isPresent() && taken.stream().noneMatch(own.get()::meets);
     }
 
     private record UnderWay(Path file, SavedBatch saved, ReadWish wish) {

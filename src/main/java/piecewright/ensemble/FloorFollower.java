@@ -232,8 +232,8 @@ final class FloorFollower {
     private void leave() {
         Line off = script.offTheFloor();
         double grown = piece.now().growth().growthRatio();
-        double low = script.style().growth().acceptable().lowFraction() - UnderWay.UNNOTICED_GROWTH_RATIO;
-        double high = script.style().growth().acceptable().highFraction() + UnderWay.UNNOTICED_GROWTH_RATIO;
+        double low = script.style().growth().acceptable().lowFraction() - Rules.UNTOLD_GROWTH_RATIO;
+        double high = script.style().growth().acceptable().highFraction() + Rules.UNTOLD_GROWTH_RATIO;
         if (grown < low) piece.breach(off.id(), Fault.UNDERGROWN, severity(low - grown));
         if (grown > high) piece.breach(off.id(), Fault.OVERGROWN, severity(grown - high));
         if (off.visit().kind() == ActKind.STEW) return;
@@ -244,10 +244,10 @@ final class FloorFollower {
     private void checkPacking(Line pack) {
         var packing = script.style().couches().hot().orElseThrow().packing();
         double moisture = piece.now().mass().moisture().wetBasisFraction();
-        if (moisture > packing.highFraction() + UnderWay.UNNOTICED_FRACTION) {
+        if (moisture > packing.highFraction() + Rules.UNTOLD_MOISTURE_FRACTION) {
             piece.breach(pack.id(), Fault.TOO_WET, Severity.SOFT);
         }
-        if (moisture < packing.lowFraction() - UnderWay.UNNOTICED_FRACTION) {
+        if (moisture < packing.lowFraction() - Rules.UNTOLD_MOISTURE_FRACTION) {
             piece.breach(pack.id(), Fault.TOO_DRY, Severity.SOFT);
         }
     }

@@ -245,9 +245,9 @@ final class SteepFollower {
 
     private void checkMoisture() {
         double fraction = piece.now().mass().moisture().wetBasisFraction();
-        if (fraction < steep.acceptable().lowFraction() - UnderWay.UNNOTICED_FRACTION)
+        if (fraction < steep.acceptable().lowFraction() - Rules.UNTOLD_MOISTURE_FRACTION)
             piece.breach(lastDrain().id(), Fault.TOO_DRY, Severity.SOFT);
-        if (fraction > steep.acceptable().highFraction() + UnderWay.UNNOTICED_FRACTION)
+        if (fraction > steep.acceptable().highFraction() + Rules.UNTOLD_MOISTURE_FRACTION)
             piece.breach(lastDrain().id(), Fault.TOO_WET, Severity.SOFT);
     }
 

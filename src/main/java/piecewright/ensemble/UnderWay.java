@@ -35,10 +35,6 @@ final class UnderWay {
     private static final double DRAIN_SD_FRACTION = 0.005;
     /** Judgement: a quarter of an hour over a limit harms nothing. */
     private static final double UNNOTICED_HOURS = 0.25;
-    /** Judgement: nor does half a point of moisture beyond what the style accepts; nobody can tell the difference. */
-    static final double UNNOTICED_FRACTION = 0.005;
-    /** Judgement: nor a twentieth of the acrospire. */
-    static final double UNNOTICED_GROWTH_RATIO = 0.05;
     /** Judgement: moisture at the break, where the exhaust is no longer saturated; practice. */
     private static final double BREAK_FRACTION = 0.23;
 

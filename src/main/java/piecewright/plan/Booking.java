@@ -132,4 +132,20 @@ public record Booking(String batch, List<Stretch> hands, List<Taken> kit) {
                 .filter(act -> kinds.contains(act.kind()) && act.startsAt().isAfter(after))
                 .findFirst();
     }
+
+    /** Whether two batches would want the same kit or any hands at once. */
+    public boolean meets(Booking other) {
+        boolean hands =
+                hands().stream().anyMatch(mine -> other.hands().stream().anyMatch(theirs -> overlap(mine, theirs)));
+        boolean kit = kit().stream()
+                .anyMatch(mine -> other.kit().stream()
+                        .anyMatch(theirs -> mine.kind() == theirs.kind()
+                                && mine.name().equals(theirs.name())
+                                && overlap(mine.stretch(), theirs.stretch())));
+        return hands || kit;
+    }
+
+    private static boolean overlap(Stretch one, Stretch other) {
+        return one.from().isBefore(other.until()) && other.from().isBefore(one.until());
+    }
 }

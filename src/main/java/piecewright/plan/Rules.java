@@ -17,10 +17,10 @@ public final class Rules {
     private static final double IDLE_COST_MINUTES_PER_DAY = 10;
     /** Judgement: each percentage point of steep-out moisture away from the style's target. */
     private static final double MOISTURE_COST_MINUTES_PER_POINT = 20;
-    /** Judgement: within half a point of the target nobody can tell the difference. */
-    private static final double MOISTURE_FREE_FRACTION = 0.005;
-    /** Judgement: nor within a twentieth of acrospire. */
-    private static final double GROWTH_FREE_FRACTION = 0.05;
+    /** Judgement: half a point of moisture nobody can tell. */
+    public static final double UNTOLD_MOISTURE_FRACTION = 0.005;
+    /** Judgement: nor a twentieth of acrospire. */
+    public static final double UNTOLD_GROWTH_RATIO = 0.05;
     /** Judgement: each tenth of acrospire away from the style's target. */
     private static final double GROWTH_COST_MINUTES_PER_TENTH = 20;
     /** Judgement: practice, a first immersion under 4 h is no soak. */

@@ -88,8 +88,9 @@ public final class FinishViewModel {
 
     void finish(Typed typed) {
         Map<Field, String> wrongs = new EnumMap<>(Field.class);
-        OptionalDouble maltKg = maltKg(typed.weight(), wrongs);
-        OptionalDouble colourEbc = colourEbc(typed.colour(), wrongs);
+        QuantityParser parser = QuantityParser.forPerson(units);
+        OptionalDouble maltKg = read(typed.weight(), parser::massKg, Field.WEIGHT, wrongs);
+        OptionalDouble colourEbc = read(typed.colour(), parser::colourEbc, Field.COLOUR, wrongs);
         wrong.set(Map.copyOf(wrongs));
         if (!wrongs.isEmpty()) return;
         List<String> notes =
@@ -98,26 +99,19 @@ public final class FinishViewModel {
         piece.file().ifPresent(file -> threads.background().execute(() -> close(file, said)));
     }
 
-    private OptionalDouble maltKg(String typed, Map<Field, String> wrongs) {
-        if (typed.isBlank()) return OptionalDouble.empty();
-        try {
-            double maltKg = QuantityParser.forPerson(units).massKg(typed);
-            if (maltKg > 0) return OptionalDouble.of(maltKg);
-            wrongs.put(Field.WEIGHT, WindowWords.say("finish.nothing"));
-        } catch (UnreadableException unreadable) {
-            wrongs.put(Field.WEIGHT, String.valueOf(unreadable.getMessage()));
-        }
-        return OptionalDouble.empty();
+    /** Reads what was typed into a field. */
+    private interface Reader {
+        double read(String typed) throws UnreadableException;
     }
 
-    private OptionalDouble colourEbc(String typed, Map<Field, String> wrongs) {
+    private static OptionalDouble read(String typed, Reader reader, Field field, Map<Field, String> wrongs) {
         if (typed.isBlank()) return OptionalDouble.empty();
         try {
-            double colourEbc = QuantityParser.forPerson(units).colourEbc(typed);
-            if (colourEbc > 0) return OptionalDouble.of(colourEbc);
-            wrongs.put(Field.COLOUR, WindowWords.say("finish.nothing"));
+            double value = reader.read(typed);
+            if (value > 0) return OptionalDouble.of(value);
+            wrongs.put(field, WindowWords.say("finish.nothing"));
         } catch (UnreadableException unreadable) {
-            wrongs.put(Field.COLOUR, String.valueOf(unreadable.getMessage()));
+            wrongs.put(field, String.valueOf(unreadable.getMessage()));
         }
         return OptionalDouble.empty();
     }
