@@ -51,7 +51,10 @@ final class CompareView {
         return button;
     }
 
+    /** Offers these pieces; a list that says the same stays as it is, somebody may be choosing from it. */
     void pieces(List<Piece> there) {
+        List<String> names = there.stream().map(CompareView::name).toList();
+        if (names.equals(first.getItems().stream().map(MenuItem::getText).toList())) return;
         first.getItems().clear();
         second.getItems().clear();
         for (Piece piece : there) {
@@ -60,9 +63,13 @@ final class CompareView {
         }
     }
 
+    private static String name(Piece piece) {
+        String file = String.valueOf(piece.file().getFileName()).replaceFirst("\\.json$", "");
+        return WindowWords.say("batch.title", piece.title(), file);
+    }
+
     private MenuItem item(Piece piece, MenuButton button, Runnable chosen) {
-        String name = String.valueOf(piece.file().getFileName()).replaceFirst("\\.json$", "");
-        MenuItem item = new MenuItem(WindowWords.say("batch.title", piece.title(), name));
+        MenuItem item = new MenuItem(name(piece));
         item.setMnemonicParsing(false);
         item.setOnAction(event -> {
             button.setText(item.getText());
