@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.stream.Stream;
 import piecewright.plan.Planner.Span;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.Nearby;
 import piecewright.plan.search.Search;
 import piecewright.plan.search.TimeGrid;
 import piecewright.process.PieceState;
@@ -16,11 +18,11 @@ import piecewright.quantity.Moisture;
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
     /** Judgement: wide enough to be quick; the polish finds the minute. */
-    private static final int COARSE_MINUTES = 80;
+    private static final int COARSE_MINUTES = 120;
     /** Judgement: or on the quarter, at the kiln. */
     private static final int FINE_MINUTES = 15;
-    /** Judgement: polishing moves acts by so many minutes at most, in such steps: first coarsely, then by fives. */
-    private static final int[][] POLISHES_MINUTES = {{60, 20}, {20, 5}};
+    /** Judgement: polishing moves acts by so many minutes at most, in such steps: first as far as the grid is wide. */
+    private static final int[][] POLISHES_MINUTES = {{120, 30}, {30, 10}, {10, 5}};
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
     private static final double[] GATE_MARGINS_FRACTION = {0, 0.005, 0.015};
 
@@ -96,10 +98,10 @@ final class Searching {
                     best.timetable().visits().stream().map(Visit::at).toList();
             ZoneId zone = request.house().zone();
             TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
-            List<Search.Found> found = new Search(setup, near, wish(span, margin)).best(1);
-            if (!found.isEmpty() && found.get(0).costMinutes() < best.costMinutes()) {
-                best = simulated(found.get(0)).orElse(best);
-            }
+            Nearby nearby = Nearby.of(best.timetable(), Duration.ofMinutes(polish[0]), best.costMinutes());
+            List<Search.Found> found =
+                    Search.near(setup, near, wish(span, margin), nearby).best(1);
+            if (!found.isEmpty()) best = simulated(found.get(0)).orElse(best);
         }
         return best;
     }

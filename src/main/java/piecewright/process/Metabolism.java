@@ -154,9 +154,12 @@ public final class Metabolism {
 
     /** Heat of respiration on the floor, W per kg of dry matter present, dead corns included. */
     public double heatWPerKgDry(double grainC, double moistureFraction, double growthRatio) {
-        double activityRatio =
-                HEAT_AT_CHIT_RATIO + (1 - HEAT_AT_CHIT_RATIO) * clip(growthRatio / HEAT_FULL_AT_RATIO, 1);
-        return activityRatio * fullHeatWPerKgDry(grainC, moistureFraction);
+        return activityRatio(growthRatio) * fullHeatWPerKgDry(grainC, moistureFraction);
+    }
+
+    /** Breathing at a growth as a share of full activity, from 0.4 at chit to 1. */
+    public static double activityRatio(double growthRatio) {
+        return HEAT_AT_CHIT_RATIO + (1 - HEAT_AT_CHIT_RATIO) * clip(growthRatio / HEAT_FULL_AT_RATIO, 1);
     }
 
     /** Dry matter respired on the floor per hour, as a fraction of the dry matter present. */
@@ -227,12 +230,12 @@ public final class Metabolism {
                                 water.removedKg())));
     }
 
-    /** Heat at full activity, W per kg of dry matter. */
     /** fh: heat of respiration at a moisture as a share of that at 44 %, [0, 1.1]. */
     public static double heatMoistureRatio(double moistureFraction) {
         return clip((moistureFraction - HEAT_STOPS_FRACTION) / HEAT_SPAN_FRACTION, HEAT_CAP_RATIO);
     }
 
+    /** Heat at full activity, W per kg of dry matter. */
     private double fullHeatWPerKgDry(double grainC, double moistureFraction) {
         double fadeRatio = clip((HEAT_CEILING_C - grainC) / (HEAT_CEILING_C - HEAT_OPTIMUM_C), 1);
         return germinatingFraction

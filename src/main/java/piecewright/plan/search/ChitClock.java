@@ -140,6 +140,28 @@ final class ChitClock {
         return grid.firstAtOrAfter(Math.max(from, step) * STEP_MINUTES);
     }
 
+    /** How much a piece still in the vessel may have grown. */
+    final class Growth {
+        private final double soFarRatio;
+        private final double fromRatio;
+
+        private Growth(Label label) {
+            int from = Math.min(growth.length - 1, minuteOf(label, 1, chit) / STEP_MINUTES);
+            soFarRatio = label.grain().growthRatio();
+            fromRatio = growth[from];
+        }
+
+        /** By a candidate, at most. */
+        double by(int at) {
+            double until = growth[Math.min(growth.length - 1, grid.minute(at) / STEP_MINUTES + 1)];
+            return soFarRatio + Math.max(0, until - fromRatio);
+        }
+    }
+
+    Growth growthOf(Label label) {
+        return new Growth(label);
+    }
+
     private int minuteOf(Label label, double chitRatio, double[] sum) {
         int minute = grid.minute(label.at());
         double missing = chitRatio - label.grain().chitRatio();

@@ -3,22 +3,21 @@ package piecewright.plan.search;
 import java.util.function.Consumer;
 import piecewright.plan.CouchRules;
 import piecewright.plan.Rule;
-import piecewright.plan.Setup;
 
 /** What can follow packing the hot couch and breaking it. */
 final class CouchLegs {
     private final Space space;
-    private final Setup setup;
+    private final BedRates afterwards;
     private final CouchRules rules;
     private final CouchCurves curves;
     private final TurnChains checks;
 
     /** What the legs and their bound share. */
-    record Couch(CouchRules rules, CouchCurves curves, TurnChains checks) {}
+    record Couch(CouchRules rules, CouchCurves curves, TurnChains checks, BedRates afterwards) {}
 
     CouchLegs(Space space, Couch couch) {
         this.space = space;
-        this.setup = space.setup();
+        this.afterwards = couch.afterwards();
         this.rules = couch.rules();
         this.curves = couch.curves();
         this.checks = couch.checks();
@@ -58,7 +57,7 @@ final class CouchLegs {
         TimeGrid grid = space.grid();
         int load = space.stops().load();
         int start = grid.minute(from.at());
-        BedWalk walk = new BedWalk(FloorLegs.witherSetting(setup), from.grain(), start);
+        BedWalk walk = new BedWalk(afterwards, from.grain(), start);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(start + (int) (60 * CouchRules.LOAD_HARD_HOURS) + 1));
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(load, at)) continue;

@@ -246,9 +246,9 @@ final class FloorBound {
             if (!space.canBegin(ends, to)) continue;
             for (BedWalk walk : walks) walk.to(grid.minute(to));
             for (int wetness = 0; wetness < 2; wetness++) {
-                grown[wetness][to - at] = walks[wetness].grain().growthRatio() - 1;
+                grown[wetness][to - at] = walks[wetness].growthRatio() - 1;
             }
-            double driest = walks[2].grain().moistureFraction() - SAFE_DRYING_FRACTION;
+            double driest = walks[2].moistureFraction() - SAFE_DRYING_FRACTION;
             if (driest > wettestEndFraction) continue;
             loads[to - at] = beds.withering().costMinutes(at, to)
                     + space.stepCostMinutes(at, ends, to)
@@ -264,8 +264,7 @@ final class FloorBound {
         double dry = grows ? 1 : LEAST_DRY_FRACTION;
         double bedC = grows ? warmestC[space.grid().minute(at) / STEP_MINUTES + 1] : coldestC;
         Grain grain = new Grain(ratio * dry, ratio * dry, ratio * dry, 0, grows ? 2 : 0, growthRatio, dry, bedC);
-        return new BedWalk(
-                FloorLegs.witherSetting(space.setup()), grain, space.grid().minute(at));
+        return new BedWalk(beds.wither(), grain, space.grid().minute(at));
     }
 
     /** Temperature of the warmest growing bed, by quarters of an hour since the origin. */
@@ -351,16 +350,16 @@ final class FloorBound {
         double ratio = KilnHeat.ratioOf(wettest);
         double warmC = warmestCastC(grid.minute(at) / 60.0);
         Grain fullest = new Grain(ratio, ratio, ratio, 0, 2, Rules.CAST_GROWTH_RATIO, 1, warmC);
-        BedWalk walk = new BedWalk(FloorLegs.floorSetting(space.setup()), fullest, grid.minute(at));
+        BedWalk walk = new BedWalk(beds.floor(), fullest, grid.minute(at));
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
         Outlook.Gathered exits = new Outlook.Gathered(moistureClasses.length, end - at);
         double[] grown = new double[moistureClasses.length];
         int latest = Integer.MAX_VALUE;
         for (int to = grid.nextCoarse(at + 1); to < end && grid.minute(to) < latest; to = grid.nextCoarse(to + 1)) {
-            double before = walk.grain().growthRatio();
+            double before = walk.growthRatio();
             walk.to(grid.minute(to));
-            double grew = walk.grain().growthRatio();
-            double wet = walk.grain().moistureFraction();
+            double grew = walk.growthRatio();
+            double wet = walk.moistureFraction();
             for (int row = 0; row < grown.length; row++) grown[row] += (grew - before) * slower(row, wet);
             double turning = beds.growing().costMinutes(at, to);
             if (turning < Double.POSITIVE_INFINITY) {

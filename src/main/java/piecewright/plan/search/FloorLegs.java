@@ -23,8 +23,8 @@ final class FloorLegs {
     private final Optional<CouchRules> couch;
     private final int lastTurned;
 
-    /** Turnings of the growing and of the withering bed. */
-    record Beds(TurnChains growing, TurnChains withering) {}
+    /** The growing and the withering bed, and their turnings. */
+    record Beds(TurnChains growing, TurnChains withering, BedRates floor, BedRates wither) {}
 
     /** @param lastTurned candidate at which the bed was last moved before the search begins, if it does on a bed; else 0 */
     FloorLegs(Space space, Beds beds, int lastTurned) {
@@ -40,7 +40,7 @@ final class FloorLegs {
     void fromFloor(Label from, Consumer<Label> sink) {
         TimeGrid grid = space.grid();
         Stops stops = space.stops();
-        BedWalk walk = new BedWalk(floorSetting(setup), from.grain(), grid.minute(from.at()));
+        BedWalk walk = new BedWalk(beds.floor(), from.grain(), grid.minute(from.at()));
         int end = grid.firstAtOrAfter(grid.minute(from.at()) + LONGEST_GROWTH_MINUTES + 1);
         boolean withers = growth.wither().highHours() > 0;
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
@@ -48,12 +48,13 @@ final class FloorLegs {
             boolean toEnd = space.canBegin(stops.growthEnds(), at);
             if (!toWither && !toEnd) continue;
             walk.to(grid.minute(at));
-            double grown = walk.grain().growthRatio();
+            double grown = walk.growthRatio();
             if (grown > growth.acceptable().highFraction()) break;
             if (grown < growth.acceptable().lowFraction() - WITHER_GROWTH_RATIO) continue;
             double turning = beds.growing().costMinutes(turnedAt(from), at);
-            if (toWither) space.arrive(from, stops.wither(), at, walk.grain(), turning, sink);
-            if (toEnd) space.arrive(from, stops.growthEnds(), at, walk.grain(), turning + endCost(walk.grain()), sink);
+            Grain grain = walk.grain();
+            if (toWither) space.arrive(from, stops.wither(), at, grain, turning, sink);
+            if (toEnd) space.arrive(from, stops.growthEnds(), at, grain, turning + endCost(grain), sink);
         }
     }
 
@@ -69,19 +70,20 @@ final class FloorLegs {
         TimeGrid grid = space.grid();
         int ends = space.stops().growthEnds();
         int start = grid.minute(from.at());
-        BedWalk walk = new BedWalk(witherSetting(setup), from.grain(), start);
+        BedWalk walk = new BedWalk(beds.wither(), from.grain(), start);
         int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestWitherHours()) + 1);
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             if (!space.canBegin(ends, at)) continue;
             walk.to(grid.minute(at));
-            if (walk.grain().growthRatio() > growth.acceptable().highFraction()
-                    || walk.grain().moistureFraction() < space.rules().driestFraction()) {
+            Grain grain = walk.grain();
+            if (grain.growthRatio() > growth.acceptable().highFraction()
+                    || grain.moistureFraction() < space.rules().driestFraction()) {
                 break;
             }
             double cost = space.charged(Rule.WITHER_LENGTH, space.rules().withersItsTime(walk.hours(), walk.meanC()))
-                    + endCost(walk.grain())
+                    + endCost(grain)
                     + beds.withering().costMinutes(turnedAt(from), at);
-            space.arrive(from, ends, at, walk.grain(), cost, sink);
+            space.arrive(from, ends, at, grain, cost, sink);
         }
     }
 
@@ -91,22 +93,25 @@ final class FloorLegs {
     }
 
     /** The bed of the piece on the floor. */
-    static BedWalk.Setting floorSetting(Setup setup) {
+    static BedRates floorBed(Setup setup) {
         GrowthSchedule growth = setup.style().growth();
         var growing = setup.outfit().growing();
-        return new BedWalk.Setting(
+        return new BedRates(
                 setup,
-                setup.air().floor(),
-                growing.areaM2(),
-                setup.models().growth().exposureRatio(Cover.DAMP_CLOTH),
-                growth.keepMoistureFraction(),
-                Practice.preferredTurnHours(growing.depthCm()));
+                new BedRates.Lying(
+                        setup.air().floor(),
+                        growing.areaM2(),
+                        setup.models().growth().exposureRatio(Cover.DAMP_CLOTH),
+                        growth.keepMoistureFraction(),
+                        Practice.preferredTurnHours(growing.depthCm())));
     }
 
     /** The bed of the piece where it withers. */
-    static BedWalk.Setting witherSetting(Setup setup) {
+    static BedRates witherBed(Setup setup) {
         var bed = setup.outfit().withering();
-        return new BedWalk.Setting(
-                setup, setup.air().wither(), bed.areaM2(), 1, 0, Practice.preferredTurnHours(bed.depthCm()));
+        return new BedRates(
+                setup,
+                new BedRates.Lying(
+                        setup.air().wither(), bed.areaM2(), 1, 0, Practice.preferredTurnHours(bed.depthCm())));
     }
 }

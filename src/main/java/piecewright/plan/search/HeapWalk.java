@@ -5,96 +5,79 @@ import piecewright.plan.Setup;
 import piecewright.process.Metabolism;
 import piecewright.process.germination.Bed;
 
-/** A wet couch walked forward in half hours: scratch space of the search, mutable, used by one thread. */
-final class HeapWalk {
-    /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 30;
+/** A wet couch walked forward. */
+final class HeapWalk extends HalfHours {
+    private static final int MEAN_C = 0;
+    private static final int CHIT = 1;
+    private static final int GROWTH = 2;
+    private static final int DRY = 3;
+    private static final int WATER = 4;
+    private static final int WARMEST_C = 5;
+    private static final int DEGREE_HOURS = 6;
 
     private final Metabolism metabolism;
     private final Heaping heaping;
     private final double initialKg;
     private final Grain start;
-    private double nowMinutes;
-    private double meanC;
-    private double chitRatio;
-    private double growthRatio;
-    private double dryFraction;
-    private double waterRatio;
-    private double warmestC;
-    private double hours;
-    private double degreeHours;
 
     HeapWalk(Setup setup, Grain start, double atMinute) {
+        super(
+                atMinute,
+                start.grainC(),
+                start.chitRatio(),
+                start.growthRatio(),
+                start.dryFraction(),
+                start.waterRatio(),
+                start.grainC(),
+                0);
         this.metabolism = setup.models().metabolism();
         this.heaping = setup.heaping().orElseThrow();
         this.initialKg = setup.dryMatterKg();
         this.start = start;
-        this.nowMinutes = atMinute;
-        this.meanC = start.grainC();
-        this.warmestC = start.grainC();
-        this.chitRatio = start.chitRatio();
-        this.growthRatio = start.growthRatio();
-        this.dryFraction = start.dryFraction();
-        this.waterRatio = start.waterRatio();
-    }
-
-    void to(double untilMinute) {
-        while (untilMinute - nowMinutes > 1e-6) {
-            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
-            step(stepMinutes / 60);
-            nowMinutes += stepMinutes;
-        }
     }
 
     /** What little water leaves under its cloth is left out. */
-    private void step(double stepHours) {
-        double moisture = waterRatio / (waterRatio + dryFraction);
-        double airC = heaping.air().airC((nowMinutes + stepHours * 30) / 60);
-        double heatW = metabolism.heatWPerKgDry(meanC, moisture, growthRatio);
-        double nextC = warmed(heaping, airC, heatW, stepHours);
-        double halfC = (meanC + nextC) / 2;
-        if (chitRatio >= 1) growthRatio += metabolism.growthPerHour(halfC, moisture) * stepHours;
-        chitRatio += metabolism.chitPerHour(halfC) * stepHours;
-        double respired = dryFraction * Metabolism.respiredPerHour(heatW) * stepHours;
-        dryFraction -= respired;
-        waterRatio += Metabolism.WATER_FORMED_RATIO * respired;
-        degreeHours += halfC * stepHours;
-        hours += stepHours;
-        meanC = nextC;
-        warmestC = Math.max(warmestC, nextC);
-    }
-
-    private double warmed(Heaping heap, double airC, double heatWPerKg, double stepHours) {
-        double dryKg = initialKg * dryFraction;
-        double lossWPerK = heap.heap().lossWPerK();
-        double steadyC = airC + heap.heap().steadyRiseK(heatWPerKg, dryKg);
-        double perHour = -Bed.warmingKPerHour(0, lossWPerK, dryKg, initialKg * waterRatio);
-        return steadyC + (meanC - steadyC) * Math.exp(-perHour * stepHours);
-    }
-
-    double hours() {
-        return hours;
+    @Override
+    void step(double[] values, double middleHours) {
+        double dry = values[DRY];
+        double water = values[WATER];
+        double moisture = water / (water + dry);
+        double heatW = metabolism.heatWPerKgDry(values[MEAN_C], moisture, values[GROWTH]);
+        double dryKg = initialKg * dry;
+        double steadyC = heaping.air().airC(middleHours) + heaping.heap().steadyRiseK(heatW, dryKg);
+        double perHour = -Bed.warmingKPerHour(0, heaping.heap().lossWPerK(), dryKg, initialKg * water);
+        double nextC = steadyC + (values[MEAN_C] - steadyC) * Math.exp(-perHour * STEP_HOURS);
+        double halfC = (values[MEAN_C] + nextC) / 2;
+        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(halfC, moisture) * STEP_HOURS;
+        values[CHIT] += metabolism.chitPerHour(halfC) * STEP_HOURS;
+        double respired = dry * Metabolism.respiredPerHour(heatW) * STEP_HOURS;
+        values[DRY] = dry - respired;
+        values[WATER] = water + Metabolism.WATER_FORMED_RATIO * respired;
+        values[DEGREE_HOURS] += halfC * STEP_HOURS;
+        values[MEAN_C] = nextC;
+        values[WARMEST_C] = Math.max(values[WARMEST_C], nextC);
     }
 
     /** Mean temperature since it was heaped, °C. */
     double meanSinceC() {
-        return hours > 0 ? degreeHours / hours : meanC;
+        return hours() > 0 ? value(DEGREE_HOURS) / hours() : value(MEAN_C);
     }
 
     double warmestC() {
-        return warmestC;
+        return value(WARMEST_C);
     }
 
     /** The grain now. */
     Grain grain() {
+        double water = value(WATER);
         return new Grain(
-                waterRatio,
+                water,
                 start.coreRatio(),
-                waterRatio,
+                water,
                 start.soakHours(),
-                chitRatio,
-                growthRatio,
-                dryFraction,
-                meanC);
+                value(CHIT),
+                value(GROWTH),
+                value(DRY),
+                value(MEAN_C));
     }
 }

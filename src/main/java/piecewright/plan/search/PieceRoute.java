@@ -30,6 +30,7 @@ final class PieceRoute implements Route {
     private final Bound bound;
     private final int goal;
     private final Effort effort;
+    private final double belowMinutes;
     private final KitFree kit;
     private long unique;
 
@@ -46,10 +47,11 @@ final class PieceRoute implements Route {
         this.bound = bound;
         this.goal = ending.goal();
         this.effort = ending.effort();
+        this.belowMinutes = ending.belowMinutes();
     }
 
-    /** The stop that ends a plan, and how hard to look for it. */
-    record Ending(int goal, Effort effort) {}
+    /** The stop that ends a plan, how hard to look for it, and what it must cost less than, cost-minutes. */
+    record Ending(int goal, Effort effort, double belowMinutes) {}
 
     /** The ways on from each stage. */
     record Legs(
@@ -114,7 +116,8 @@ final class PieceRoute implements Route {
     @Override
     public double boundMinutes(Label label) {
         boolean onlyStart = label.before() == null && starts.size() == 1;
-        return onlyStart ? 0 : bound.minutes(label);
+        double least = onlyStart ? 0 : bound.minutes(label);
+        return label.costMinutes() + least < belowMinutes ? least : Double.POSITIVE_INFINITY;
     }
 
     @Override

@@ -85,23 +85,31 @@ public final class Search {
     }
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(
-                setup,
-                grid,
-                wish,
-                setup.style().oven().roast().isPresent() ? ActKind.ROAST : ActKind.DEROOT,
-                Effort.of(setup));
+        this(setup, grid, wish, lastAct(setup), Effort.of(setup), Optional.empty());
+    }
+
+    /** A search that moves the acts of a timetable. */
+    public static Search near(Setup setup, TimeGrid grid, Wish wish, Nearby nearby) {
+        return new Search(setup, grid, wish, lastAct(setup), Effort.of(setup), Optional.of(nearby));
+    }
+
+    private static ActKind lastAct(Setup setup) {
+        return setup.style().oven().roast().isPresent() ? ActKind.ROAST : ActKind.DEROOT;
     }
 
     /** A search that ends at an earlier act: for tests that try every plan. */
     Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort) {
+        this(setup, grid, wish, last, effort, Optional.empty());
+    }
+
+    private Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort, Optional<Nearby> nearby) {
         Stops stops = Stops.of(setup);
         Rules rules = new Rules(
                 setup.style(), setup.lot().waterSensitiveFraction(), GROWTH_MARGINS_RATIO * wish.gateMarginFraction());
         KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
-        Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held);
+        Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held, nearby);
         this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), beginnings, new Toll());
         var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(setup, grid, turning);
@@ -135,7 +143,8 @@ public final class Search {
                 legs,
                 starts,
                 bound,
-                new PieceRoute.Ending(goal, effort),
+                new PieceRoute.Ending(
+                        goal, effort, nearby.map(Nearby::belowMinutes).orElse(Double.POSITIVE_INFINITY)),
                 new KitFree(setup.closures(), stops, grid));
         this.writtenOut = new WrittenOut(space, route, this::inner, takenUp);
     }
@@ -244,7 +253,9 @@ public final class Search {
         boolean same = outfit.withering().equals(outfit.growing());
         return new FloorLegs.Beds(
                 growing,
-                same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning));
+                same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning),
+                FloorLegs.floorBed(setup),
+                FloorLegs.witherBed(setup));
     }
 
     private static CouchLegs.Couch couch(
@@ -256,7 +267,7 @@ public final class Search {
                 new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
                 (int) (60 * couching.schedule().checks().highHours()),
                 (int) (60 * couching.schedule().longestHours()));
-        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks);
+        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks, FloorLegs.witherBed(setup));
     }
 
     private static HeapLegs.Heaps heaps(Setup setup, Heaping heaping, TimeGrid grid, Held held) {

@@ -4,86 +4,70 @@ import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.steep.SteepModel;
 
-/** One immersion walked forward in half hours: scratch space of the search, mutable, used by one thread. */
-final class SoakWalk {
-    /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
-    private static final double STEP_MINUTES = 30;
+/** One immersion walked forward. */
+final class SoakWalk extends HalfHours {
+    private static final int WATER_C = 0;
+    private static final int CHIT = 1;
+    private static final int EQUIVALENT_HOURS = 2;
+    private static final int SOAK_HOURS = 3;
+    private static final int DEGREE_HOURS = 4;
+    private static final int CHITTED_HOURS = 5;
 
     private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
     private final Surroundings air;
-    private final double relaxHours;
     private final double keptPerStep;
     private final Grain start;
     private final int immersion;
-    private double nowMinutes;
-    private double waterC;
-    private double chitRatio;
-    private double equivalentHours;
-    private double soakHours;
-    private double hours;
-    private double degreeHours;
-    private double chittedHours;
 
     SoakWalk(Setting setting, int immersion, Grain start, double atMinute) {
+        super(atMinute, setting.startC(), start.chitRatio(), 0, 0, 0, 0);
         this.rates = setting.rates();
         this.steep = rates.steep();
         this.metabolism = rates.metabolism();
         this.air = rates.air();
-        this.relaxHours = setting.relaxHours();
-        this.keptPerStep = Math.exp(-STEP_MINUTES / 60 / relaxHours);
+        this.keptPerStep = Math.exp(-STEP_HOURS / setting.relaxHours());
         this.start = start;
         this.immersion = immersion;
-        this.nowMinutes = atMinute;
-        this.waterC = setting.startC();
-        this.chitRatio = start.chitRatio();
     }
 
     /** Where it stands: startC water or grain at first, °C; relaxHours the time constant towards the air, hours. */
     record Setting(SteepRates rates, double startC, double relaxHours) {}
 
-    void to(double untilMinute) {
-        while (untilMinute - nowMinutes > 1e-6) {
-            double stepMinutes = Math.min(STEP_MINUTES, untilMinute - nowMinutes);
-            double stepHours = stepMinutes / 60;
-            double airC = air.airC((nowMinutes + stepMinutes / 2) / 60);
-            double kept = stepMinutes == STEP_MINUTES ? keptPerStep : Math.exp(-stepHours / relaxHours);
-            double nextC = airC + (waterC - airC) * kept;
-            double meanC = (waterC + nextC) / 2;
-            double soaked = rates.theta(meanC) * stepHours;
-            soakHours += soaked;
-            equivalentHours += soaked * steep.chitGain(chitRatio);
-            if (SteepModel.chitted(chitRatio)) chittedHours += stepHours;
-            chitRatio += metabolism.chitPerHour(meanC) * stepHours;
-            degreeHours += meanC * stepHours;
-            hours += stepHours;
-            waterC = nextC;
-            nowMinutes += stepMinutes;
-        }
-    }
-
-    double hours() {
-        return hours;
+    @Override
+    void step(double[] values, double middleHours) {
+        double airC = air.airC(middleHours);
+        double nextC = airC + (values[WATER_C] - airC) * keptPerStep;
+        double meanC = (values[WATER_C] + nextC) / 2;
+        double soaked = rates.theta(meanC) * STEP_HOURS;
+        double chit = values[CHIT];
+        double nextChit = chit + metabolism.chitPerHour(meanC) * STEP_HOURS;
+        values[SOAK_HOURS] += soaked;
+        values[EQUIVALENT_HOURS] += soaked * steep.chitGain(chit);
+        values[CHITTED_HOURS] += hoursAbove(SteepModel.CHITTED_AT_RATIO, chit, nextChit);
+        values[CHIT] = nextChit;
+        values[DEGREE_HOURS] += meanC * STEP_HOURS;
+        values[WATER_C] = nextC;
     }
 
     double meanC() {
-        return hours > 0 ? degreeHours / hours : waterC;
+        return hours() > 0 ? value(DEGREE_HOURS) / hours() : value(WATER_C);
     }
 
     /** Hours under water since the corns had chitted. */
     double chittedHours() {
-        return chittedHours;
+        return value(CHITTED_HOURS);
     }
 
     /** The drained grain now. */
     Grain grain() {
-        double core = steep.coreAfterSoak(start.coreRatio(), equivalentHours);
+        double core = steep.coreAfterSoak(start.coreRatio(), value(EQUIVALENT_HOURS));
         double water = core + steep.filledOuterRatio();
-        double soaked = start.soakHours() + soakHours;
+        double soaked = start.soakHours() + value(SOAK_HOURS);
         double leached =
                 steep.leachedFraction(soaked, immersion) - steep.leachedFraction(start.soakHours(), immersion - 1);
         double dry = start.dryFraction() - leached;
-        return new Grain(water, core, water, soaked, chitRatio, start.growthRatio(), dry, waterC);
+        return new Grain(water, core, water, soaked, value(CHIT), start.growthRatio(), dry, value(WATER_C));
     }
 }

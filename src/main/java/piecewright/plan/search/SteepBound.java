@@ -31,6 +31,7 @@ final class SteepBound {
     /** By stop and coarse candidate: the same by way of a wet couch. */
     private final double[][][] toHeapCast;
 
+    private final double[][][] toHeapCastAgain;
     private final double[][][] heapedFromHere;
 
     SteepBound(Space space, FloorBound floor, ChitClock clock, Optional<HeapBound> heap) {
@@ -43,14 +44,13 @@ final class SteepBound {
         int stops = space.stops().steeps();
         this.soonAfter = new double[size];
         this.lateAfter = new double[size];
-        for (int rank = 0; rank < size; rank++) {
-            soonAfter[rank] = after(rank, SOON_GROWTH_RATIO);
-            lateAfter[rank] = after(rank, Rules.CAST_GROWTH_RATIO);
-        }
+        Arrays.fill(soonAfter, Double.NaN);
+        Arrays.fill(lateAfter, Double.NaN);
         this.toCast = new double[stops][size][];
         this.toCastAgain = new double[stops][size][];
         this.lateFromHere = new double[stops][size][];
         this.toHeapCast = new double[stops][size][];
+        this.toHeapCastAgain = new double[stops][size][];
         this.heapedFromHere = new double[stops][size][];
         for (int stop = stops - 1; stop >= 0; stop--) {
             for (int rank = 0; rank < size; rank++) {
@@ -60,12 +60,25 @@ final class SteepBound {
         }
     }
 
+    /** From casting a piece that has hardly grown, whatever its moisture. */
+    private double soonAfter(int rank) {
+        if (Double.isNaN(soonAfter[rank])) soonAfter[rank] = after(rank, SOON_GROWTH_RATIO);
+        return soonAfter[rank];
+    }
+
+    /** The same of one that has grown as far as a piece may that is cast. */
+    private double lateAfter(int rank) {
+        if (Double.isNaN(lateAfter[rank])) lateAfter[rank] = after(rank, Rules.CAST_GROWTH_RATIO);
+        return lateAfter[rank];
+    }
+
     private double after(int rank, double growthRatio) {
         int at = space.grid().coarseAt(rank);
         double least = Double.POSITIVE_INFINITY;
         if (!space.canBegin(space.stops().floor(), at)) return least;
         for (int row = 0; row < floor.classes(); row++) {
-            least = Math.min(least, floor.leastMoistureCost(row) + floor.fromFloor(at, row, growthRatio));
+            double moistureCost = floor.leastMoistureCost(row);
+            if (moistureCost < least) least = Math.min(least, moistureCost + floor.fromFloor(at, row, growthRatio));
         }
         return least;
     }
@@ -81,7 +94,6 @@ final class SteepBound {
         }
         toCast[stop][rank] = trimmed(any);
         toCastAgain[stop][rank] = soak ? toCast[stop][rank] : trimmed(again);
-        lateFromHere[stop][rank] = fromHere(rank, toCastAgain[stop][rank]);
     }
 
     /** Costs of castings so many coarse candidates later, none known yet. */
@@ -114,7 +126,7 @@ final class SteepBound {
             if (!soak && mayCast(stop)) heapAndCast(rank, any);
         }
         toHeapCast[stop][rank] = trimmed(any);
-        heapedFromHere[stop][rank] = fromHere(rank, trimmed(soak ? any : again));
+        toHeapCastAgain[stop][rank] = soak ? toHeapCast[stop][rank] : trimmed(again);
     }
 
     private void heapAndCast(int rank, double[] least) {
@@ -190,11 +202,17 @@ final class SteepBound {
         return space.rules().lastRestLasts((space.grid().minute(to) - startMinute) / 60.0, coldestC);
     }
 
+    /** By castings so many coarse candidates later or after: least cost until the end; worked out when first asked for. */
+    private double[] fromHere(double[][][] known, int stop, int rank, double[][][] toCasting) {
+        if (known[stop][rank] == null) known[stop][rank] = fromHere(rank, toCasting[stop][rank]);
+        return known[stop][rank];
+    }
+
     private double[] fromHere(int rank, double[] cost) {
         double[] least = new double[cost.length];
         double best = Double.POSITIVE_INFINITY;
         for (int i = cost.length - 1; i >= 0; i--) {
-            best = Math.min(best, cost[i] + lateAfter[rank + i]);
+            if (cost[i] < best) best = Math.min(best, cost[i] + lateAfter(rank + i));
             least[i] = best;
         }
         return least;
@@ -207,23 +225,25 @@ final class SteepBound {
         boolean soak = space.stops().kind(stop) == ActKind.SOAK;
         int rank = grid.coarseRank(label.at());
         double[] cost = (soak ? toCast : toCastAgain)[stop][rank];
-        double[] late = lateFromHere[stop][rank];
+        double[] late = fromHere(lateFromHere, stop, rank, toCastAgain);
         int ripe = clock.earliestRipe(label);
         int grown = clock.grownAtMost(label, SOON_GROWTH_RATIO);
         int from = Math.max(0, grid.coarseRank(ripe) - rank);
         int soonEnd = Math.min(cost.length, Math.max(from, grid.coarseRank(grown) - rank));
         double least = Double.POSITIVE_INFINITY;
-        for (int i = from; i < soonEnd; i++) least = Math.min(least, cost[i] + soonAfter[rank + i]);
+        for (int i = from; i < soonEnd; i++) {
+            if (cost[i] < least) least = Math.min(least, cost[i] + soonAfter(rank + i));
+        }
         if (soonEnd < late.length) least = Math.min(least, late[Math.max(from, soonEnd)]);
         if (space.heapHelps()) least = Math.min(least, heaped(label, rank));
-        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, grown));
+        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, clock.growthOf(label)));
     }
 
     /** Cost-minutes still to come at least from a soak or drain by way of a wet couch. */
     private double heaped(Label label, int rank) {
         TimeGrid grid = space.grid();
         int ripeRank = grid.coarseRank(clock.earliestRipeHeaped(label));
-        double[] later = heapedFromHere[label.stop()][rank];
+        double[] later = fromHere(heapedFromHere, label.stop(), rank, toHeapCastAgain);
         int i = Math.max(0, ripeRank - rank);
         double least = i < later.length ? later[i] : Double.POSITIVE_INFINITY;
         if (space.stops().kind(label.stop()) == ActKind.SOAK || !mayCast(label.stop())) return least;
@@ -253,7 +273,7 @@ final class SteepBound {
         return heap.get().fromHeap(grid.coarseRank(label.at()), row, ripeRank);
     }
 
-    private double castNow(Label label, int fromRank, int grown) {
+    private double castNow(Label label, int fromRank, ChitClock.Growth grows) {
         double moisture = label.grain().moistureFraction();
         double outCost = space.rules().steepOutMoisture(moisture);
         if (outCost == Double.POSITIVE_INFINITY) return outCost;
@@ -266,7 +286,7 @@ final class SteepBound {
         double least = Double.POSITIVE_INFINITY;
         for (int later = Math.max(first, Math.max(grid.coarseRank(at) + 1, fromRank)); later < end; later++) {
             int to = grid.coarseAt(later);
-            double growth = to < grown ? SOON_GROWTH_RATIO : Rules.CAST_GROWTH_RATIO;
+            double growth = Math.min(Rules.CAST_GROWTH_RATIO, grows.by(to));
             if (!space.canBegin(space.stops().floor(), to)) continue;
             double before = space.stepCostMinutes(at, space.stops().floor(), to) + lastRest(start, to);
             if (before < least) least = Math.min(least, before + floor.fromFloor(to, row, growth));

@@ -164,7 +164,7 @@ class QuickFormsTest {
                     bed.run(state, at, turn), setup.air().floor().airC(turn));
             at = turn;
         }
-        BedWalk walk = new BedWalk(FloorLegs.floorSetting(setup), start, 20 * 60);
+        BedWalk walk = new BedWalk(FloorLegs.floorBed(setup), start, 20 * 60);
         walk.to(116 * 60);
         assertEquals(state.growth().growthRatio(), walk.grain().growthRatio(), 0.03);
         assertEquals(state.mass().moisture().wetBasisFraction(), walk.grain().moistureFraction(), 0.006);
@@ -172,7 +172,9 @@ class QuickFormsTest {
         PieceState withered =
                 new WitherBed(models.metabolism(), models.growth(), setup.air().floor(), areaM2).run(state, 116, 140);
         BedWalk wither = new BedWalk(
-                new BedWalk.Setting(setup, setup.air().floor(), areaM2, 1, 0, 12), grainOf(state), 116 * 60);
+                new BedRates(setup, new BedRates.Lying(setup.air().floor(), areaM2, 1, 0, 12)),
+                grainOf(state),
+                116 * 60);
         wither.to(140 * 60);
         assertEquals(
                 withered.mass().moisture().wetBasisFraction(), wither.grain().moistureFraction(), 0.006);
