@@ -5,10 +5,10 @@ import piecewright.process.Metabolism;
 import piecewright.process.germination.Bed;
 
 /**
- * A bed on the floor or withering, walked forward. Turnings are smeared out (the mean temperature they leave),
- * sprinkling holds the moisture the style keeps.
+ * A bed on the floor or withering, walked forward: scratch space of the search, mutable, used by one thread. Turnings
+ * are smeared out (the mean temperature they leave), sprinkling holds the moisture the style keeps.
  */
-final class BedWalk extends HalfHours {
+final class BedWalk {
     private static final int WATER = 0;
     private static final int GRAIN_C = 1;
     private static final int CHIT = 2;
@@ -18,6 +18,7 @@ final class BedWalk extends HalfHours {
     /** Judgement: depth and weight of a bed change so slowly that it is weighed every two hours. */
     private static final int STEPS_PER_WEIGHING = 4;
 
+    private final HalfHours walk;
     private final BedRates rates;
     private final Metabolism metabolism;
     private final Bed bed;
@@ -30,7 +31,8 @@ final class BedWalk extends HalfHours {
     private double laidM;
 
     BedWalk(BedRates rates, Grain start, double atMinute) {
-        super(
+        this.walk = new HalfHours(
+                this::step,
                 atMinute,
                 start.waterRatio(),
                 start.grainC(),
@@ -46,8 +48,7 @@ final class BedWalk extends HalfHours {
         this.start = start;
     }
 
-    @Override
-    void step(double[] values, double middleHours) {
+    private void step(double[] values, double middleHours) {
         if (steps++ % STEPS_PER_WEIGHING == 0) weigh(values[WATER], values[DRY]);
         double airC = lying.air().airC(middleHours);
         double dry = values[DRY];
@@ -57,17 +58,17 @@ final class BedWalk extends HalfHours {
         double steadyC = airC + steadyKPerW * heatW;
         double nextC = steadyC + (values[GRAIN_C] - steadyC) * keptRatio;
         double meanC = (values[GRAIN_C] + nextC) / 2;
-        double respired = dry * Metabolism.respiredPerHour(heatW) * STEP_HOURS;
+        double respired = dry * Metabolism.respiredPerHour(heatW) * HalfHours.STEP_HOURS;
         double lost = dry
-                * STEP_HOURS
+                * HalfHours.STEP_HOURS
                 * bed.waterLossPerHour(water / dry, rates.deficitKPa(airC), laidM, lying.exposureRatio());
         double kept = Math.min(water, keepRatio * (dry - respired));
         values[WATER] = Math.max(kept, water - lost + Metabolism.WATER_FORMED_RATIO * respired);
         values[DRY] = dry - respired;
-        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * STEP_HOURS;
-        values[CHIT] += metabolism.chitPerHour(meanC) * STEP_HOURS;
+        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
+        values[CHIT] += metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
         values[GRAIN_C] = nextC;
-        values[DEGREE_HOURS] += meanC * STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
     }
 
     /** What hangs on depth and weight; turnings smeared out over their usual gap. */
@@ -79,33 +80,41 @@ final class BedWalk extends HalfHours {
         double tauHours = -1 / bed.warmingKPerHour(0, 1, depthM, dryKgPerM2, mass.dryBasisRatio());
         double turned = 1 - 0.5 * tauHours / lying.turnHours() * (1 - Math.exp(-lying.turnHours() / tauHours));
         steadyKPerW = turned * bed.steadyRiseK(1, depthM, dryKgPerM2);
-        keptRatio = Math.exp(-STEP_HOURS / tauHours);
+        keptRatio = Math.exp(-HalfHours.STEP_HOURS / tauHours);
         laidM = bed.laidDepthM(mass, lying.areaM2());
     }
 
+    void to(double untilMinutes) {
+        walk.to(untilMinutes);
+    }
+
+    double hours() {
+        return walk.hours();
+    }
+
     double meanC() {
-        return hours() > 0 ? value(DEGREE_HOURS) / hours() : start.grainC();
+        return walk.hours() > 0 ? walk.value(DEGREE_HOURS) / walk.hours() : start.grainC();
     }
 
     double growthRatio() {
-        return value(GROWTH);
+        return walk.value(GROWTH);
     }
 
     double moistureFraction() {
-        double water = value(WATER);
-        return water / (water + value(DRY));
+        double water = walk.value(WATER);
+        return water / (water + walk.value(DRY));
     }
 
     Grain grain() {
-        double water = value(WATER);
+        double water = walk.value(WATER);
         return new Grain(
                 water,
                 start.coreRatio(),
                 water,
                 start.soakHours(),
-                value(CHIT),
-                value(GROWTH),
-                value(DRY),
-                value(GRAIN_C));
+                walk.value(CHIT),
+                walk.value(GROWTH),
+                walk.value(DRY),
+                walk.value(GRAIN_C));
     }
 }

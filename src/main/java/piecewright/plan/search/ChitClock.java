@@ -131,30 +131,27 @@ final class ChitClock {
         return grid.firstAtOrAfter(minuteOf(label, ripeChitRatio, heapedChit));
     }
 
-    /** First candidate at which this piece, if still in the vessel, could have grown more than that. */
-    int grownAtMost(Label label, double growthRatio) {
-        int from = Math.min(growth.length - 1, minuteOf(label, 1, chit) / STEP_MINUTES);
-        double more = growth[from] + growthRatio - label.grain().growthRatio();
-        int found = Arrays.binarySearch(growth, from, growth.length, more);
-        int step = found >= 0 ? found : -found - 2;
-        return grid.firstAtOrAfter(Math.max(from, step) * STEP_MINUTES);
-    }
-
     /** How much a piece still in the vessel may have grown. */
     final class Growth {
-        private final double soFarRatio;
-        private final double fromRatio;
+        private final int fromStep;
+        private final double lessRatio;
 
         private Growth(Label label) {
-            int from = Math.min(growth.length - 1, minuteOf(label, 1, chit) / STEP_MINUTES);
-            soFarRatio = label.grain().growthRatio();
-            fromRatio = growth[from];
+            fromStep = Math.min(growth.length - 1, minuteOf(label, 1, chit) / STEP_MINUTES);
+            lessRatio = growth[fromStep] - label.grain().growthRatio();
         }
 
         /** By a candidate, at most. */
         double by(int at) {
-            double until = growth[Math.min(growth.length - 1, grid.minute(at) / STEP_MINUTES + 1)];
-            return soFarRatio + Math.max(0, until - fromRatio);
+            int step = Math.min(growth.length - 1, grid.minute(at) / STEP_MINUTES + 1);
+            return growth[Math.max(fromStep, step)] - lessRatio;
+        }
+
+        /** First candidate at which it could have grown more than that. */
+        int atMost(double growthRatio) {
+            int found = Arrays.binarySearch(growth, fromStep, growth.length, lessRatio + growthRatio);
+            int step = found >= 0 ? found : -found - 2;
+            return grid.firstAtOrAfter(Math.max(fromStep, step) * STEP_MINUTES);
         }
     }
 

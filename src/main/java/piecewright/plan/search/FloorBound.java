@@ -357,10 +357,10 @@ final class FloorBound {
         int latest = Integer.MAX_VALUE;
         for (int to = grid.nextCoarse(at + 1); to < end && grid.minute(to) < latest; to = grid.nextCoarse(to + 1)) {
             double before = walk.growthRatio();
-            walk.to(grid.minute(to));
+            if (grown[0] < growth.acrospireFraction()) walk.to(grid.minute(to));
             double grew = walk.growthRatio();
             double wet = walk.moistureFraction();
-            for (int row = 0; row < grown.length; row++) grown[row] += (grew - before) * slower(row, wet);
+            if (grew > before) grow(grown, grew - before, wet);
             double turning = beds.growing().costMinutes(at, to);
             if (turning < Double.POSITIVE_INFINITY) {
                 exits.add(to, toWither(at, to, turning), toLoad(at, to, turning), wet, grown);
@@ -369,6 +369,10 @@ final class FloorBound {
                 latest = grid.minute(to) + LATEST_MINUTES;
         }
         return exits.outlook();
+    }
+
+    private void grow(double[] grown, double mostRatio, double wettestNowFraction) {
+        for (int row = 0; row < grown.length; row++) grown[row] += mostRatio * slower(row, wettestNowFraction);
     }
 
     /** No piece is cast warmer, °C. */

@@ -4,53 +4,59 @@ package piecewright.plan.search;
  * Something that changes with time, walked forward in half hours and read anywhere in between, linear. Scratch space of
  * the search, mutable, used by one thread.
  */
-abstract class HalfHours {
+final class HalfHours {
     /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
     static final double STEP_HOURS = 0.5;
 
-    private static final double STEP_MINUTES = 60 * STEP_HOURS;
-
-    private final double startMinute;
+    private final Step step;
+    private final double startMinutes;
     private final double[] before;
     private final double[] now;
-    private double nowMinute;
-    private double readMinute;
-    private double shareOfStep;
+    private double nowMinutes;
+    private double readMinutes;
+    private double stepRatio;
 
-    /** @param values what is walked, as it is at that minute */
-    HalfHours(double atMinute, double... values) {
-        this.startMinute = atMinute;
-        this.nowMinute = atMinute;
-        this.readMinute = atMinute;
+    /** What half an hour changes. */
+    interface Step {
+        /** One half hour on, its middle so many hours after the origin. */
+        void on(double[] values, double middleHours);
+    }
+
+    /**
+     * @param startMinutes minutes since the origin
+     * @param values what is walked, as it is then
+     */
+    HalfHours(Step step, double startMinutes, double... values) {
+        this.step = step;
+        this.startMinutes = startMinutes;
+        this.nowMinutes = startMinutes;
+        this.readMinutes = startMinutes;
         this.before = values.clone();
         this.now = values.clone();
     }
 
     /** Walks on to a minute, no earlier than the one before. */
-    final void to(double untilMinute) {
-        while (nowMinute < untilMinute) {
+    void to(double untilMinutes) {
+        while (nowMinutes < untilMinutes) {
             System.arraycopy(now, 0, before, 0, now.length);
-            step(now, (nowMinute + STEP_MINUTES / 2) / 60);
-            nowMinute += STEP_MINUTES;
+            step.on(now, nowMinutes / 60 + STEP_HOURS / 2);
+            nowMinutes += 60 * STEP_HOURS;
         }
-        readMinute = untilMinute;
-        shareOfStep = 1 - (nowMinute - untilMinute) / STEP_MINUTES;
+        readMinutes = untilMinutes;
+        stepRatio = 1 - (nowMinutes - untilMinutes) / (60 * STEP_HOURS);
     }
 
-    /** One half hour on, its middle so many hours after the origin. */
-    abstract void step(double[] values, double middleHours);
-
     /** The value of that place at the minute walked to. */
-    final double value(int place) {
-        return before[place] + shareOfStep * (now[place] - before[place]);
+    double value(int place) {
+        return before[place] + stepRatio * (now[place] - before[place]);
     }
 
     /** Hours walked. */
-    final double hours() {
-        return (readMinute - startMinute) / 60;
+    double hours() {
+        return (readMinutes - startMinutes) / 60;
     }
 
-    /** What is left of a half hour in which a value rises from one figure to another, once it has passed a third; hours. */
+    /** Hours of a half hour that a rising figure spends above a limit. */
     static double hoursAbove(double limit, double from, double until) {
         if (from >= limit) return STEP_HOURS;
         return until <= limit ? 0 : STEP_HOURS * (until - limit) / (until - from);

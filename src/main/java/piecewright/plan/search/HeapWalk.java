@@ -5,8 +5,8 @@ import piecewright.plan.Setup;
 import piecewright.process.Metabolism;
 import piecewright.process.germination.Bed;
 
-/** A wet couch walked forward. */
-final class HeapWalk extends HalfHours {
+/** A wet couch walked forward: scratch space of the search, mutable, used by one thread. */
+final class HeapWalk {
     private static final int MEAN_C = 0;
     private static final int CHIT = 1;
     private static final int GROWTH = 2;
@@ -15,13 +15,15 @@ final class HeapWalk extends HalfHours {
     private static final int WARMEST_C = 5;
     private static final int DEGREE_HOURS = 6;
 
+    private final HalfHours walk;
     private final Metabolism metabolism;
     private final Heaping heaping;
     private final double initialKg;
     private final Grain start;
 
     HeapWalk(Setup setup, Grain start, double atMinute) {
-        super(
+        this.walk = new HalfHours(
+                this::step,
                 atMinute,
                 start.grainC(),
                 start.chitRatio(),
@@ -37,8 +39,7 @@ final class HeapWalk extends HalfHours {
     }
 
     /** What little water leaves under its cloth is left out. */
-    @Override
-    void step(double[] values, double middleHours) {
+    private void step(double[] values, double middleHours) {
         double dry = values[DRY];
         double water = values[WATER];
         double moisture = water / (water + dry);
@@ -46,38 +47,46 @@ final class HeapWalk extends HalfHours {
         double dryKg = initialKg * dry;
         double steadyC = heaping.air().airC(middleHours) + heaping.heap().steadyRiseK(heatW, dryKg);
         double perHour = -Bed.warmingKPerHour(0, heaping.heap().lossWPerK(), dryKg, initialKg * water);
-        double nextC = steadyC + (values[MEAN_C] - steadyC) * Math.exp(-perHour * STEP_HOURS);
+        double nextC = steadyC + (values[MEAN_C] - steadyC) * Math.exp(-perHour * HalfHours.STEP_HOURS);
         double halfC = (values[MEAN_C] + nextC) / 2;
-        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(halfC, moisture) * STEP_HOURS;
-        values[CHIT] += metabolism.chitPerHour(halfC) * STEP_HOURS;
-        double respired = dry * Metabolism.respiredPerHour(heatW) * STEP_HOURS;
+        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(halfC, moisture) * HalfHours.STEP_HOURS;
+        values[CHIT] += metabolism.chitPerHour(halfC) * HalfHours.STEP_HOURS;
+        double respired = dry * Metabolism.respiredPerHour(heatW) * HalfHours.STEP_HOURS;
         values[DRY] = dry - respired;
         values[WATER] = water + Metabolism.WATER_FORMED_RATIO * respired;
-        values[DEGREE_HOURS] += halfC * STEP_HOURS;
+        values[DEGREE_HOURS] += halfC * HalfHours.STEP_HOURS;
         values[MEAN_C] = nextC;
         values[WARMEST_C] = Math.max(values[WARMEST_C], nextC);
     }
 
+    void to(double untilMinutes) {
+        walk.to(untilMinutes);
+    }
+
+    double hours() {
+        return walk.hours();
+    }
+
     /** Mean temperature since it was heaped, °C. */
     double meanSinceC() {
-        return hours() > 0 ? value(DEGREE_HOURS) / hours() : value(MEAN_C);
+        return walk.hours() > 0 ? walk.value(DEGREE_HOURS) / walk.hours() : walk.value(MEAN_C);
     }
 
     double warmestC() {
-        return value(WARMEST_C);
+        return walk.value(WARMEST_C);
     }
 
     /** The grain now. */
     Grain grain() {
-        double water = value(WATER);
+        double water = walk.value(WATER);
         return new Grain(
                 water,
                 start.coreRatio(),
                 water,
                 start.soakHours(),
-                value(CHIT),
-                value(GROWTH),
-                value(DRY),
-                value(MEAN_C));
+                walk.value(CHIT),
+                walk.value(GROWTH),
+                walk.value(DRY),
+                walk.value(MEAN_C));
     }
 }

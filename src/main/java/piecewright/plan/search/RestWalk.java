@@ -4,8 +4,8 @@ import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.steep.SteepModel;
 
-/** One air rest walked forward. */
-final class RestWalk extends HalfHours {
+/** One air rest walked forward: scratch space of the search, mutable, used by one thread. */
+final class RestWalk {
     private static final int GRAIN_C = 0;
     private static final int CORE = 1;
     private static final int OUTER = 2;
@@ -15,6 +15,7 @@ final class RestWalk extends HalfHours {
     private static final int DEGREE_HOURS = 6;
     private static final int RIPE_HOURS = 7;
 
+    private final HalfHours walk;
     private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
@@ -25,7 +26,8 @@ final class RestWalk extends HalfHours {
 
     /** @param ripeChitRatio χ at which the piece is ripe to cast */
     RestWalk(SoakWalk.Setting setting, Grain start, double atMinute, double ripeChitRatio) {
-        super(
+        this.walk = new HalfHours(
+                this::step,
                 atMinute,
                 start.grainC(),
                 start.coreRatio(),
@@ -40,12 +42,11 @@ final class RestWalk extends HalfHours {
         this.steep = rates.steep();
         this.metabolism = rates.metabolism();
         this.air = rates.air();
-        this.keptPerStep = Math.exp(-STEP_HOURS / setting.relaxHours());
+        this.keptPerStep = Math.exp(-HalfHours.STEP_HOURS / setting.relaxHours());
         this.soakHours = start.soakHours();
     }
 
-    @Override
-    void step(double[] values, double middleHours) {
+    private void step(double[] values, double middleHours) {
         double airC = air.airC(middleHours);
         double nextC = airC + (values[GRAIN_C] - airC) * keptPerStep;
         double meanC = (values[GRAIN_C] + nextC) / 2;
@@ -53,42 +54,59 @@ final class RestWalk extends HalfHours {
         double outer = values[OUTER];
         double chit = values[CHIT];
         double equivalentPerHour = rates.theta(meanC) * steep.chitGain(chit);
-        double half = steep.restPerHour(core, outer, equivalentPerHour) * STEP_HOURS / 2;
+        double half = steep.restPerHour(core, outer, equivalentPerHour) * HalfHours.STEP_HOURS / 2;
         double drunk = Math.min(
-                outer, STEP_HOURS * steep.restPerHour(core + half, Math.max(0, outer - half), equivalentPerHour));
+                outer,
+                HalfHours.STEP_HOURS * steep.restPerHour(core + half, Math.max(0, outer - half), equivalentPerHour));
         double dry = values[DRY];
         double moisture = (core + outer) / (core + outer + dry);
-        double nextChit = chit + metabolism.chitPerHour(meanC) * STEP_HOURS;
+        double nextChit = chit + metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
         values[CORE] = core + drunk;
         values[OUTER] = outer - drunk;
-        if (chit >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * STEP_HOURS;
-        values[DRY] = dry - dry * rates.respiredPerHour(meanC, moisture) * STEP_HOURS;
-        values[RIPE_HOURS] += hoursAbove(ripeChitRatio, chit, nextChit);
+        if (chit >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
+        values[DRY] = dry - dry * rates.respiredPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
+        values[RIPE_HOURS] += HalfHours.hoursAbove(ripeChitRatio, chit, nextChit);
         values[CHIT] = nextChit;
-        values[DEGREE_HOURS] += meanC * STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
         values[GRAIN_C] = nextC;
     }
 
+    void to(double untilMinutes) {
+        walk.to(untilMinutes);
+    }
+
+    double hours() {
+        return walk.hours();
+    }
+
     double meanC() {
-        return hours() > 0 ? value(DEGREE_HOURS) / hours() : value(GRAIN_C);
+        return walk.hours() > 0 ? walk.value(DEGREE_HOURS) / walk.hours() : walk.value(GRAIN_C);
     }
 
     /** Hours of this rest since the piece was ripe. */
     double ripeHours() {
-        return value(RIPE_HOURS);
+        return walk.value(RIPE_HOURS);
     }
 
     double chitRatio() {
-        return value(CHIT);
+        return walk.value(CHIT);
     }
 
     double growthRatio() {
-        return value(GROWTH);
+        return walk.value(GROWTH);
     }
 
     Grain grain() {
-        double core = value(CORE);
-        double water = core + value(OUTER);
-        return new Grain(water, core, water, soakHours, value(CHIT), value(GROWTH), value(DRY), value(GRAIN_C));
+        double core = walk.value(CORE);
+        double water = core + walk.value(OUTER);
+        return new Grain(
+                water,
+                core,
+                water,
+                soakHours,
+                walk.value(CHIT),
+                walk.value(GROWTH),
+                walk.value(DRY),
+                walk.value(GRAIN_C));
     }
 }

@@ -4,8 +4,8 @@ import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
 import piecewright.process.steep.SteepModel;
 
-/** One immersion walked forward. */
-final class SoakWalk extends HalfHours {
+/** One immersion walked forward: scratch space of the search, mutable, used by one thread. */
+final class SoakWalk {
     private static final int WATER_C = 0;
     private static final int CHIT = 1;
     private static final int EQUIVALENT_HOURS = 2;
@@ -13,6 +13,7 @@ final class SoakWalk extends HalfHours {
     private static final int DEGREE_HOURS = 4;
     private static final int CHITTED_HOURS = 5;
 
+    private final HalfHours walk;
     private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
@@ -22,12 +23,12 @@ final class SoakWalk extends HalfHours {
     private final int immersion;
 
     SoakWalk(Setting setting, int immersion, Grain start, double atMinute) {
-        super(atMinute, setting.startC(), start.chitRatio(), 0, 0, 0, 0);
+        this.walk = new HalfHours(this::step, atMinute, setting.startC(), start.chitRatio(), 0, 0, 0, 0);
         this.rates = setting.rates();
         this.steep = rates.steep();
         this.metabolism = rates.metabolism();
         this.air = rates.air();
-        this.keptPerStep = Math.exp(-STEP_HOURS / setting.relaxHours());
+        this.keptPerStep = Math.exp(-HalfHours.STEP_HOURS / setting.relaxHours());
         this.start = start;
         this.immersion = immersion;
     }
@@ -35,39 +36,46 @@ final class SoakWalk extends HalfHours {
     /** Where it stands: startC water or grain at first, °C; relaxHours the time constant towards the air, hours. */
     record Setting(SteepRates rates, double startC, double relaxHours) {}
 
-    @Override
-    void step(double[] values, double middleHours) {
+    private void step(double[] values, double middleHours) {
         double airC = air.airC(middleHours);
         double nextC = airC + (values[WATER_C] - airC) * keptPerStep;
         double meanC = (values[WATER_C] + nextC) / 2;
-        double soaked = rates.theta(meanC) * STEP_HOURS;
+        double soaked = rates.theta(meanC) * HalfHours.STEP_HOURS;
         double chit = values[CHIT];
-        double nextChit = chit + metabolism.chitPerHour(meanC) * STEP_HOURS;
+        double nextChit = chit + metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
         values[SOAK_HOURS] += soaked;
         values[EQUIVALENT_HOURS] += soaked * steep.chitGain(chit);
-        values[CHITTED_HOURS] += hoursAbove(SteepModel.CHITTED_AT_RATIO, chit, nextChit);
+        values[CHITTED_HOURS] += HalfHours.hoursAbove(SteepModel.CHITTED_AT_RATIO, chit, nextChit);
         values[CHIT] = nextChit;
-        values[DEGREE_HOURS] += meanC * STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
         values[WATER_C] = nextC;
     }
 
+    void to(double untilMinutes) {
+        walk.to(untilMinutes);
+    }
+
+    double hours() {
+        return walk.hours();
+    }
+
     double meanC() {
-        return hours() > 0 ? value(DEGREE_HOURS) / hours() : value(WATER_C);
+        return walk.hours() > 0 ? walk.value(DEGREE_HOURS) / walk.hours() : walk.value(WATER_C);
     }
 
     /** Hours under water since the corns had chitted. */
     double chittedHours() {
-        return value(CHITTED_HOURS);
+        return walk.value(CHITTED_HOURS);
     }
 
     /** The drained grain now. */
     Grain grain() {
-        double core = steep.coreAfterSoak(start.coreRatio(), value(EQUIVALENT_HOURS));
+        double core = steep.coreAfterSoak(start.coreRatio(), walk.value(EQUIVALENT_HOURS));
         double water = core + steep.filledOuterRatio();
-        double soaked = start.soakHours() + value(SOAK_HOURS);
+        double soaked = start.soakHours() + walk.value(SOAK_HOURS);
         double leached =
                 steep.leachedFraction(soaked, immersion) - steep.leachedFraction(start.soakHours(), immersion - 1);
         double dry = start.dryFraction() - leached;
-        return new Grain(water, core, water, soaked, value(CHIT), start.growthRatio(), dry, value(WATER_C));
+        return new Grain(water, core, water, soaked, walk.value(CHIT), start.growthRatio(), dry, walk.value(WATER_C));
     }
 }

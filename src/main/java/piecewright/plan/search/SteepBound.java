@@ -227,7 +227,8 @@ final class SteepBound {
         double[] cost = (soak ? toCast : toCastAgain)[stop][rank];
         double[] late = fromHere(lateFromHere, stop, rank, toCastAgain);
         int ripe = clock.earliestRipe(label);
-        int grown = clock.grownAtMost(label, SOON_GROWTH_RATIO);
+        ChitClock.Growth grows = clock.growthOf(label);
+        int grown = grows.atMost(SOON_GROWTH_RATIO);
         int from = Math.max(0, grid.coarseRank(ripe) - rank);
         int soonEnd = Math.min(cost.length, Math.max(from, grid.coarseRank(grown) - rank));
         double least = Double.POSITIVE_INFINITY;
@@ -236,7 +237,7 @@ final class SteepBound {
         }
         if (soonEnd < late.length) least = Math.min(least, late[Math.max(from, soonEnd)]);
         if (space.heapHelps()) least = Math.min(least, heaped(label, rank));
-        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, clock.growthOf(label)));
+        return soak || !mayCast(stop) ? least : Math.min(least, castNow(label, rank + from, grows));
     }
 
     /** Cost-minutes still to come at least from a soak or drain by way of a wet couch. */
