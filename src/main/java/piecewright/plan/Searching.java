@@ -10,6 +10,7 @@ import piecewright.plan.Planner.Span;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.Nearby;
+import piecewright.plan.search.QuickForms;
 import piecewright.plan.search.Search;
 import piecewright.plan.search.TimeGrid;
 import piecewright.process.PieceState;
@@ -72,11 +73,12 @@ final class Searching {
         ZoneId zone = request.house().zone();
         TimeGrid grid =
                 resumption.on(TimeGrid.of(hours, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES));
+        QuickForms forms = QuickForms.of(setup);
         for (double margin : GATE_MARGINS_FRACTION) {
-            List<Search.Found> found = new Search(setup, grid, wish(span, margin)).best(1);
+            List<Search.Found> found = new Search(forms, grid, wish(span, margin)).best(1);
             if (found.isEmpty()) return Optional.empty();
             Optional<Draft> rough = simulated(found.get(0));
-            if (rough.isPresent()) return Optional.of(polished(rough.get(), hours, margin));
+            if (rough.isPresent()) return Optional.of(polished(rough.get(), hours, forms, margin));
         }
         return Optional.empty();
     }
@@ -91,7 +93,7 @@ final class Searching {
     }
 
     /** The same timetable with its acts moved by minutes where that costs less. */
-    private Draft polished(Draft rough, Availability hours, double margin) {
+    private Draft polished(Draft rough, Availability hours, QuickForms forms, double margin) {
         Draft best = rough;
         for (int[] polish : POLISHES_MINUTES) {
             List<Instant> instants =
@@ -100,7 +102,7 @@ final class Searching {
             TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
             Nearby nearby = Nearby.of(best.timetable(), Duration.ofMinutes(polish[0]), best.costMinutes());
             List<Search.Found> found =
-                    Search.near(setup, near, wish(span, margin), nearby).best(1);
+                    Search.near(forms, near, wish(span, margin), nearby).best(1);
             if (!found.isEmpty()) best = simulated(found.get(0)).orElse(best);
         }
         return best;

@@ -85,12 +85,16 @@ public final class Search {
     }
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(setup, grid, wish, lastAct(setup), Effort.of(setup), Optional.empty());
+        this(QuickForms.of(setup), grid, wish);
+    }
+
+    public Search(QuickForms forms, TimeGrid grid, Wish wish) {
+        this(forms, grid, wish, lastAct(forms.setup()), Effort.of(forms.setup()), Optional.empty());
     }
 
     /** A search that moves the acts of a timetable. */
-    public static Search near(Setup setup, TimeGrid grid, Wish wish, Nearby nearby) {
-        return new Search(setup, grid, wish, lastAct(setup), Effort.of(setup), Optional.of(nearby));
+    public static Search near(QuickForms forms, TimeGrid grid, Wish wish, Nearby nearby) {
+        return new Search(forms, grid, wish, lastAct(forms.setup()), Effort.of(forms.setup()), Optional.of(nearby));
     }
 
     private static ActKind lastAct(Setup setup) {
@@ -99,22 +103,23 @@ public final class Search {
 
     /** A search that ends at an earlier act: for tests that try every plan. */
     Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort) {
-        this(setup, grid, wish, last, effort, Optional.empty());
+        this(QuickForms.of(setup), grid, wish, last, effort, Optional.empty());
     }
 
-    private Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort, Optional<Nearby> nearby) {
-        Stops stops = Stops.of(setup);
+    private Search(QuickForms forms, TimeGrid grid, Wish wish, ActKind last, Effort effort, Optional<Nearby> nearby) {
+        Setup setup = forms.setup();
+        Stops stops = forms.stops();
         Rules rules = new Rules(
                 setup.style(), setup.lot().waterSensitiveFraction(), GROWTH_MARGINS_RATIO * wish.gateMarginFraction());
-        KilnHeat heat = new KilnHeat(setup, stops, wish.gateMarginFraction());
+        KilnHeat heat = new KilnHeat(forms, wish.gateMarginFraction());
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
         Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held, nearby);
-        this.space = new Space(setup, stops, grid, rules, heat, wish.mostNights(), beginnings, new Toll());
+        this.space = new Space(forms, grid, rules, heat, wish.mostNights(), beginnings, new Toll());
         var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
-        this.beds = beds(setup, grid, turning);
+        this.beds = beds(forms, grid, turning);
         this.couch =
-                setup.couching().map(couching -> couch(setup, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
+                setup.couching().map(couching -> couch(forms, couching, grid, held, takenUp.flatMap(TakenUp::couched)));
         this.heaps = setup.heaping().map(heaping -> heaps(setup, heaping, grid, held));
         this.stirs = new TurnChains(grid, Search::stirGap, turning, STIR_HARD_MINUTES, 4 * 24 * 60);
         int goal = IntStream.range(0, stops.count())
@@ -247,19 +252,20 @@ public final class Search {
                 .costMinutes((untilMinute - fromMinute) / 60.0);
     }
 
-    private static FloorLegs.Beds beds(Setup setup, TimeGrid grid, TurnChains.Turning turning) {
+    private static FloorLegs.Beds beds(QuickForms forms, TimeGrid grid, TurnChains.Turning turning) {
+        Setup setup = forms.setup();
         var outfit = setup.outfit();
         TurnChains growing = turnings(setup, outfit.growing(), setup.air().floor(), grid, turning);
         boolean same = outfit.withering().equals(outfit.growing());
         return new FloorLegs.Beds(
                 growing,
                 same ? growing : turnings(setup, outfit.withering(), setup.air().wither(), grid, turning),
-                FloorLegs.floorBed(setup),
-                FloorLegs.witherBed(setup));
+                forms.floor(),
+                forms.wither());
     }
 
     private static CouchLegs.Couch couch(
-            Setup setup, Couching couching, TimeGrid grid, Held held, Optional<UnderWay.Standing> heating) {
+            QuickForms forms, Couching couching, TimeGrid grid, Held held, Optional<UnderWay.Standing> heating) {
         CouchRules rules = new CouchRules(couching.schedule());
         TurnChains checks = new TurnChains(
                 grid,
@@ -267,7 +273,7 @@ public final class Search {
                 new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
                 (int) (60 * couching.schedule().checks().highHours()),
                 (int) (60 * couching.schedule().longestHours()));
-        return new CouchLegs.Couch(rules, new CouchCurves(setup, grid, heating), checks, FloorLegs.witherBed(setup));
+        return new CouchLegs.Couch(rules, new CouchCurves(forms.setup(), grid, heating), checks, forms.wither());
     }
 
     private static HeapLegs.Heaps heaps(Setup setup, Heaping heaping, TimeGrid grid, Held held) {

@@ -8,23 +8,26 @@ import piecewright.plan.Setup;
 /**
  * What the legs of one search share: the piece, its stops, the candidate instants, the rules.
  *
+ * @param forms the piece and its tables
  * @param mostNights night acts allowed in the whole plan
  * @param beginnings which act can begin where
  * @param toll takes down what rules charge, if asked
  */
 record Space(
-        Setup setup,
-        Stops stops,
-        TimeGrid grid,
-        Rules rules,
-        KilnHeat heat,
-        int mostNights,
-        Beginnings beginnings,
-        Toll toll) {
+        QuickForms forms, TimeGrid grid, Rules rules, KilnHeat heat, int mostNights, Beginnings beginnings, Toll toll) {
+
+    Setup setup() {
+        return forms.setup();
+    }
+
+    Stops stops() {
+        return forms.stops();
+    }
 
     /** Whether a wet couch does this piece any good. */
     boolean heapHelps() {
-        return setup.heaping().isPresent() && setup.heaping().get().expected().helps();
+        return setup().heaping().isPresent()
+                && setup().heaping().get().expected().helps();
     }
 
     /** Whether the act of this stop can begin at this candidate. */
@@ -34,7 +37,7 @@ record Space(
 
     /** The last candidate, not before this one, at which a piece loaded here was not yet drying. */
     int notYetDrying(int loadAt) {
-        if (stops.stewMinutes() == 0) return loadAt;
+        if (stops().stewMinutes() == 0) return loadAt;
         int at = grid.firstAtOrAfter(dryingFromMinute(loadAt) + 1) - 1;
         while (!grid.coarse(at)) at--;
         return at;
@@ -42,7 +45,7 @@ record Space(
 
     /** Minute at which the bed of a piece whose loading begins here starts to dry: after its stew, if it has one. */
     int dryingFromMinute(int loadAt) {
-        return grid.minute(loadAt) + stops.stewMinutes();
+        return grid.minute(loadAt) + stops().stewMinutes();
     }
 
     /** What an act costs by itself at a candidate: its work and its hour. */
@@ -72,10 +75,10 @@ record Space(
 
     /** Whether somebody must stay near while this level of heat is on. */
     boolean needsSomebody(int level) {
-        var drying = setup.outfit().drying();
+        var drying = setup().outfit().drying();
         boolean cures = level == heat.cureLevel();
         var control = (cures ? drying.curer() : drying.dryer()).control();
-        double setC = cures ? drying.cureC() : stops.rungs().get(level).airOnC();
+        double setC = cures ? drying.cureC() : stops().rungs().get(level).airOnC();
         return !control.holdsSetPoint() || (setC > Rules.ATTENDED_ABOVE_C && !control.safeUnattended());
     }
 }

@@ -21,8 +21,7 @@ final class SteepLegs {
         this.space = space;
         this.setup = space.setup();
         this.ripeChitRatio = ripeChitRatio(space);
-        this.rates = new SteepRates(
-                setup.models().steep(), setup.models().metabolism(), setup.air().steep());
+        this.rates = space.forms().steep();
     }
 
     /** χ at which the piece is ripe to cast. */
