@@ -3,6 +3,8 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -78,7 +80,7 @@ final class Searching {
             List<Search.Found> found = new Search(forms, grid, wish(span, margin)).best(1);
             if (found.isEmpty()) return Optional.empty();
             Optional<Draft> rough = simulated(found.get(0));
-            if (rough.isPresent()) return Optional.of(polished(rough.get(), hours, forms, margin));
+            if (rough.isPresent()) return Optional.of(polished(found.get(0), rough.get(), hours, forms, margin));
         }
         return Optional.empty();
     }
@@ -92,20 +94,26 @@ final class Searching {
                 .flatMap(this::simulated);
     }
 
-    /** The same timetable with its acts moved by minutes where that costs less. */
-    private Draft polished(Draft rough, Availability hours, QuickForms forms, double margin) {
-        Draft best = rough;
+    /** The same timetable with its acts moved where that costs less; as far as the reference stages let it. */
+    private Draft polished(Search.Found rough, Draft draft, Availability hours, QuickForms forms, double margin) {
+        Deque<Search.Found> polished = new ArrayDeque<>();
+        Search.Found best = rough;
         for (int[] polish : POLISHES_MINUTES) {
             List<Instant> instants =
                     best.timetable().visits().stream().map(Visit::at).toList();
             ZoneId zone = request.house().zone();
             TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
             Nearby nearby = Nearby.of(best.timetable(), Duration.ofMinutes(polish[0]), best.costMinutes());
-            List<Search.Found> found =
-                    Search.near(forms, near, wish(span, margin), nearby).best(1);
-            if (!found.isEmpty()) best = simulated(found.get(0)).orElse(best);
+            Optional<Search.Found> found = Search.near(forms, near, wish(span, margin), nearby).best(1).stream()
+                    .findFirst();
+            found.ifPresent(polished::push);
+            best = found.orElse(best);
         }
-        return best;
+        return polished.stream()
+                .map(this::simulated)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(draft);
     }
 
     private Optional<Draft> simulated(Search.Found found) {
