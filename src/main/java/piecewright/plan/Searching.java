@@ -22,8 +22,8 @@ import piecewright.quantity.Moisture;
 final class Searching {
     /** Judgement: wide enough to be quick; the polish finds the minute. */
     private static final int COARSE_MINUTES = 120;
-    /** Judgement: or on the quarter, at the kiln. */
-    private static final int FINE_MINUTES = 15;
+    /** Judgement: or every half hour, at the kiln. */
+    private static final int FINE_MINUTES = 30;
     /** Judgement: polishing moves acts by so many minutes at most, in such steps: first as far as the grid is wide. */
     private static final int[][] POLISHES_MINUTES = {{120, 30}, {30, 10}, {10, 5}};
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */

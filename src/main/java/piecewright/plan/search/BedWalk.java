@@ -15,10 +15,11 @@ final class BedWalk {
     private static final int GROWTH = 3;
     private static final int DRY = 4;
     private static final int DEGREE_HOURS = 5;
-    /** Judgement: depth and weight of a bed change so slowly that it is weighed every two hours. */
+    /** Judgement: depth and weight of a bed change so slowly that it is weighed every so many strides. */
     private static final int STEPS_PER_WEIGHING = 4;
 
-    private final HalfHours walk;
+    private final Strides walk;
+    private final double strideHours;
     private final BedRates rates;
     private final Metabolism metabolism;
     private final Bed bed;
@@ -31,8 +32,15 @@ final class BedWalk {
     private double laidM;
 
     BedWalk(BedRates rates, Grain start, double atMinute) {
-        this.walk = new HalfHours(
+        this(rates, start, atMinute, Strides.USUAL_HOURS);
+    }
+
+    /** @param strideHours how fine to walk */
+    BedWalk(BedRates rates, Grain start, double atMinute, double strideHours) {
+        this.strideHours = strideHours;
+        this.walk = new Strides(
                 this::step,
+                strideHours,
                 atMinute,
                 start.waterRatio(),
                 start.grainC(),
@@ -58,17 +66,17 @@ final class BedWalk {
         double steadyC = airC + steadyKPerW * heatW;
         double nextC = steadyC + (values[GRAIN_C] - steadyC) * keptRatio;
         double meanC = (values[GRAIN_C] + nextC) / 2;
-        double respired = dry * Metabolism.respiredPerHour(heatW) * HalfHours.STEP_HOURS;
+        double respired = dry * Metabolism.respiredPerHour(heatW) * strideHours;
         double lost = dry
-                * HalfHours.STEP_HOURS
+                * strideHours
                 * bed.waterLossPerHour(water / dry, rates.deficitKPa(airC), laidM, lying.exposureRatio());
         double kept = Math.min(water, keepRatio * (dry - respired));
         values[WATER] = Math.max(kept, water - lost + Metabolism.WATER_FORMED_RATIO * respired);
         values[DRY] = dry - respired;
-        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
-        values[CHIT] += metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
+        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * strideHours;
+        values[CHIT] += metabolism.chitPerHour(meanC) * strideHours;
         values[GRAIN_C] = nextC;
-        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * strideHours;
     }
 
     /** What hangs on depth and weight; turnings smeared out over their usual gap. */
@@ -80,7 +88,7 @@ final class BedWalk {
         double tauHours = -1 / bed.warmingKPerHour(0, 1, depthM, dryKgPerM2, mass.dryBasisRatio());
         double turned = 1 - 0.5 * tauHours / lying.turnHours() * (1 - Math.exp(-lying.turnHours() / tauHours));
         steadyKPerW = turned * bed.steadyRiseK(1, depthM, dryKgPerM2);
-        keptRatio = Math.exp(-HalfHours.STEP_HOURS / tauHours);
+        keptRatio = Math.exp(-strideHours / tauHours);
         laidM = bed.laidDepthM(mass, lying.areaM2());
     }
 

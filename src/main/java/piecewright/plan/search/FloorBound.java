@@ -27,6 +27,9 @@ final class FloorBound {
     private static final int LATEST_MINUTES = 7 * 24 * 60;
 
     private static final int STEP_MINUTES = 15;
+    /** Judgement: the walks of a bound need not be as fine as those of plans; what they lose lies in its safeties. */
+    private static final double STRIDE_HOURS = 1;
+
     /** Judgement: no bed that a plan allows is steadily warmer than its air by more. */
     private static final double WARMEST_RISE_K = 12;
     /** Judgement: the wettest piece lies this much deeper than the usual one. */
@@ -264,7 +267,7 @@ final class FloorBound {
         double dry = grows ? 1 : LEAST_DRY_FRACTION;
         double bedC = grows ? warmestC[space.grid().minute(at) / STEP_MINUTES + 1] : coldestC;
         Grain grain = new Grain(ratio * dry, ratio * dry, ratio * dry, 0, grows ? 2 : 0, growthRatio, dry, bedC);
-        return new BedWalk(beds.wither(), grain, space.grid().minute(at));
+        return new BedWalk(beds.wither(), grain, space.grid().minute(at), STRIDE_HOURS);
     }
 
     /** Temperature of the warmest growing bed, by quarters of an hour since the origin. */
@@ -350,7 +353,7 @@ final class FloorBound {
         double ratio = KilnHeat.ratioOf(wettest);
         double warmC = warmestCastC(grid.minute(at) / 60.0);
         Grain fullest = new Grain(ratio, ratio, ratio, 0, 2, Rules.CAST_GROWTH_RATIO, 1, warmC);
-        BedWalk walk = new BedWalk(beds.floor(), fullest, grid.minute(at));
+        BedWalk walk = new BedWalk(beds.floor(), fullest, grid.minute(at), STRIDE_HOURS);
         int end = grid.firstAtOrAfter(grid.minute(at) + FloorLegs.LONGEST_GROWTH_MINUTES + 1);
         Outlook.Gathered exits = new Outlook.Gathered(moistureClasses.length, end - at);
         double[] grown = new double[moistureClasses.length];

@@ -15,15 +15,16 @@ final class HeapWalk {
     private static final int WARMEST_C = 5;
     private static final int DEGREE_HOURS = 6;
 
-    private final HalfHours walk;
+    private final Strides walk;
     private final Metabolism metabolism;
     private final Heaping heaping;
     private final double initialKg;
     private final Grain start;
 
     HeapWalk(Setup setup, Grain start, double atMinute) {
-        this.walk = new HalfHours(
+        this.walk = new Strides(
                 this::step,
+                Strides.USUAL_HOURS,
                 atMinute,
                 start.grainC(),
                 start.chitRatio(),
@@ -47,14 +48,14 @@ final class HeapWalk {
         double dryKg = initialKg * dry;
         double steadyC = heaping.air().airC(middleHours) + heaping.heap().steadyRiseK(heatW, dryKg);
         double perHour = -Bed.warmingKPerHour(0, heaping.heap().lossWPerK(), dryKg, initialKg * water);
-        double nextC = steadyC + (values[MEAN_C] - steadyC) * Math.exp(-perHour * HalfHours.STEP_HOURS);
+        double nextC = steadyC + (values[MEAN_C] - steadyC) * Math.exp(-perHour * Strides.USUAL_HOURS);
         double halfC = (values[MEAN_C] + nextC) / 2;
-        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(halfC, moisture) * HalfHours.STEP_HOURS;
-        values[CHIT] += metabolism.chitPerHour(halfC) * HalfHours.STEP_HOURS;
-        double respired = dry * Metabolism.respiredPerHour(heatW) * HalfHours.STEP_HOURS;
+        if (values[CHIT] >= 1) values[GROWTH] += metabolism.growthPerHour(halfC, moisture) * Strides.USUAL_HOURS;
+        values[CHIT] += metabolism.chitPerHour(halfC) * Strides.USUAL_HOURS;
+        double respired = dry * Metabolism.respiredPerHour(heatW) * Strides.USUAL_HOURS;
         values[DRY] = dry - respired;
         values[WATER] = water + Metabolism.WATER_FORMED_RATIO * respired;
-        values[DEGREE_HOURS] += halfC * HalfHours.STEP_HOURS;
+        values[DEGREE_HOURS] += halfC * Strides.USUAL_HOURS;
         values[MEAN_C] = nextC;
         values[WARMEST_C] = Math.max(values[WARMEST_C], nextC);
     }

@@ -15,7 +15,7 @@ final class RestWalk {
     private static final int DEGREE_HOURS = 6;
     private static final int RIPE_HOURS = 7;
 
-    private final HalfHours walk;
+    private final Strides walk;
     private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
@@ -26,8 +26,9 @@ final class RestWalk {
 
     /** @param ripeChitRatio χ at which the piece is ripe to cast */
     RestWalk(SoakWalk.Setting setting, Grain start, double atMinute, double ripeChitRatio) {
-        this.walk = new HalfHours(
+        this.walk = new Strides(
                 this::step,
+                Strides.USUAL_HOURS,
                 atMinute,
                 start.grainC(),
                 start.coreRatio(),
@@ -42,7 +43,7 @@ final class RestWalk {
         this.steep = rates.steep();
         this.metabolism = rates.metabolism();
         this.air = rates.air();
-        this.keptPerStep = Math.exp(-HalfHours.STEP_HOURS / setting.relaxHours());
+        this.keptPerStep = Math.exp(-Strides.USUAL_HOURS / setting.relaxHours());
         this.soakHours = start.soakHours();
     }
 
@@ -54,20 +55,20 @@ final class RestWalk {
         double outer = values[OUTER];
         double chit = values[CHIT];
         double equivalentPerHour = rates.theta(meanC) * steep.chitGain(chit);
-        double half = steep.restPerHour(core, outer, equivalentPerHour) * HalfHours.STEP_HOURS / 2;
+        double half = steep.restPerHour(core, outer, equivalentPerHour) * Strides.USUAL_HOURS / 2;
         double drunk = Math.min(
                 outer,
-                HalfHours.STEP_HOURS * steep.restPerHour(core + half, Math.max(0, outer - half), equivalentPerHour));
+                Strides.USUAL_HOURS * steep.restPerHour(core + half, Math.max(0, outer - half), equivalentPerHour));
         double dry = values[DRY];
         double moisture = (core + outer) / (core + outer + dry);
-        double nextChit = chit + metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
+        double nextChit = chit + metabolism.chitPerHour(meanC) * Strides.USUAL_HOURS;
         values[CORE] = core + drunk;
         values[OUTER] = outer - drunk;
-        if (chit >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
-        values[DRY] = dry - dry * rates.respiredPerHour(meanC, moisture) * HalfHours.STEP_HOURS;
-        values[RIPE_HOURS] += HalfHours.hoursAbove(ripeChitRatio, chit, nextChit);
+        if (chit >= 1) values[GROWTH] += metabolism.growthPerHour(meanC, moisture) * Strides.USUAL_HOURS;
+        values[DRY] = dry - dry * rates.respiredPerHour(meanC, moisture) * Strides.USUAL_HOURS;
+        values[RIPE_HOURS] += Strides.hoursAbove(ripeChitRatio, chit, nextChit);
         values[CHIT] = nextChit;
-        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * Strides.USUAL_HOURS;
         values[GRAIN_C] = nextC;
     }
 

@@ -13,7 +13,7 @@ final class SoakWalk {
     private static final int DEGREE_HOURS = 4;
     private static final int CHITTED_HOURS = 5;
 
-    private final HalfHours walk;
+    private final Strides walk;
     private final SteepRates rates;
     private final SteepModel steep;
     private final Metabolism metabolism;
@@ -23,12 +23,13 @@ final class SoakWalk {
     private final int immersion;
 
     SoakWalk(Setting setting, int immersion, Grain start, double atMinute) {
-        this.walk = new HalfHours(this::step, atMinute, setting.startC(), start.chitRatio(), 0, 0, 0, 0);
+        this.walk =
+                new Strides(this::step, Strides.USUAL_HOURS, atMinute, setting.startC(), start.chitRatio(), 0, 0, 0, 0);
         this.rates = setting.rates();
         this.steep = rates.steep();
         this.metabolism = rates.metabolism();
         this.air = rates.air();
-        this.keptPerStep = Math.exp(-HalfHours.STEP_HOURS / setting.relaxHours());
+        this.keptPerStep = Math.exp(-Strides.USUAL_HOURS / setting.relaxHours());
         this.start = start;
         this.immersion = immersion;
     }
@@ -40,14 +41,14 @@ final class SoakWalk {
         double airC = air.airC(middleHours);
         double nextC = airC + (values[WATER_C] - airC) * keptPerStep;
         double meanC = (values[WATER_C] + nextC) / 2;
-        double soaked = rates.theta(meanC) * HalfHours.STEP_HOURS;
+        double soaked = rates.theta(meanC) * Strides.USUAL_HOURS;
         double chit = values[CHIT];
-        double nextChit = chit + metabolism.chitPerHour(meanC) * HalfHours.STEP_HOURS;
+        double nextChit = chit + metabolism.chitPerHour(meanC) * Strides.USUAL_HOURS;
         values[SOAK_HOURS] += soaked;
         values[EQUIVALENT_HOURS] += soaked * steep.chitGain(chit);
-        values[CHITTED_HOURS] += HalfHours.hoursAbove(SteepModel.CHITTED_AT_RATIO, chit, nextChit);
+        values[CHITTED_HOURS] += Strides.hoursAbove(SteepModel.CHITTED_AT_RATIO, chit, nextChit);
         values[CHIT] = nextChit;
-        values[DEGREE_HOURS] += meanC * HalfHours.STEP_HOURS;
+        values[DEGREE_HOURS] += meanC * Strides.USUAL_HOURS;
         values[WATER_C] = nextC;
     }
 

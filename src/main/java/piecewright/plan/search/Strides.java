@@ -1,33 +1,36 @@
 package piecewright.plan.search;
 
 /**
- * Something that changes with time, walked forward in half hours and read anywhere in between, linear. Scratch space of
+ * Something that changes with time, walked forward in even strides and read anywhere in between, linear. Scratch space of
  * the search, mutable, used by one thread.
  */
-final class HalfHours {
+final class Strides {
     /** Judgement: half an hour; tests hold the quick forms to the reference stages. */
-    static final double STEP_HOURS = 0.5;
+    static final double USUAL_HOURS = 0.5;
 
     private final Step step;
+    private final double strideHours;
     private final double startMinutes;
     private final double[] before;
     private final double[] now;
     private double nowMinutes;
     private double readMinutes;
-    private double stepRatio;
+    private double strideRatio;
 
-    /** What half an hour changes. */
+    /** What a stride changes. */
     interface Step {
-        /** One half hour on, its middle so many hours after the origin. */
+        /** One stride on, its middle so many hours after the origin. */
         void on(double[] values, double middleHours);
     }
 
     /**
+     * @param strideHours how long a stride is, above 0
      * @param startMinutes minutes since the origin
      * @param values what is walked, as it is then
      */
-    HalfHours(Step step, double startMinutes, double... values) {
+    Strides(Step step, double strideHours, double startMinutes, double... values) {
         this.step = step;
+        this.strideHours = strideHours;
         this.startMinutes = startMinutes;
         this.nowMinutes = startMinutes;
         this.readMinutes = startMinutes;
@@ -39,16 +42,16 @@ final class HalfHours {
     void to(double untilMinutes) {
         while (nowMinutes < untilMinutes) {
             System.arraycopy(now, 0, before, 0, now.length);
-            step.on(now, nowMinutes / 60 + STEP_HOURS / 2);
-            nowMinutes += 60 * STEP_HOURS;
+            step.on(now, nowMinutes / 60 + strideHours / 2);
+            nowMinutes += 60 * strideHours;
         }
         readMinutes = untilMinutes;
-        stepRatio = 1 - (nowMinutes - untilMinutes) / (60 * STEP_HOURS);
+        strideRatio = 1 - (nowMinutes - untilMinutes) / (60 * strideHours);
     }
 
     /** The value of that place at the minute walked to. */
     double value(int place) {
-        return before[place] + stepRatio * (now[place] - before[place]);
+        return before[place] + strideRatio * (now[place] - before[place]);
     }
 
     /** Hours walked. */
@@ -56,9 +59,9 @@ final class HalfHours {
         return (readMinutes - startMinutes) / 60;
     }
 
-    /** Hours of a half hour that a rising figure spends above a limit. */
+    /** Hours of a usual stride that a rising figure spends above a limit. */
     static double hoursAbove(double limit, double from, double until) {
-        if (from >= limit) return STEP_HOURS;
-        return until <= limit ? 0 : STEP_HOURS * (until - limit) / (until - from);
+        if (from >= limit) return USUAL_HOURS;
+        return until <= limit ? 0 : USUAL_HOURS * (until - limit) / (until - from);
     }
 }
