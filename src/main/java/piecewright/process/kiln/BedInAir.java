@@ -2,7 +2,7 @@ package piecewright.process.kiln;
 
 import piecewright.process.Psychrometrics;
 
-/** A {@link DryingBed} while one air goes through it. Immutable; every method is some ten nanoseconds. */
+/** A {@link DryingBed} while one air goes through it. Immutable; every method takes some tens of nanoseconds. */
 public final class BedInAir {
     /** Judgement: one step of the hottest kiln begun above this share of the bound moisture ends above it. */
     private static final double NEARLY_BOUND_RATIO = 1.35;
