@@ -1,7 +1,6 @@
 package piecewright.ensemble;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -61,14 +60,16 @@ public final class Ensemble {
     }
 
     private List<ActBands> acts(List<Map<String, Met>> members) {
-        List<ActBands> all = new ArrayList<>();
-        for (Line line : script.lines()) {
-            List<Met> met = members.stream()
-                    .flatMap(each -> Optional.ofNullable(each.get(line.id())).stream())
-                    .toList();
-            if (!met.isEmpty()) all.add(bands(line, met, (double) met.size() / members.size()));
-        }
-        return all;
+        return script.lines().parallelStream()
+                .flatMap(line -> bands(line, members).stream())
+                .toList();
+    }
+
+    private Optional<ActBands> bands(Line line, List<Map<String, Met>> members) {
+        List<Met> met = members.stream()
+                .flatMap(each -> Optional.ofNullable(each.get(line.id())).stream())
+                .toList();
+        return met.isEmpty() ? Optional.empty() : Optional.of(bands(line, met, (double) met.size() / members.size()));
     }
 
     private ActBands bands(Line line, List<Met> met, double happensFraction) {

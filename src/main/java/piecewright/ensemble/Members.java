@@ -13,20 +13,38 @@ public final class Members {
 
     private Members() {}
 
+    /** One point of the hypercube, and luck. */
+    private record Draw(double[] normals, long noiseSeed) {}
+
+    /** The usual draws hang on no plan: they are made once. */
+    private static final class Usual {
+        private static final List<Draw> DRAWS = draws(USUAL, SEED);
+    }
+
     /** So many members, count at least 1. */
     public static List<Member> drawn(Belief belief, int count) {
-        return drawn(belief, count, SEED);
+        return made(belief, count == USUAL ? Usual.DRAWS : draws(count, SEED));
     }
 
     /** The same of another seed. */
     static List<Member> drawn(Belief belief, int count, long seed) {
+        return made(belief, draws(count, seed));
+    }
+
+    private static List<Draw> draws(int count, long seed) {
         if (count < 1) throw new IllegalArgumentException("count must be 1 or more: " + count);
         SplittableRandom random = new SplittableRandom(seed);
-        List<Member> members = new ArrayList<>(count);
+        List<Draw> draws = new ArrayList<>(count);
         for (double[] normals : new Hypercube(Member.DIMENSIONS, random).normals(count)) {
-            members.add(new Member(belief, normals, random.nextLong()));
+            draws.add(new Draw(normals, random.nextLong()));
         }
-        return members;
+        return draws;
+    }
+
+    private static List<Member> made(Belief belief, List<Draw> draws) {
+        return draws.stream()
+                .map(draw -> new Member(belief, draw.normals(), draw.noiseSeed()))
+                .toList();
     }
 
     /** One member drawn at random, for tests and synthetic truths. */

@@ -71,8 +71,8 @@ public final class ModelReality implements Reality {
     }
 
     @Override
-    public Passing foreseen(Visit visit, Passing before) {
-        return phases.after(visit, before);
+    public Passing foreseen(Visit visit, Passing before, Passing after) {
+        return after;
     }
 
     @Override

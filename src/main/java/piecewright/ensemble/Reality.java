@@ -15,8 +15,13 @@ public interface Reality {
     /** What goes on after an act, given what went on before it. */
     Passing after(Visit visit, Passing before);
 
-    /** What somebody who reads scale and thermometer would foresee of that: by our equations, whatever goes on really. */
-    Passing foreseen(Visit visit, Passing before);
+    /**
+     * What somebody who reads scale and thermometer would foresee of that: by our equations, whatever goes on really.
+     *
+     * @param before what was foreseen before the act
+     * @param after what goes on after it; returned itself where just that is foreseen
+     */
+    Passing foreseen(Visit visit, Passing before, Passing after);
 
     /** What an act changes at once, waterKg of it sprinkled. */
     PieceState acted(Visit visit, PieceState before, double waterKg);

@@ -1,12 +1,9 @@
 package piecewright.ensemble;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.random.RandomGenerator;
 import piecewright.ensemble.Breach.Severity;
 import piecewright.ensemble.Script.Line;
@@ -15,22 +12,10 @@ import piecewright.plan.PhaseKind;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
 import piecewright.process.PieceState;
-import piecewright.process.Stage;
 import piecewright.process.steep.SteepModel;
 
 /** The piece while somebody follows a plan through one reality: scratch space of one run, mutable, used by one thread. */
 final class UnderWay {
-    /** Judgement: half an hour before the heat; {@code RehearsalTest} holds it against the five minutes of the reference. */
-    private static final double STRIDE_HOURS = 0.5;
-    /** Judgement: a quarter of an hour in couch and kiln; the same test. A pile near its peak takes the reference's step. */
-    private static final double HEATED_STRIDE_HOURS = 0.25;
-
-    /** Judgement: from here on a pile's heat is cut within minutes, °C. */
-    private static final double STIFF_C = 40;
-
-    private static final Set<PhaseKind> HEATED =
-            EnumSet.of(PhaseKind.COUCHING, PhaseKind.COOLING, PhaseKind.DRYING, PhaseKind.CURING);
-
     /** Judgement: a drained weigh-in errs by half a point of moisture. */
     private static final double DRAIN_SD_FRACTION = 0.005;
     /** Judgement: a quarter of an hour over a limit harms nothing. */
@@ -57,7 +42,9 @@ final class UnderWay {
     private static final int LATEST_MINUTES = 7 * 24 * 60;
 
     private Passing passing = Passing.none();
-    private Passing foreseen = Passing.none();
+    private Passing foreseen = passing;
+    private Going going = new Going(passing);
+    private Going foresight = going;
     private final int lastMinute;
     private int minute;
     private int sinceMinute;
@@ -79,58 +66,30 @@ final class UnderWay {
 
     /** Lets the present phase run until that minute. */
     void walkTo(int untilMinute) {
-        Optional<Stage> stage = passing.expected();
-        if (stage.isEmpty()) {
-            minute = Math.max(minute, untilMinute);
-            return;
-        }
-        double from = minute;
-        double until = Math.min(untilMinute, lastMinute);
-        while (until - from > 1e-6) {
-            double step = Math.min(strideMinutes(now), until - from);
-            PieceState before = now;
-            now = stage.get().step(before, from / 60, step / 60);
-            watch(before, from, step);
-            from += step;
-        }
+        now = going.walked(now, minute, Math.min(untilMinute, lastMinute), this::watch);
         minute = Math.max(minute, untilMinute);
-    }
-
-    private double strideMinutes(PieceState state) {
-        if (!HEATED.contains(passing.kind())) return 60 * STRIDE_HOURS;
-        boolean stiff = passing.kind() == PhaseKind.COUCHING && state.grainC() > STIFF_C;
-        return 60 * (stiff ? Stage.STEP_HOURS : HEATED_STRIDE_HOURS);
     }
 
     /** What the piece is foreseen to be if the present phase runs until that minute; nothing happens. */
     PieceState ahead(int untilMinute) {
-        if (foreseen.expected().isEmpty()) return now;
-        PieceState then = now;
-        double from = minute;
-        double until = Math.min(untilMinute, lastMinute);
-        while (until - from > 1e-6) {
-            double step = Math.min(strideMinutes(then), until - from);
-            then = foreseen.expected().get().step(then, from / 60, step / 60);
-            from += step;
-        }
-        return then;
+        return foresight.ahead(now, minute, Math.min(untilMinute, lastMinute));
     }
 
-    private void watch(PieceState before, double from, double step) {
+    private void watch(PieceState before, PieceState after, double from, double step) {
         double to = from + step;
-        chitted.rose(before.steep().chitRatio(), now.steep().chitRatio(), from, to);
-        ripe.rose(before.steep().chitRatio(), now.steep().chitRatio(), from, to);
-        grown.rose(before.growth().growthRatio(), now.growth().growthRatio(), from, to);
-        if (passing.kind() == PhaseKind.DRYING || passing.kind() == PhaseKind.CURING) {
-            broken.rose(-moisture(before), -moisture(now), from, to);
-            dry.rose(-moisture(before), -moisture(now), from, to);
+        chitted.rose(before.steep().chitRatio(), after.steep().chitRatio(), from, to);
+        ripe.rose(before.steep().chitRatio(), after.steep().chitRatio(), from, to);
+        grown.rose(before.growth().growthRatio(), after.growth().growthRatio(), from, to);
+        if (going.kind() == PhaseKind.DRYING || going.kind() == PhaseKind.CURING) {
+            broken.rose(-moisture(before), -moisture(after), from, to);
+            dry.rose(-moisture(before), -moisture(after), from, to);
         }
-        pile.saw(passing.kind(), before.grainC(), now.grainC(), from, to);
-        boolean drowning = passing.kind() == PhaseKind.IMMERSION
+        pile.saw(going.kind(), before.grainC(), after.grainC(), from, to);
+        boolean drowning = going.kind() == PhaseKind.IMMERSION
                 && SteepModel.chitted(before.steep().chitRatio());
         if (drowning) chittedHours += step / 60;
-        degreeHours += (before.grainC() + now.grainC()) / 2 * step / 60;
-        lossPerHour = 60 / step * (1 - now.mass().totalKg() / before.mass().totalKg());
+        degreeHours += (before.grainC() + after.grainC()) / 2 * step / 60;
+        lossPerHour = 60 / step * (1 - after.mass().totalKg() / before.mass().totalKg());
     }
 
     private static double moisture(PieceState state) {
@@ -144,15 +103,19 @@ final class UnderWay {
                 visit, before, passing, script.endOfGrowth().visit().at());
         now = reality.acted(visit, before, waterKg);
         Met here = record(visit, before);
-        foreseen = reality.foreseen(visit, foreseen);
-        passing = reality.after(visit, passing);
-        if (passing.expected().isPresent() && piecewright.plan.search.UnderWay.bounds(visit.kind())) {
-            now = passing.expected().get().entered(now);
-        }
+        goOn(reality.after(visit, passing), visit);
+        if (piecewright.plan.search.UnderWay.bounds(visit.kind())) now = going.entered(now);
         sinceMinute = minute;
         degreeHours = 0;
         chittedHours = 0;
         return here;
+    }
+
+    private void goOn(Passing next, Visit visit) {
+        foreseen = reality.foreseen(visit, foreseen, next);
+        passing = next;
+        going = new Going(next);
+        foresight = foreseen == next ? going : new Going(foreseen);
     }
 
     /** The piece is turned in the air, and loses so many kelvin. */
@@ -166,7 +129,9 @@ final class UnderWay {
         now = out;
         Met here = record(visit, in);
         passing = Passing.none();
-        foreseen = Passing.none();
+        foreseen = passing;
+        going = new Going(passing);
+        foresight = going;
         minute = untilMinute;
         sinceMinute = minute;
         return here;

@@ -2,7 +2,12 @@ package piecewright.ensemble;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 import piecewright.plan.Blueprint;
+import piecewright.plan.Setup;
 import piecewright.process.Surroundings;
 
 /**
@@ -22,23 +27,43 @@ final class Weather {
     private final int startDay;
     private final int days;
     private final double aheadDays;
+    /** The same for all members: how wrong the air of each of the plan's places may be, by day. */
+    private final Map<Surroundings, double[]> sdByDayK;
 
     Weather(Blueprint blueprint, Instant asOf) {
         this.startDay = (int) (blueprint.hours(blueprint.plan().startsAt()) / 24);
         this.days = startDay + 1 + Member.WEATHER_DAYS;
         this.aheadDays = Duration.between(asOf, blueprint.origin()).toMinutes() / (24.0 * 60);
+        this.sdByDayK = new IdentityHashMap<>();
+        for (Surroundings place : places(blueprint.setup())) sdByDayK.computeIfAbsent(place, this::sdByDayK);
+    }
+
+    private static List<Surroundings> places(Setup setup) {
+        Setup.Air air = setup.air();
+        List<Surroundings> places =
+                new ArrayList<>(List.of(air.steep(), air.floor(), air.wither(), air.dryer(), air.curer()));
+        setup.couching().ifPresent(couching -> places.add(couching.air()));
+        setup.heaping().ifPresent(heaping -> places.add(heaping.air()));
+        return places;
     }
 
     /** The air of a place as one member has it. */
     Surroundings of(Surroundings told, Member member) {
-        double open = Math.min(1, meanSwingK(told) / OPEN_SWING_K);
+        double[] known = sdByDayK.get(told);
+        double[] sdK = known == null ? sdByDayK(told) : known;
         double[] riseByDayK = new double[days];
+        for (int day = 0; day < days; day++) riseByDayK[day] = sdK[day] * member.weather(day - startDay);
+        return told.warmer(riseByDayK);
+    }
+
+    private double[] sdByDayK(Surroundings told) {
+        double open = Math.min(1, meanSwingK(told) / OPEN_SWING_K);
+        double[] sdK = new double[days];
         for (int day = 0; day < days; day++) {
             double share = Math.max(0, Math.min(1, (aheadDays + day) / LATER_DAYS));
-            double sdK = TODAY_SD_K + (LATER_SD_K - TODAY_SD_K) * share * open;
-            riseByDayK[day] = sdK * member.weather(day - startDay);
+            sdK[day] = TODAY_SD_K + (LATER_SD_K - TODAY_SD_K) * share * open;
         }
-        return told.warmer(riseByDayK);
+        return sdK;
     }
 
     /** Mean of daily highs over daily lows in the first week, K. */

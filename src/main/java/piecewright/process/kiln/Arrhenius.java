@@ -23,7 +23,12 @@ public record Arrhenius(double ratePerHour, double activationJPerMol, double ref
 
     /** The rate at a temperature in °C. */
     public double perHour(double temperatureC) {
+        return ratePerHour * Math.exp(lnRatio(temperatureC));
+    }
+
+    /** Logarithm of the rate over that at referenceK: for who multiplies by exponentials anyway. */
+    double lnRatio(double temperatureC) {
         double inverse = 1 / (temperatureC + ZERO_CELSIUS_K) - 1 / referenceK;
-        return ratePerHour * Math.exp(-activationJPerMol / GAS_J_PER_MOL_K * inverse);
+        return -activationJPerMol / GAS_J_PER_MOL_K * inverse;
     }
 }

@@ -22,9 +22,16 @@ public final class ColourKinetics {
 
     /** k: EBC per hour at substrate 1, 4 % moisture, and no colour yet. */
     public double ebcPerHour(double grainC) {
-        double slow = parameters.slow().perHour(grainC);
-        double fast = parameters.fast().perHour(grainC);
-        return parameters.rateRatio() * slow * fast / (slow + fast);
+        return ebcPerHour(grainC, 0);
+    }
+
+    /** The same where another cause multiplies both laws by e to the power of lnRatio. */
+    private double ebcPerHour(double grainC, double lnRatio) {
+        Arrhenius slow = parameters.slow();
+        Arrhenius fast = parameters.fast();
+        double slowHours = Math.exp(-slow.lnRatio(grainC) - lnRatio) / slow.ratePerHour();
+        double fastHours = Math.exp(-fast.lnRatio(grainC) - lnRatio) / fast.ratePerHour();
+        return parameters.rateRatio() / (slowHours + fastHours);
     }
 
     /**
@@ -61,8 +68,6 @@ public final class ColourKinetics {
 
     private double ceilinglessEbcPerHour(double grainC, double wetBasisFraction, double substrateRatio) {
         double percent = Math.min(WETTEST_PERCENT, Math.max(DRIEST_PERCENT, 100 * wetBasisFraction));
-        return substrateRatio
-                * Math.exp(parameters.moisturePerPercent() * (percent - REFERENCE_PERCENT))
-                * ebcPerHour(grainC);
+        return substrateRatio * ebcPerHour(grainC, parameters.moisturePerPercent() * (percent - REFERENCE_PERCENT));
     }
 }

@@ -19,7 +19,17 @@ public final class DryingBed {
 
     /** This bed while that air goes through it; what depends on the air alone is worked out once. */
     public BedInAir in(AirOn air) {
-        return new BedInAir(parameters, air, kernelPerHour(air.airOnC()));
+        return in(air, heat(air.airOnC()));
+    }
+
+    /** The same where what the air-on's temperature decides is known already. */
+    BedInAir in(AirOn air, BedInAir.Heat heat) {
+        return new BedInAir(parameters, air, heat);
+    }
+
+    /** What an air-on's temperature decides. */
+    BedInAir.Heat heat(double airOnC) {
+        return new BedInAir.Heat(airOnC, kernelPerHour(airOnC), Psychrometrics.saturationPressurePa(airOnC));
     }
 
     /**

@@ -13,8 +13,9 @@ public final class EnzymeSurvival {
     /** Share of what is left that goes per hour; moisture is a wet-basis share of one. */
     public double lossPerHour(double grainC, double wetBasisFraction) {
         double percent = Math.min(parameters.wettestPercent(), 100 * wetBasisFraction);
-        return parameters.loss().perHour(grainC)
-                * Math.exp(parameters.moisturePerPercent() * (percent - parameters.referencePercent()));
+        return parameters.loss().ratePerHour()
+                * Math.exp(parameters.loss().lnRatio(grainC)
+                        + parameters.moisturePerPercent() * (percent - parameters.referencePercent()));
     }
 
     /** Share that survives some hours at one temperature and moisture. */

@@ -14,13 +14,15 @@ import piecewright.process.Surroundings;
  * Dry matter does not change. A couch before the kiln multiplies the substrate by what its index says.
  */
 public final class KilnStage implements Stage {
-    /** Parts of a step in which bound water is followed: its rate falls steeply with moisture. */
+    /** Most parts of a step in which bound water is followed: its rate falls steeply with moisture. */
     private static final int BOUND_PARTS = 4;
+    /** Judgement: parts this short against how the rate falls leave an error far below a thousandth of a point. */
+    private static final double STIFF_RATIO = 0.35;
 
     private final DryingBed bed;
     private final HeatChemistry chemistry;
     private final RoastParameters roast;
-    private final double airOnC;
+    private final BedInAir.Heat set;
     private final HotAir heater;
     private final Surroundings room;
 
@@ -36,7 +38,7 @@ public final class KilnStage implements Stage {
         if (!(airOnC >= 0 && airOnC <= 150)) {
             throw new IllegalArgumentException("airOnC must be in [0, 150]: " + airOnC);
         }
-        this.airOnC = airOnC;
+        this.set = bed.heat(airOnC);
         this.heater = Objects.requireNonNull(heater);
         this.room = Objects.requireNonNull(room);
     }
@@ -46,7 +48,7 @@ public final class KilnStage implements Stage {
         Air air = new Air(atHours, stepHours);
         HeatedGrain grain = equations(start, air);
         double[] now = HeatedGrain.vectorOf(start);
-        int parts = air.atStart.isBound(now[HeatedGrain.MOISTURE]) ? BOUND_PARTS : 1;
+        int parts = parts(air.atStart.stiffnessPerHour(now[HeatedGrain.MOISTURE]) * stepHours);
         double partHours = stepHours / parts;
         for (int i = 0; i < parts; i++) now = HeatedGrain.advanced(grain, now, atHours + i * partHours, partHours);
         BedStep end = air.atEnd.step(now[HeatedGrain.MOISTURE], start.mass().dryMatterKg());
@@ -54,21 +56,29 @@ public final class KilnStage implements Stage {
         return HeatedGrain.stateOf(start, now);
     }
 
+    private static int parts(double stiffness) {
+        return Math.max(1, Math.min(BOUND_PARTS, (int) Math.ceil(stiffness / STIFF_RATIO)));
+    }
+
     /** The air-on at that hour. */
     public AirOn airAt(double atHours) {
-        return AirOn.of(airOnC, heater.airFlowM3PerHour(), room.airC(atHours), room.humidityFraction());
+        return AirOn.of(set.airOnC(), heater.airFlowM3PerHour(), room.airC(atHours), room.humidityFraction());
+    }
+
+    private BedInAir in(AirOn air) {
+        return bed.in(air, air.airOnC() == set.airOnC() ? set : bed.heat(air.airOnC()));
     }
 
     /** The bed of that state at that hour: drying rate, temperatures, exhaust. */
     public BedStep bedAt(PieceState state, double atHours) {
         GrainMass mass = state.mass();
-        BedStep step = bed.step(mass.dryBasisRatio(), mass.dryMatterKg(), airAt(atHours));
+        BedStep step = in(airAt(atHours)).step(mass.dryBasisRatio(), mass.dryMatterKg());
         return step.withMeanGrainC(cappedC(step.meanGrainC(), mass.dryBasisRatio()));
     }
 
     /** The equations for a piece whose dry matter and couch do not change. Temperature is not one of its states. */
     HeatedGrain equations(PieceState piece) {
-        return equations(piece, atHours -> bed.in(airAt(atHours)));
+        return equations(piece, atHours -> in(airAt(atHours)));
     }
 
     private HeatedGrain equations(PieceState piece, DoubleFunction<BedInAir> bedAt) {
@@ -100,14 +110,14 @@ public final class KilnStage implements Stage {
         Air(double atHours, double stepHours) {
             this.atHours = atHours;
             this.stepHours = stepHours;
-            this.atStart = bed.in(airAt(atHours));
+            this.atStart = in(airAt(atHours));
             this.atMiddle = like(atStart, atHours + stepHours / 2);
             this.atEnd = like(atMiddle, atHours + stepHours);
         }
 
         private BedInAir like(BedInAir before, double hours) {
             AirOn air = airAt(hours);
-            return air.equals(before.air()) ? before : bed.in(air);
+            return air.equals(before.air()) ? before : in(air);
         }
 
         @Override

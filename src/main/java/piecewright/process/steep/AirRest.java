@@ -31,8 +31,9 @@ public final class AirRest implements Stage {
         double airC = surroundings.airC(atHours + stepHours / 2);
         double tauHours = model.parameters().warming().hours(standing, Wetting.grainL(start.mass()));
         double startC = start.grainC();
-        double middleC = airC + (startC - airC) * Math.exp(-stepHours / 2 / tauHours);
-        double endC = airC + (startC - airC) * Math.exp(-stepHours / tauHours);
+        double halfRatio = Math.exp(-stepHours / 2 / tauHours);
+        double middleC = airC + (startC - airC) * halfRatio;
+        double endC = airC + (startC - airC) * halfRatio * halfRatio;
         double chitPerHour = metabolism.chitPerHour(middleC);
         double gain = model.chitGain(was.chitRatio() + chitPerHour * stepHours / 2);
         double coreRatio = core(was, new double[] {startC, middleC, endC}, gain, stepHours);

@@ -47,8 +47,9 @@ public final class Immersion implements Stage {
         double airC = surroundings.airC(atHours + stepHours / 2);
         double tauHours = model.parameters().warming().hours(standing, volumeL);
         double startC = start.grainC();
-        double middleC = airC + (startC - airC) * Math.exp(-stepHours / 2 / tauHours);
-        double endC = airC + (startC - airC) * Math.exp(-stepHours / tauHours);
+        double halfRatio = Math.exp(-stepHours / 2 / tauHours);
+        double middleC = airC + (startC - airC) * halfRatio;
+        double endC = airC + (startC - airC) * halfRatio * halfRatio;
         double soakHours = stepHours / 6 * (model.theta(startC) + 4 * model.theta(middleC) + model.theta(endC));
         double chitPerHour = metabolism.chitPerHour(middleC);
         double gain = model.chitGain(was.chitRatio() + chitPerHour * stepHours / 2);

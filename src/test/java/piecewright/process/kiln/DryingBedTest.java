@@ -214,32 +214,6 @@ class DryingBedTest {
         assertEquals(step.dryingPerHour(), bed.dryingPerHour(0.35, GREEN_KG, air));
     }
 
-    /** The few Newton steps against 200 halvings of the same equation. */
-    @Test
-    void solverIsGoodToAFiftyThousandthOfADegree() {
-        for (double airOnC = 20; airOnC <= 150; airOnC += 10) {
-            AirOn air = AirOn.of(airOnC, 2.5, 10, 0.7);
-            for (double ratio = bed.driestRatio(air) + 0.002; ratio < 0.9; ratio += 0.02) {
-                assertEquals(
-                        halvedLimitC(ratio, air), bed.in(air).exhaustLimitC(ratio), 2e-5, airOnC + " °C, " + ratio);
-            }
-        }
-    }
-
-    private static double halvedLimitC(double ratio, AirOn air) {
-        double lowC = -60;
-        double highC = air.airOnC();
-        for (int i = 0; i < 200; i++) {
-            double middleC = (lowC + highC) / 2;
-            double humidity = Math.min(0.995, EquilibriumMoisture.humidityFraction(middleC, ratio));
-            double line = (air.enthalpyKJPerKg() - 1.006 * middleC) / (2501 + 1.86 * middleC);
-            double linePa = Psychrometrics.vapourPressurePa(line, air.pressurePa());
-            if (humidity * Psychrometrics.saturationPressurePa(middleC) > linePa) highC = middleC;
-            else lowC = middleC;
-        }
-        return (lowC + highC) / 2;
-    }
-
     /** Table figures are rounded to 0.1 h; the law may differ by 3 % more. */
     private void assertStage(double expectedHours, double from, double to, double airOnC, double flow) {
         double hours = hours(from, to, 0.836, AirOn.of(airOnC, flow, 20, 0.5));
