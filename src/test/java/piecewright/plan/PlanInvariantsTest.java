@@ -7,53 +7,32 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.LongStream;
-import org.junit.jupiter.api.BeforeAll;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import piecewright.house.Heater;
+import piecewright.plan.StyledPlans.Case;
 import piecewright.process.GrainMass;
 import piecewright.process.Ledgers;
 import piecewright.process.PieceState;
+import piecewright.quantity.FractionRange;
 
-/** What must hold of every plan, over 500 households drawn from seeds. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+/** What must hold of every plan, over 500 households drawn from seeds that wish for every style. */
 class PlanInvariantsTest {
-    private static final int HOUSEHOLDS = Integer.getInteger("piecewright.households", 500);
+    private static final Set<ActKind> HEATS = Set.of(ActKind.LOAD, ActKind.RAISE, ActKind.CURE);
 
-    private List<Case> cases = List.of();
-
-    private record Case(long seed, PlanRequest request, PlanResult result) {
-        Plan plan() {
-            return ((PlanResult.Planned) result).plan();
-        }
-    }
-
-    @BeforeAll
-    void planAll() {
-        Planner planner = new Planner(ModelParameters.defaults());
-        cases = LongStream.range(0, HOUSEHOLDS)
-                .parallel()
-                .mapToObj(seed -> {
-                    PlanRequest request = Seeded.request(seed);
-                    return new Case(seed, request, planner.plan(request));
-                })
-                .toList();
-    }
-
-    private List<Case> planned() {
-        return cases.stream()
-                .filter(one -> one.result() instanceof PlanResult.Planned)
-                .toList();
-    }
+    /** Judgement: what the quick forms may be out in growth and steep-out moisture. */
+    private static final double SLACK_FRACTION = 0.0101;
 
     @Test
     void mostHouseholdsGetAPlan() {
-        assertTrue(planned().size() >= cases.size() * 0.75, planned().size() + " of " + cases.size());
+        int all = StyledPlans.all().size();
+        int planned = StyledPlans.planned().size();
+        assertTrue(planned >= all * 0.85, planned + " of " + all);
     }
 
     @Test
     void everyActFitsInSomebodysHoursOrAnAllowedNight() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             Plan plan = one.plan();
             Availability availability = Availability.of(
                     one.request().house(),
@@ -68,20 +47,20 @@ class PlanInvariantsTest {
                         .nightUntil(act.startsAt())
                         .orElse(Instant.MIN)
                         .isBefore(act.endsAt());
-                assertTrue(byDay || byNight, one.seed() + " " + act.id());
+                assertTrue(byDay || byNight, one.told(act));
             }
-            assertTrue(nights <= one.request().house().nights().most(), "nights, seed " + one.seed());
+            assertTrue(nights <= one.request().house().nights().most(), one + ": nights");
         }
     }
 
     @Test
     void noActStandsPastItsHardLimit() {
         List<String> late = new ArrayList<>();
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             for (Act act : one.plan().acts()) {
                 boolean inside = !act.startsAt().isAfter(act.window().hardLatest())
                         && !act.startsAt().isBefore(act.window().earliest());
-                if (!inside) late.add(one.seed() + " " + act.id());
+                if (!inside) late.add(one.told(act));
             }
         }
         assertEquals(List.of(), late);
@@ -89,12 +68,11 @@ class PlanInvariantsTest {
 
     @Test
     void actsComeInOrderAndNeverOverlap() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             List<Act> acts = one.plan().acts();
             for (int i = 1; i < acts.size(); i++) {
-                assertTrue(
-                        acts.get(i).startsAt().isAfter(acts.get(i - 1).startsAt()),
-                        one.seed() + " " + acts.get(i).id());
+                Act before = acts.get(i - 1);
+                assertTrue(!acts.get(i).startsAt().isBefore(before.endsAt()), one.told(before));
             }
         }
     }
@@ -102,45 +80,58 @@ class PlanInvariantsTest {
     /** Binding rule of the trade, common practice, no source: no heat over its rung while the malt is too wet. */
     @Test
     void heatIsRaisedOnlyWhenTheMaltIsDryEnough() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             for (Act act : one.plan().acts()) {
                 double gate = act.setting().gateFraction().orElse(1);
                 double expected = act.expect().moisture().wetBasisFraction();
-                assertTrue(expected <= gate, one.seed() + " " + act.id() + " " + expected);
+                assertTrue(expected <= gate, one.told(act) + " " + expected);
             }
         }
     }
 
+    /** Judgement: practice, over 60 °C nobody may leave an improvised heater. */
     @Test
     void hotHeatIsAttendedUnlessTheHeaterIsSafe() {
-        for (Case one : planned()) {
-            if (one.request().house().kit().heaters().get(0).control().safeUnattended()) continue;
+        int watched = 0;
+        for (Case one : StyledPlans.planned()) {
             Plan plan = one.plan();
             Availability availability = Availability.of(
                     one.request().house(), plan.startsAt(), plan.startsAt().plus(Duration.ofDays(40)));
-            Instant off = first(plan, ActKind.OFF).startsAt();
-            for (Act act : plan.acts()) {
-                boolean heats = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE;
-                if (!heats || act.setting().setC().orElse(0) <= 60) continue;
+            List<Act> heats = plan.acts().stream()
+                    .filter(act -> HEATS.contains(act.kind()) || act.kind() == ActKind.OFF)
+                    .toList();
+            for (int i = 0; i + 1 < heats.size(); i++) {
+                Act act = heats.get(i);
+                if (act.setting().setC().orElse(0) <= 60
+                        || heater(one, act).control().safeUnattended()) continue;
                 Instant attended = availability.attendedUntil(act.startsAt()).orElse(Instant.MIN);
-                Instant ends = next(plan, act).startsAt();
-                assertTrue(!attended.isBefore(ends), one.seed() + " " + act.id() + " until " + off);
+                assertTrue(!attended.isBefore(heats.get(i + 1).startsAt()), one.told(act));
+                watched++;
             }
         }
+        assertTrue(watched > StyledPlans.all().size() / 4, "heats somebody must watch: " + watched);
+    }
+
+    private static Heater heater(Case one, Act act) {
+        String name = act.setting().place().orElseThrow();
+        return one.request().house().kit().heaters().stream()
+                .filter(heater -> heater.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void readyByIsKeptWithTheWholeRest() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             if (!(one.request().when() instanceof PlanRequest.When.ReadyBy wish)) continue;
             Instant day = wish.day().atStartOfDay(one.request().house().zone()).toInstant();
-            assertTrue(!one.plan().subject().readyAt().isAfter(day), "seed " + one.seed());
+            assertTrue(!one.plan().subject().readyAt().isAfter(day), one.toString());
         }
     }
 
     @Test
     void startDayIsKept() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             if (!(one.request().when() instanceof PlanRequest.When.StartOn wish)) continue;
             assertEquals(
                     wish.day(),
@@ -151,7 +142,7 @@ class PlanInvariantsTest {
     /** Conservation of mass; stoichiometry of respiration: 1 + 1.07 O2 = 1.47 CO2 + 0.60 H2O. */
     @Test
     void waterDryMatterAndGasCloseToAGram() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             PieceState end = one.plan().outcome().finished();
             GrainMass mass = end.mass();
             Ledgers.Water water = end.ledgers().water();
@@ -161,24 +152,23 @@ class PlanInvariantsTest {
                     * one.request().lot().moisture().moisture().dryBasisRatio();
             double waterIn = startWaterKg + water.absorbedKg() + water.sprinkledKg() + water.formedKg();
             double waterOut = water.evaporatedKg() + water.removedKg() + mass.waterKg();
-            assertEquals(waterIn, waterOut, 0.001, "water, seed " + one.seed());
-            double dryOut = dry.leachedKg() + dry.respiredKg() + dry.rootletsKg() + dry.handlingKg();
-            assertEquals(mass.initialDryMatterKg(), mass.dryMatterKg() + dryOut, 0.001, "dry, seed " + one.seed());
+            assertEquals(waterIn, waterOut, 0.001, one + ": water");
+            double dryOut = dry.leachedKg() + dry.respiredKg() + dry.rootletsKg() + dry.handlingKg() + dry.roastedKg();
+            assertEquals(mass.initialDryMatterKg(), mass.dryMatterKg() + dryOut, 0.001, one + ": dry");
             assertEquals(
                     dry.respiredKg() + gas.oxygenInKg(),
                     gas.carbonDioxideOutKg() + water.formedKg(),
                     0.001,
-                    "gas, seed " + one.seed());
+                    one + ": gas");
         }
     }
 
     @Test
     void steepOutAndGrowthLieWhereTheStyleAllows() {
-        for (Case one : planned()) {
+        for (Case one : StyledPlans.planned()) {
             var style = one.request().style();
-            double grown =
-                    first(one.plan(), ActKind.LOAD).expect().acrospireFraction().orElse(0);
-            assertEquals(style.growth().acrospireFraction(), grown, 0.17, "growth, seed " + one.seed());
+            var load = StyledPlans.first(one.plan(), ActKind.LOAD).expect();
+            within(style.growth().acceptable(), load.acrospireFraction().orElse(0), one + ": growth");
             double out = one.plan().acts().stream()
                     .filter(act -> act.kind() == ActKind.DRAIN)
                     .reduce((a, b) -> b)
@@ -186,26 +176,34 @@ class PlanInvariantsTest {
                     .expect()
                     .moisture()
                     .wetBasisFraction();
-            assertEquals(style.steep().targetFraction(), out, 0.03, "steep-out, seed " + one.seed());
+            within(style.steep().acceptable(), out, one + ": steep-out");
         }
+    }
+
+    private static void within(FractionRange range, double fraction, String told) {
+        boolean within =
+                fraction >= range.lowFraction() - SLACK_FRACTION && fraction <= range.highFraction() + SLACK_FRACTION;
+        assertTrue(within, told + " " + fraction);
     }
 
     @Test
-    void theSameWishGivesTheSamePlan() {
-        Planner planner = new Planner(ModelParameters.defaults());
-        for (Case one : cases.subList(0, Math.min(10, cases.size()))) {
-            assertEquals(one.result(), planner.plan(Seeded.request(one.seed())));
+    void noMoreImmersionsThanTheStyleHasAndNoFewer() {
+        for (Case one : StyledPlans.planned()) {
+            var steep = one.request().style().steep();
+            long immersions = one.plan().acts().stream()
+                    .filter(act -> act.kind() == ActKind.SOAK)
+                    .count();
+            boolean right = immersions >= steep.fewestImmersions() && immersions <= steep.mostImmersions();
+            assertTrue(right, one + ": " + immersions);
         }
     }
 
-    private static Act first(Plan plan, ActKind kind) {
-        return plan.acts().stream()
-                .filter(act -> act.kind() == kind)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Act next(Plan plan, Act act) {
-        return plan.acts().get(plan.acts().indexOf(act) + 1);
+    /** Twenty in a row hold every family. */
+    @Test
+    void theSameWishGivesTheSamePlan() {
+        for (Case one :
+                StyledPlans.all().subList(0, Math.min(20, StyledPlans.all().size()))) {
+            assertEquals(one, StyledPlans.of(one.seed()));
+        }
     }
 }

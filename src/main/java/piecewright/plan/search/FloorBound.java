@@ -316,7 +316,7 @@ final class FloorBound {
         return coldest;
     }
 
-    /** How moist a piece of a class still is, when the wettest one has come to this moisture. */
+    /** How moist a piece of a class is at most, when the wettest one has come to this moisture: none is let get drier. */
     private double wetAs(int row, double wettestNowFraction) {
         double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
         return Math.max(growth.keepMoistureFraction(), wettestNowFraction - behind + SAFE_DRYING_FRACTION);
@@ -390,8 +390,7 @@ final class FloorBound {
 
     /** Growth of a drier class as a share of the wettest one's, which has come to this moisture. */
     private double slower(int row, double wettestNowFraction) {
-        double behind = moistureClasses[moistureClasses.length - 1] - moistureClasses[row];
-        return Metabolism.growthMoistureRatio(wettestNowFraction - behind + SAFE_DRYING_FRACTION)
+        return Metabolism.growthMoistureRatio(wetAs(row, wettestNowFraction))
                 / Metabolism.growthMoistureRatio(wettestNowFraction);
     }
 }

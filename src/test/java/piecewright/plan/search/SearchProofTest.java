@@ -1,25 +1,16 @@
 package piecewright.plan.search;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.ActKind;
-import piecewright.plan.Availability;
 import piecewright.plan.Couched;
-import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
-import piecewright.plan.Rooms;
 import piecewright.plan.Seeded;
-import piecewright.plan.Setup;
-import piecewright.plan.SetupMaker;
+import piecewright.plan.search.BruteForce.Outcome;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
 import piecewright.style.Couches;
@@ -36,96 +27,8 @@ import piecewright.style.WetCouchSchedule;
 
 /** The search against trying everything, on seeded households with few acts and a coarse grid. */
 class SearchProofTest {
-    /** Trying everything from each start; no bound, no bucket, no rival cut. */
-    private static final class Exhaustive {
-        private final Route route;
-        private double least = Double.POSITIVE_INFINITY;
-        private double worstBoundOver;
-        private long checks;
-        private int mostNights;
-        private boolean heaped;
-
-        private final int heapStop;
-
-        Exhaustive(Route route, int heapStop) {
-            this.heapStop = heapStop;
-            this.route = route;
-        }
-
-        double leastCost() {
-            route.starts().forEach(this::follow);
-            return least;
-        }
-
-        private void follow(Label label) {
-            if (route.isGoal(label)) {
-                List<Label> path = label.path();
-                if (label.costMinutes() < least) heaped = path.stream().anyMatch(one -> one.stop() == heapStop);
-                least = Math.min(least, label.costMinutes());
-                mostNights = Math.max(mostNights, label.nights());
-                for (Label before : path) {
-                    double over = before.costMinutes() + route.boundMinutes(before) - label.costMinutes();
-                    worstBoundOver = Math.max(worstBoundOver, over);
-                    checks++;
-                }
-                return;
-            }
-            route.expand(label, this::follow);
-        }
-    }
-
-    /** Costs found for one small problem. */
-    private record Outcome(
-            double everything, double complete, double usual, double boundOver, long checks, boolean heaped) {}
-
     private static Outcome solve(long seed, int immersions, ActKind last, int gridMinutes) {
-        return solve(small(Seeded.request(seed), immersions, last), seed, last, gridMinutes);
-    }
-
-    private static Outcome solve(PlanRequest request, long seed, ActKind last, int gridMinutes) {
-        Instant origin = LocalDate.of(2030, 5, 1 + (int) (seed % 7))
-                .atStartOfDay(request.house().zone())
-                .toInstant();
-        Instant until = origin.plus(Duration.ofDays(
-                last == ActKind.FLOOR ? 5 : request.style().couches().hot().isPresent() ? 15 : 12));
-        Rooms rooms = new Rooms(request.house(), origin, until);
-        Setup setup = new SetupMaker(ModelParameters.defaults())
-                .of(request, rooms, 4, new ArrayList<>())
-                .orElseThrow();
-        Availability availability = Availability.of(request.house(), origin, until);
-        TimeGrid grid = TimeGrid.of(availability, request.house().zone(), origin, until, gridMinutes, gridMinutes);
-        Search.Wish wish = new Search.Wish(
-                origin,
-                origin.plus(Duration.ofDays(1)),
-                last == ActKind.ROAST ? origin.plus(Duration.ofDays(36)) : Instant.MAX,
-                request.house().nights().most(),
-                10,
-                0);
-        Effort usual = Effort.of(setup);
-        Exhaustive exhaustive = new Exhaustive(
-                search(setup, grid, wish, last, Effort.complete()).route(), heapStop(setup));
-        double everything = exhaustive.leastCost();
-        assertTrue(exhaustive.mostNights <= wish.mostNights(), "night acts, seed " + seed);
-        return new Outcome(
-                everything,
-                cost(search(setup, grid, wish, last, Effort.complete())),
-                cost(search(setup, grid, wish, last, usual)),
-                exhaustive.worstBoundOver,
-                exhaustive.checks,
-                exhaustive.heaped);
-    }
-
-    private static int heapStop(Setup setup) {
-        return setup.heaping().isPresent() ? Stops.of(setup).heap() : -1;
-    }
-
-    private static Search search(Setup setup, TimeGrid grid, Search.Wish wish, ActKind last, Effort effort) {
-        return new Search(setup, grid, wish, last, effort);
-    }
-
-    private static double cost(Search search) {
-        List<Search.Found> found = search.best(1);
-        return found.isEmpty() ? Double.POSITIVE_INFINITY : found.get(0).costMinutes();
+        return BruteForce.solve(small(Seeded.request(seed), immersions, last), 4, seed, last, gridMinutes);
     }
 
     /** The pale style with few acts: few immersions, no wither unless asked for, one rung of heat. */
@@ -195,14 +98,14 @@ class SearchProofTest {
     private static List<Outcome> solveHeaped(int seeds, int immersions, ActKind last, int gridMinutes) {
         return LongStream.range(0, seeds)
                 .parallel()
-                .mapToObj(seed -> solve(heaped(seed, immersions, last), seed, last, gridMinutes))
+                .mapToObj(seed -> BruteForce.solve(heaped(seed, immersions, last), 4, seed, last, gridMinutes))
                 .toList();
     }
 
     private static List<Outcome> solveCouched(int seeds, boolean withers, ActKind last, int gridMinutes) {
         return LongStream.range(0, seeds)
                 .parallel()
-                .mapToObj(seed -> solve(couched(seed, withers), seed, last, gridMinutes))
+                .mapToObj(seed -> BruteForce.solve(couched(seed, withers), 4, seed, last, gridMinutes))
                 .toList();
     }
 
@@ -220,70 +123,51 @@ class SearchProofTest {
                 .toList();
     }
 
-    private static void prove(List<Outcome> outcomes, int leastSolvable) {
-        long checks = 0;
-        int solvable = 0;
-        int close = 0;
-        for (int seed = 0; seed < outcomes.size(); seed++) {
-            Outcome one = outcomes.get(seed);
-            assertEquals(one.everything(), one.complete(), 1e-6, "pruning off, seed " + seed);
-            assertTrue(one.boundOver() < 1e-6, "bound over the truth by " + one.boundOver() + ", seed " + seed);
-            checks += one.checks();
-            if (one.everything() == Double.POSITIVE_INFINITY) continue;
-            solvable++;
-            assertTrue(one.usual() <= 1.05 * one.everything() + 1, "default pruning, seed " + seed + ": " + one);
-            if (one.usual() <= 1.01 * one.everything() + 1) close++;
-        }
-        assertTrue(solvable >= leastSolvable, "solvable: " + solvable);
-        assertTrue(close >= 0.95 * solvable, "within a hundredth: " + close + " of " + solvable);
-        assertTrue(checks > 100L * solvable, "bound checks: " + checks);
-    }
-
     @Test
     void theSteepAndCastingAreAsCheapAsTryingEverything() {
-        prove(solveAll(200, 2, ActKind.FLOOR, 120), 80);
+        BruteForce.prove(solveAll(200, 2, ActKind.FLOOR, 120), 80);
     }
 
     @Test
     void theWetCouchIsAsCheapAsTryingEverything() {
         List<Outcome> once = solveHeaped(120, 1, ActKind.FLOOR, 120);
         assertTrue(once.stream().filter(Outcome::heaped).count() >= 30, "heaps: " + once);
-        prove(once, 40);
-        prove(solveHeaped(40, 2, ActKind.FLOOR, 180), 10);
+        BruteForce.prove(once, 40);
+        BruteForce.prove(solveHeaped(40, 2, ActKind.FLOOR, 180), 10);
     }
 
     @Test
     void growthAfterTheWetCouchIsAsCheapAsTryingEverything() {
-        prove(solveHeaped(40, 1, ActKind.LOAD, 240), 5);
+        BruteForce.prove(solveHeaped(40, 1, ActKind.LOAD, 240), 5);
     }
 
     @Test
     void growthAndWitherAreAsCheapAsTryingEverything() {
-        prove(solveAll(60, 1, ActKind.LOAD, 180), 12);
+        BruteForce.prove(solveAll(60, 1, ActKind.LOAD, 180), 12);
     }
 
     @Test
     void kilningIsAsCheapAsTryingEverything() {
-        prove(solveAll(40, 1, ActKind.DEROOT, 240), 5);
+        BruteForce.prove(solveAll(40, 1, ActKind.DEROOT, 240), 5);
     }
 
     @Test
     void packingAndBreakingTheCouchAreAsCheapAsTryingEverything() {
-        prove(solveCouched(40, false, ActKind.BREAK, 240), 10);
+        BruteForce.prove(solveCouched(40, false, ActKind.BREAK, 240), 10);
     }
 
     @Test
     void witheringForTheCouchIsAsCheapAsTryingEverything() {
-        prove(solveCouched(48, true, ActKind.BREAK, 300), 5);
+        BruteForce.prove(solveCouched(48, true, ActKind.BREAK, 300), 5);
     }
 
     @Test
     void theKilnAfterTheCouchIsAsCheapAsTryingEverything() {
-        prove(solveCouched(40, false, ActKind.LOAD, 300), 3);
+        BruteForce.prove(solveCouched(40, false, ActKind.LOAD, 300), 3);
     }
 
     @Test
     void stewAndRoastAreAsCheapAsTryingEverything() {
-        prove(solveAll(40, 1, ActKind.ROAST, 240), 8);
+        BruteForce.prove(solveAll(40, 1, ActKind.ROAST, 240), 8);
     }
 }
