@@ -20,10 +20,10 @@ import piecewright.quantity.Moisture;
 
 /** One search for one piece: the grid, the polish, and again with drier gates where the reference stages object. */
 final class Searching {
-    /** Judgement: wide enough to be quick; the polish finds the minute. */
-    private static final int COARSE_MINUTES = 120;
-    /** Judgement: or every half hour, at the kiln. */
-    private static final int FINE_MINUTES = 30;
+    /** Judgement: minutes between candidates up to the kiln and at it: wide enough to be quick; the polish finds the minute. */
+    private static final int[] WIDE_MINUTES = {120, 30};
+    /** Judgement: the same for a piece with a couch, whose hours decide more. */
+    private static final int[] CLOSE_MINUTES = {80, 15};
     /** Judgement: polishing moves acts by so many minutes at most, in such steps: first as far as the grid is wide. */
     private static final int[][] POLISHES_MINUTES = {{120, 30}, {30, 10}, {10, 5}};
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
@@ -71,10 +71,15 @@ final class Searching {
                 .reduce((one, other) -> other.costMinutes() < one.costMinutes() ? other : one);
     }
 
+    private int[] stepsMinutes() {
+        boolean couched = setup.couching().isPresent() || setup.heaping().isPresent();
+        return couched ? CLOSE_MINUTES : WIDE_MINUTES;
+    }
+
     private Optional<Draft> draft(Availability hours) {
         ZoneId zone = request.house().zone();
-        TimeGrid grid =
-                resumption.on(TimeGrid.of(hours, zone, span.origin(), span.until(), COARSE_MINUTES, FINE_MINUTES));
+        TimeGrid grid = resumption.on(
+                TimeGrid.of(hours, zone, span.origin(), span.until(), stepsMinutes()[0], stepsMinutes()[1]));
         QuickForms forms = QuickForms.of(setup);
         for (double margin : GATE_MARGINS_FRACTION) {
             List<Search.Found> found = new Search(forms, grid, wish(span, margin)).best(1);
@@ -133,8 +138,8 @@ final class Searching {
         List<Obstacle> tooLong = refusal.tooLong(longer);
         if (!tooLong.isEmpty()) return tooLong;
         ZoneId zone = request.house().zone();
-        TimeGrid grid =
-                resumption.on(TimeGrid.of(longer, zone, later.origin(), later.until(), COARSE_MINUTES, FINE_MINUTES));
+        TimeGrid grid = resumption.on(
+                TimeGrid.of(longer, zone, later.origin(), later.until(), stepsMinutes()[0], stepsMinutes()[1]));
         return refusal.why(new Search(setup, grid, wish(later, 0)));
     }
 

@@ -18,7 +18,7 @@ final class TurnChains {
     private final Gaps gaps;
     private final Turning turning;
     private final int longestMinutes;
-    private final @Nullable Chain[] chains;
+    private final @Nullable Costs[] known;
     private final int longestGapMinutes;
     private final double[][] gapCost;
 
@@ -50,7 +50,7 @@ final class TurnChains {
         this.gaps = gaps;
         this.turning = turning;
         this.longestMinutes = longestMinutes;
-        this.chains = new Chain[grid.size()];
+        this.known = new Costs[grid.size()];
         this.gapCost = new double[grid.size()][0];
         this.longestGapMinutes = longestGapMinutes;
     }
@@ -79,66 +79,68 @@ final class TurnChains {
 
     /** Cost of everything between an act at one candidate and an act at a later one; infinite if it cannot be. */
     double costMinutes(int from, int to) {
-        Chain chain = chainFrom(from);
-        return to < chain.end ? chain.arrive[to - from] : Double.POSITIVE_INFINITY;
+        double[] arrive = costsFrom(from).arrive();
+        return to - from < arrive.length ? arrive[to - from] : Double.POSITIVE_INFINITY;
     }
 
     /** Cost of turnings from a candidate until a minute after which none is needed any more. */
     double costUntilMinutes(int from, int untilMinute) {
-        double best = Double.POSITIVE_INFINITY;
-        for (int last : lastTurns(from, untilMinute)) {
-            best = Math.min(
-                    best, chainFrom(from).turned[last - from] + gaps.costMinutes(grid.minute(last), untilMinute));
-        }
-        return best;
+        double[] turned = costsFrom(from).turned();
+        int last = lastTurn(from, untilMinute, turned);
+        return last < 0 ? Double.POSITIVE_INFINITY : turned[last - from] + gap(last, untilMinute);
     }
 
     /** The turnings themselves, as candidates in time order, for an act at {@code from} and one at {@code to}. */
     List<Integer> turns(int from, int to) {
-        return back(from, chainFrom(from).before[to - from]);
+        Chain chain = walk(from);
+        return back(chain, from, chain.before[to - from]);
     }
 
     /** The turnings themselves until a minute after which none is needed any more. */
     List<Integer> turnsUntil(int from, int untilMinute) {
-        int best = from;
-        double bestCost = Double.POSITIVE_INFINITY;
-        for (int last : lastTurns(from, untilMinute)) {
-            double cost = chainFrom(from).turned[last - from] + gaps.costMinutes(grid.minute(last), untilMinute);
-            if (cost < bestCost) {
-                bestCost = cost;
+        Chain chain = walk(from);
+        return back(chain, from, Math.max(from, lastTurn(from, untilMinute, chain.turned)));
+    }
+
+    /** The last turning of the cheapest run until that minute; negative when there is none. */
+    private int lastTurn(int from, int untilMinute, double[] turned) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        int end = Math.min(from + turned.length, grid.firstAtOrAfter(untilMinute));
+        for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
+            if (turned[last - from] >= least) continue;
+            double cost = turned[last - from] + gap(last, untilMinute);
+            if (cost < least) {
+                least = cost;
                 best = last;
             }
         }
-        return back(from, best);
+        return best;
     }
 
-    private List<Integer> lastTurns(int from, int untilMinute) {
-        List<Integer> lasts = new ArrayList<>();
-        int end = Math.min(chainFrom(from).end, grid.firstAtOrAfter(untilMinute));
-        for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
-            if (chainFrom(from).turned[last - from] < Double.POSITIVE_INFINITY) lasts.add(last);
-        }
-        return lasts;
+    private double gap(int last, int untilMinute) {
+        return gaps.costMinutes(grid.minute(last), untilMinute);
     }
 
-    private List<Integer> back(int from, int last) {
+    private static List<Integer> back(Chain chain, int from, int last) {
         List<Integer> turns = new ArrayList<>();
-        for (int at = last; at > from; at = chainFrom(from).beforeTurning[at - from]) turns.add(at);
+        for (int at = last; at > from; at = chain.beforeTurning[at - from]) turns.add(at);
         Collections.reverse(turns);
         return turns;
     }
 
-    private Chain chainFrom(int from) {
-        Chain known = chains[from];
-        if (known != null) return known;
-        Chain walked = walk(from);
-        chains[from] = walked;
-        return walked;
+    private Costs costsFrom(int from) {
+        Costs costs = known[from];
+        if (costs == null) {
+            costs = Costs.of(walk(from));
+            known[from] = costs;
+        }
+        return costs;
     }
 
     private Chain walk(int from) {
         int end = grid.firstAtOrAfter(grid.minute(from) + longestMinutes + 1);
-        Chain chain = new Chain(end, end - from);
+        Chain chain = new Chain(end - from);
         Gaps rule = gaps.ofLaidAt(grid.minute(from));
         chain.turned[0] = 0;
         for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
@@ -166,16 +168,27 @@ final class TurnChains {
                 + grid.unsociableCostMinutes(at);
     }
 
+    /** What is kept of a chain: cost of the next act, or of another turning, so many places later. */
+    private record Costs(double[] arrive, double[] turned) {
+        static Costs of(Chain chain) {
+            return new Costs(cut(chain.arrive), cut(chain.turned));
+        }
+
+        private static double[] cut(double[] costs) {
+            int end = costs.length;
+            while (end > 0 && costs[end - 1] == Double.POSITIVE_INFINITY) end--;
+            return Arrays.copyOf(costs, end);
+        }
+    }
+
     private static final class Chain {
-        final int end;
         final double[] arrive;
         final double[] turned;
         final int[] before;
         final double[] arriveTurning;
         final int[] beforeTurning;
 
-        Chain(int end, int size) {
-            this.end = end;
+        Chain(int size) {
             arrive = new double[size];
             turned = new double[size];
             before = new int[size];
