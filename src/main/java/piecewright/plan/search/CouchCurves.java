@@ -1,5 +1,6 @@
 package piecewright.plan.search;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -112,19 +113,19 @@ final class CouchCurves {
         double waterKg = dryKg * pile[1] / (1 - pile[1]);
         double lossWPerK = couching.model().lossWPerK(setup.dryMatterKg() / CouchModel.RAW_DRY_FRACTION);
         int steps = (int) (couching.schedule().longestHours() * 60 / STEP_MINUTES) + 1;
-        double[][] states = new double[steps][];
-        states[0] = new double[] {pile[0], couch.capacityRatio(), 0, 0, couch.indexHours()};
-        int reached = 0;
-        while (reached + 1 < steps && states[reached][INDEX_HOURS] <= mostIndexHours) {
-            double atHours = (startMinute + reached * STEP_MINUTES) / 60.0;
-            states[reached + 1] = RungeKutta.step(
-                    states[reached],
+        double[] state = {pile[0], couch.capacityRatio(), 0, 0, couch.indexHours()};
+        Curve.Walked walked = new Curve.Walked(steps);
+        walked.add(state);
+        while (walked.size() < steps && state[INDEX_HOURS] <= mostIndexHours) {
+            double atHours = (startMinute + (walked.size() - 1) * STEP_MINUTES) / 60.0;
+            state = RungeKutta.step(
+                    state,
                     atHours,
                     STEP_MINUTES / 60.0,
                     (hours, now, slope) -> slope(dryKg, waterKg, lossWPerK, air.airC(hours), now, slope));
-            reached++;
+            walked.add(state);
         }
-        return new Curve(startMinute, java.util.Arrays.copyOf(states, reached + 1), dryKg);
+        return new Curve(startMinute, walked, dryKg);
     }
 
     private void slope(double dryKg, double waterKg, double lossWPerK, double airC, double[] now, double[] slope) {
@@ -142,21 +143,47 @@ final class CouchCurves {
         slope[INDEX_HOURS] = CouchModel.indexPerHour(now[PILE_C], moisture);
     }
 
-    /** One heating curve. */
+    /** One heating curve; kept as floats, since thousands are kept at a time. */
     static final class Curve {
+        private static final int HOTTEST_C = CAPACITY;
+        private static final int COLUMNS = 5;
+
         private final int startMinute;
-        private final double[][] states;
+        private final float[] kept;
+        private final int size;
         private final double dryKg;
 
-        private Curve(int startMinute, double[][] states, double dryKg) {
+        private Curve(int startMinute, Walked walked, double dryKg) {
             this.startMinute = startMinute;
-            this.states = states;
+            this.kept = Arrays.copyOf(walked.kept, walked.size * COLUMNS);
+            this.size = walked.size;
             this.dryKg = dryKg;
+        }
+
+        /** A curve as it is walked: what can be asked for later, the hottest so far instead of the capacity. */
+        private static final class Walked {
+            private final float[] kept;
+            private int size;
+
+            Walked(int most) {
+                kept = new float[most * COLUMNS];
+            }
+
+            int size() {
+                return size;
+            }
+
+            void add(double[] state) {
+                double hottestC = size == 0 ? state[PILE_C] : kept[(size - 1) * COLUMNS + HOTTEST_C];
+                for (int what = 0; what < COLUMNS; what++) kept[size * COLUMNS + what] = (float) state[what];
+                kept[size * COLUMNS + HOTTEST_C] = (float) Math.max(hottestC, state[PILE_C]);
+                size++;
+            }
         }
 
         /** The last minute the curve knows. */
         int lastMinute() {
-            return startMinute + (states.length - 1) * STEP_MINUTES;
+            return startMinute + (size - 1) * STEP_MINUTES;
         }
 
         double indexHours(int minute) {
@@ -165,16 +192,14 @@ final class CouchCurves {
 
         /** The hottest the pile has been up to a minute, °C. */
         double hottestC(int minute) {
-            double hottest = at(PILE_C, minute);
-            for (int i = 0; startMinute + i * STEP_MINUTES < minute; i++)
-                hottest = Math.max(hottest, states[i][PILE_C]);
-            return hottest;
+            int before = Math.max(0, Math.min(size - 1, (minute - startMinute) / STEP_MINUTES));
+            return Math.max(step(before, HOTTEST_C), at(PILE_C, minute));
         }
 
         /** Hours until that index; infinite when the curve never comes to it. */
         double hoursTo(double indexHours) {
-            for (int i = 0; i < states.length; i++) {
-                if (states[i][INDEX_HOURS] >= indexHours) return i * STEP_MINUTES / 60.0;
+            for (int i = 0; i < size; i++) {
+                if (step(i, INDEX_HOURS) >= indexHours) return i * STEP_MINUTES / 60.0;
             }
             return Double.POSITIVE_INFINITY;
         }
@@ -195,12 +220,16 @@ final class CouchCurves {
                     at(PILE_C, minute));
         }
 
+        private double step(int at, int what) {
+            return kept[at * COLUMNS + what];
+        }
+
         private double at(int what, int minute) {
+            if (size == 1) return step(0, what);
             double position = (minute - startMinute) / (double) STEP_MINUTES;
-            int below = Math.max(0, Math.min(states.length - 2, (int) position));
-            if (states.length == 1) return states[0][what];
+            int below = Math.max(0, Math.min(size - 2, (int) position));
             double share = Math.min(1, position - below);
-            return states[below][what] + share * (states[below + 1][what] - states[below][what]);
+            return step(below, what) + share * (step(below + 1, what) - step(below, what));
         }
     }
 }

@@ -51,7 +51,7 @@ final class FloorBound {
     private final boolean greenPacks;
     private final double coldestC;
     /** By class (the last two are the wither's), coarse candidate and step of growth: what was worked out already; else NaN. */
-    private final double[][] knownMinutes;
+    private final double[][][] knownMinutes;
 
     private final Outlook[] outlooks;
 
@@ -91,9 +91,7 @@ final class FloorBound {
                 .orElse(1.0);
         this.greenPacks = greenFraction <= wettestEndFraction;
         this.coldestC = coldestC();
-        this.knownMinutes =
-                new double[moistureClasses.length + 2][STEPS * space.grid().coarseSize()];
-        for (double[] row : knownMinutes) Arrays.fill(row, Double.NaN);
+        this.knownMinutes = new double[moistureClasses.length + 2][space.grid().coarseSize()][];
     }
 
     int classes() {
@@ -134,12 +132,20 @@ final class FloorBound {
     double fromFloor(int at, int row, double growthRatio) {
         int step = stepOf(growthRatio);
         if (!space.grid().coarse(at)) return Double.POSITIVE_INFINITY;
-        int place = space.grid().coarseRank(at) * STEPS + step;
-        double known = knownMinutes[row][place];
-        if (!Double.isNaN(known)) return known;
-        double worked = leastFromFloor(at, row, step * GROWTH_STEP_RATIO);
-        knownMinutes[row][place] = worked;
-        return worked;
+        if (step >= CAST_STEPS) return leastFromFloor(at, row, step * GROWTH_STEP_RATIO);
+        double[] known = known(row, at, CAST_STEPS);
+        if (Double.isNaN(known[step])) known[step] = leastFromFloor(at, row, step * GROWTH_STEP_RATIO);
+        return known[step];
+    }
+
+    /** What is known of a class at a candidate, by steps of growth. */
+    private double[] known(int row, int at, int steps) {
+        int rank = space.grid().coarseRank(at);
+        if (knownMinutes[row][rank] == null) {
+            knownMinutes[row][rank] = new double[steps];
+            Arrays.fill(knownMinutes[row][rank], Double.NaN);
+        }
+        return knownMinutes[row][rank];
     }
 
     private static int stepOf(double growthRatio) {
@@ -150,7 +156,7 @@ final class FloorBound {
         if (!space.canBegin(space.stops().floor(), at)) return Double.POSITIVE_INFINITY;
         if (goal == space.stops().floor()) return 0;
         Outlook outlook = outlook(at);
-        double[] grown = outlook.grownRatio()[row];
+        float[] grown = outlook.grownRatio()[row];
         double low = growth.acceptable().lowFraction();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < grown.length; i++) {
@@ -198,14 +204,10 @@ final class FloorBound {
     double fromWither(int at, double growthRatio, double moistureFraction) {
         int wetness = moistureFraction <= growth.keepMoistureFraction() + CLASS_FRACTION ? 0 : 1;
         int step = stepOf(growthRatio);
-        double[] wither = knownMinutes[moistureClasses.length + wetness];
         if (!space.grid().coarse(at)) return Double.POSITIVE_INFINITY;
-        int place = space.grid().coarseRank(at) * STEPS + step;
-        double known = wither[place];
-        if (!Double.isNaN(known)) return known;
-        double worked = leastFromWither(at, step * GROWTH_STEP_RATIO, wetness);
-        wither[place] = worked;
-        return worked;
+        double[] known = known(moistureClasses.length + wetness, at, STEPS);
+        if (Double.isNaN(known[step])) known[step] = leastFromWither(at, step * GROWTH_STEP_RATIO, wetness);
+        return known[step];
     }
 
     private double leastFromWither(int at, double growthRatio, int wetness) {
@@ -304,6 +306,7 @@ final class FloorBound {
     private static final double GROWTH_STEP_RATIO = 0.01;
 
     private static final int STEPS = 140;
+    private static final int CAST_STEPS = stepOf(Rules.CAST_GROWTH_RATIO) + 1;
     /** Judgement: dry matter left at the end of growth, share of what was steeped, at least. */
     private static final double LEAST_DRY_FRACTION = 0.85;
 

@@ -11,23 +11,23 @@ import java.util.Arrays;
  * @param wettestFraction moisture of the wettest piece, wet basis
  * @param grownRatio growth since casting at most, by class of moisture
  */
-record Outlook(int[] ats, double[] withers, double[] loads, double[] wettestFraction, double[][] grownRatio) {
+record Outlook(int[] ats, double[] withers, double[] loads, float[] wettestFraction, float[][] grownRatio) {
 
     /** Gathers an outlook, candidate by candidate. */
     static final class Gathered {
         private final int[] ats;
         private final double[] withers;
         private final double[] loads;
-        private final double[] wettest;
-        private final double[][] grown;
+        private final float[] wettest;
+        private final float[][] grown;
         private int size;
 
         Gathered(int classes, int most) {
             ats = new int[most];
             withers = new double[most];
             loads = new double[most];
-            wettest = new double[most];
-            grown = new double[classes][most];
+            wettest = new float[most];
+            grown = new float[classes][most];
         }
 
         /** One more candidate, if growth may end there at all. */
@@ -36,13 +36,13 @@ record Outlook(int[] ats, double[] withers, double[] loads, double[] wettestFrac
             ats[size] = at;
             withers[size] = wither;
             loads[size] = load;
-            wettest[size] = wettestFraction;
-            for (int row = 0; row < grown.length; row++) grown[row][size] = grownRatio[row];
+            wettest[size] = (float) wettestFraction;
+            for (int row = 0; row < grown.length; row++) grown[row][size] = (float) grownRatio[row];
             size++;
         }
 
         Outlook outlook() {
-            double[][] cut = new double[grown.length][];
+            float[][] cut = new float[grown.length][];
             for (int row = 0; row < cut.length; row++) cut[row] = Arrays.copyOf(grown[row], size);
             return new Outlook(
                     Arrays.copyOf(ats, size),
