@@ -22,8 +22,10 @@ import piecewright.quantity.Moisture;
 final class Searching {
     /** Judgement: minutes between candidates up to the kiln and at it: wide enough to be quick; the polish finds the minute. */
     private static final int[] WIDE_MINUTES = {120, 30};
-    /** Judgement: the same for a piece with a couch, whose hours decide more. */
-    private static final int[] CLOSE_MINUTES = {80, 15};
+    /** Judgement: the same for a piece with a hot couch, whose hours make its colour. */
+    private static final int[] COUCHED_MINUTES = {100, 30};
+    /** Judgement: the same for a piece that may be heaped to chit: heaps worth their while are narrow. */
+    private static final int[] HEAPED_MINUTES = {80, 15};
     /** Judgement: polishing moves acts by so many minutes at most, in such steps: first as far as the grid is wide. */
     private static final int[][] POLISHES_MINUTES = {{120, 30}, {30, 10}, {10, 5}};
     /** Judgement: how much drier gates are asked to be, wet basis, when the reference finds one still shut. */
@@ -72,8 +74,8 @@ final class Searching {
     }
 
     private int[] stepsMinutes() {
-        boolean couched = setup.couching().isPresent() || setup.heaping().isPresent();
-        return couched ? CLOSE_MINUTES : WIDE_MINUTES;
+        if (setup.couching().isPresent()) return COUCHED_MINUTES;
+        return setup.heaping().isPresent() ? HEAPED_MINUTES : WIDE_MINUTES;
     }
 
     private Optional<Draft> draft(Availability hours) {
