@@ -75,7 +75,9 @@ final class Searching {
 
     private int[] stepsMinutes() {
         if (setup.couching().isPresent()) return COUCHED_MINUTES;
-        return setup.heaping().isPresent() ? HEAPED_MINUTES : WIDE_MINUTES;
+        boolean heaps =
+                setup.heaping().filter(heaping -> heaping.expected().helps()).isPresent();
+        return heaps ? HEAPED_MINUTES : WIDE_MINUTES;
     }
 
     private Optional<Draft> draft(Availability hours) {

@@ -27,7 +27,7 @@ public final class Problem {
     /** What follows so many places is remembered. */
     private static final int REMEMBERED = 4_000;
     /** A search that hurries nowhere and drops no rival: buckets are all that it prunes. */
-    private static final Effort CAREFUL = new Effort(Integer.MAX_VALUE, 1, 1);
+    private static final Effort CAREFUL = new Effort(Integer.MAX_VALUE, Integer.MAX_VALUE, 1, 1);
 
     private final Posed posed;
     private final Stops stops;

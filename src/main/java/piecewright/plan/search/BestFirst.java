@@ -33,9 +33,10 @@ final class BestFirst {
     private List<Label> run(int most, Consumer<Label> watcher) {
         List<Label> goals = new ArrayList<>();
         route.starts().forEach(this::offer);
-        while (!open.isEmpty() && goals.size() < most) {
+        for (int left = route.effort().mostTaken(); left > 0 && !open.isEmpty() && goals.size() < most; ) {
             Label label = open.remove().label();
             if (cheapest.costOf(route.bucket(label)) < label.costMinutes() || !mayBeTaken(label)) continue;
+            left--;
             watcher.accept(label);
             if (route.isGoal(label)) goals.add(label);
             else route.expand(label, this::offer);
