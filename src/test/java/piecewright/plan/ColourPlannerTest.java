@@ -57,7 +57,8 @@ class ColourPlannerTest {
     void thePlanComesToTheColourByACureOfTheStyle(double colourEbc) throws StoreException {
         ColourPlanner.Aimed aimed = aimed("pale-ale", colourEbc);
         Plan plan = ((PlanResult.Planned) aimed.result()).plan();
-        assertEquals(colourEbc, plan.outcome().finished().kiln().colourEbc(), 0.05 * colourEbc);
+        double spareQuarter = 0.25 / 3.75; // people's hours may miss a cure of 3.5 to 4 h by a quarter
+        assertEquals(colourEbc, plan.outcome().finished().kiln().colourEbc(), spareQuarter * colourEbc);
         KilnSchedule whole = request("pale-ale").style().kiln();
         KilnSchedule used = aimed.request().style().kiln();
         assertTrue(whole.cureC().contains(used.cureC().lowC()));
@@ -112,7 +113,7 @@ class ColourPlannerTest {
         MaltStyle used = aimed.request().style();
         var wholeCouch = whole.couches().hot().orElseThrow();
         double indexHours = plan.outcome().finished().couch().indexHours();
-        double quickFormHours = 0.2; // the search reads the index from a table
+        double quickFormHours = 0.5; // the search reads the index from a table; a tenth may be verified
         assertTrue(indexHours >= wholeCouch.acceptableIndex().lowHours() - quickFormHours, "index " + indexHours);
         assertTrue(indexHours <= wholeCouch.acceptableIndex().highHours() + quickFormHours, "index " + indexHours);
         assertEquals(

@@ -12,9 +12,9 @@ import piecewright.plan.search.TimeGrid;
 public record Posed(Setup setup, TimeGrid grid, Search.Wish wish) {
     /** How far apart candidate instants lie: up to the kiln, and at it. */
     public record Steps(int coarseMinutes, int fineMinutes) {
-        /** Those of the planner's first search. */
+        /** Those of the planner's first search for a piece without couches. */
         public static Steps usual() {
-            return new Steps(80, 15);
+            return new Steps(120, 30);
         }
     }
 
