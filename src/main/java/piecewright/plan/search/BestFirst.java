@@ -12,13 +12,15 @@ import java.util.function.Consumer;
  */
 final class BestFirst {
     private final Route route;
+    private final Effort effort;
     private final PriorityQueue<Entry> open = new PriorityQueue<>(Entry.ORDER);
     private final CheapestSeen cheapest = new CheapestSeen();
     private final CheapestSeen taken = new CheapestSeen();
     private int found;
 
-    private BestFirst(Route route) {
+    private BestFirst(Route route, Effort effort) {
         this.route = route;
+        this.effort = effort;
     }
 
     /**
@@ -27,13 +29,20 @@ final class BestFirst {
      * @param watcher told each label as it is taken up, for the report when nothing fits
      */
     static List<Label> goals(Route route, int most, Consumer<Label> watcher) {
-        return new BestFirst(route).run(most, watcher);
+        return new BestFirst(route, route.effort()).run(most, watcher);
+    }
+
+    /** The same; where rivals crowd out every goal, once more with all of them followed. */
+    static List<Label> goalsIfAny(Route route, int most, Consumer<Label> watcher) {
+        List<Label> goals = goals(route, most, watcher);
+        boolean sure = !goals.isEmpty() || route.effort().equals(route.effort().patient());
+        return sure ? goals : new BestFirst(route, route.effort().patient()).run(most, watcher);
     }
 
     private List<Label> run(int most, Consumer<Label> watcher) {
         List<Label> goals = new ArrayList<>();
         route.starts().forEach(this::offer);
-        for (int left = route.effort().mostTaken(); left > 0 && !open.isEmpty() && goals.size() < most; ) {
+        for (int left = effort.mostTaken(); left > 0 && !open.isEmpty() && goals.size() < most; ) {
             Label label = open.remove().label();
             if (cheapest.costOf(route.bucket(label)) < label.costMinutes() || !mayBeTaken(label)) continue;
             left--;
@@ -48,15 +57,15 @@ final class BestFirst {
         if (!cheapest.improves(route.bucket(label), label.costMinutes())) return;
         double bound = route.boundMinutes(label);
         if (bound < Double.POSITIVE_INFINITY)
-            open.add(new Entry(label, label.costMinutes() + route.effort().eagernessRatio() * bound, found++));
+            open.add(new Entry(label, label.costMinutes() + effort.eagernessRatio() * bound, found++));
     }
 
     /** Counts down the places left in the label's cell. */
     private boolean mayBeTaken(Label label) {
-        if (route.effort().mostPerCell() == Integer.MAX_VALUE) return true;
+        if (effort.mostPerCell() == Integer.MAX_VALUE) return true;
         long cell = route.cell(label);
         double left = taken.costOf(cell);
-        if (left == Double.POSITIVE_INFINITY) left = route.effort().mostPerCell();
+        if (left == Double.POSITIVE_INFINITY) left = effort.mostPerCell();
         if (left <= 0) return false;
         taken.improves(cell, left - 1);
         return true;

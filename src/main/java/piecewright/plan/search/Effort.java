@@ -32,6 +32,11 @@ record Effort(int mostPerCell, int mostTaken, double eagernessRatio, double buck
     /** Judgement: measured; with a wet couch among the ways on no small steep costs a hundredth more, in the same time. */
     private static final double HEAPED_EAGERNESS_RATIO = 1.04;
 
+    /** The same with all rivals followed. */
+    Effort patient() {
+        return new Effort(Integer.MAX_VALUE, mostTaken, eagernessRatio, bucketRatio);
+    }
+
     /** For the piece of this setup. */
     static Effort of(Setup setup) {
         if (setup.couching().isPresent()) return couched();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import piecewright.plan.ActKind;
@@ -52,6 +53,7 @@ public final class Search {
     private final Optional<HeapLegs> heapLegs;
     private final Optional<TakenUp> takenUp;
     private final WrittenOut writtenOut;
+    private final boolean moves;
 
     /**
      * What to search for.
@@ -151,16 +153,22 @@ public final class Search {
                 new PieceRoute.Ending(
                         goal, effort, nearby.map(Nearby::belowMinutes).orElse(Double.POSITIVE_INFINITY)),
                 new KitFree(setup.closures(), stops, grid));
+        this.moves = nearby.isPresent();
         this.writtenOut = new WrittenOut(space, route, this::inner, takenUp);
     }
 
     /** The cheapest timetables found, cheapest first, at most so many. */
     public List<Found> best(int most) {
         List<Found> found = new ArrayList<>();
-        for (Label goal : BestFirst.goals(route, most, label -> {})) {
+        for (Label goal : goals(most, label -> {})) {
             found.add(found(goal));
         }
         return found;
+    }
+
+    /** A search that only moves acts has a timetable already, and finds none when it is the best. */
+    private List<Label> goals(int most, Consumer<Label> watcher) {
+        return moves ? BestFirst.goals(route, most, watcher) : BestFirst.goalsIfAny(route, most, watcher);
     }
 
     /**
@@ -211,7 +219,7 @@ public final class Search {
     public Outcome outcome() {
         int[] stop = {0};
         Instant[] at = {space.grid().origin()};
-        List<Label> goals = BestFirst.goals(route, 1, label -> {
+        List<Label> goals = goals(1, label -> {
             if (label.stop() > stop[0]) {
                 stop[0] = label.stop();
                 at[0] = space.grid().instant(label.at());
