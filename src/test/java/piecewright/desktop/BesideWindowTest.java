@@ -35,9 +35,9 @@ class BesideWindowTest {
             screen.until(() -> !text(screen, "batch-title").isEmpty());
             screen.go("plan");
             screen.focus("wish-colour");
-            screen.press(KeyCode.DIGIT2, KeyCode.PERIOD, KeyCode.DIGIT3, KeyCode.SPACE);
+            screen.press(KeyCode.DIGIT2, KeyCode.PERIOD, KeyCode.DIGIT8, KeyCode.SPACE);
             screen.press(KeyCode.E, KeyCode.B, KeyCode.C, KeyCode.ENTER);
-            screen.until(() -> Math.abs(figure(text(screen, "verdict-colour")) - 2.3) < 0.15);
+            screen.until(() -> Math.abs(figure(text(screen, "verdict-colour")) - 2.8) < 0.15);
             screen.until(() ->
                     screen.node("wish-company", MenuButton.class).getText().contains("beside"));
             screen.until(() -> chart(screen).frame().besides().size() == 1);
