@@ -37,7 +37,7 @@ class BesideWindowTest {
             screen.focus("wish-colour");
             screen.press(KeyCode.DIGIT2, KeyCode.PERIOD, KeyCode.DIGIT8, KeyCode.SPACE);
             screen.press(KeyCode.E, KeyCode.B, KeyCode.C, KeyCode.ENTER);
-            screen.until(() -> Math.abs(figure(text(screen, "verdict-colour")) - 2.8) < 0.15);
+            screen.until(() -> Math.abs(figure(text(screen, "verdict-colour")) - 2.8) < 0.15 * 2.8);
             screen.until(() ->
                     screen.node("wish-company", MenuButton.class).getText().contains("beside"));
             screen.until(() -> chart(screen).frame().besides().size() == 1);
