@@ -43,6 +43,7 @@ public final class Continuation {
     public Optional<Plan> told(PlanRequest request, Begun begun, List<Visit> visits) {
         return bench(request, begun, new ArrayList<>())
                 .map(bench -> written(
+                        request,
                         bench,
                         begun,
                         new Draft(
@@ -67,7 +68,7 @@ public final class Continuation {
             Bench lenient = lenient(bench.get(), going);
             Searching searching = searching(lenient, going);
             Optional<Draft> draft = draft(lenient, going, searching);
-            if (draft.isPresent()) return new PlanResult.Planned(written(lenient, begun, draft.get()));
+            if (draft.isPresent()) return new PlanResult.Planned(written(request, lenient, begun, draft.get()));
             List<Obstacle> why = searching.refusal();
             if (obstacles.isEmpty()) obstacles.addAll(why);
             boolean hopeless = why.stream().anyMatch(one -> one instanceof Obstacle.TooSoon);
@@ -147,13 +148,13 @@ public final class Continuation {
                 .orElse(0.0);
     }
 
-    private static Plan written(Bench bench, Begun begun, Draft draft) {
+    private static Plan written(PlanRequest request, Bench bench, Begun begun, Draft draft) {
         Plan plan = new PlanWriter(bench.request(), bench.setup()).write(draft.course(), begun.grainKg(), draft.bill());
         Set<String> done = new HashSet<>();
         begun.visits().forEach(visit -> done.add(visit.id()));
         List<Finding> findings = plan.findings().stream()
                 .filter(finding -> !(finding instanceof Finding.PastFreeWindow) || !done.contains(finding.about()))
                 .toList();
-        return plan.withFindings(findings);
+        return Witnesses.shown(request, Optional.of(begun), plan.withFindings(findings));
     }
 }

@@ -71,8 +71,9 @@ public final class Planner {
             draft = again.isPresent() ? again : draft(request, span, grainKg, obstacles);
         }
         if (draft.isEmpty()) return notPossible(request, obstacles);
-        return new PlanResult.Planned(new PlanWriter(request, draft.get().setup())
-                .write(draft.get().course(), grainKg, draft.get().bill()));
+        Plan plan = new PlanWriter(request, draft.get().setup())
+                .write(draft.get().course(), grainKg, draft.get().bill());
+        return new PlanResult.Planned(Witnesses.shown(request, Optional.empty(), plan));
     }
 
     private PlanResult notPossible(PlanRequest request, List<Obstacle> obstacles) {
