@@ -94,7 +94,7 @@ public final class AllActs {
         }
         for (Act act : agenda.acts()) {
             boolean inside = counts.test(act) && act.startsAt().isBefore(until);
-            if (inside && !done.contains(act.id())) acts.add(new Ahead.ToDo(name, act));
+            if (inside && !done.contains(act.id())) acts.add(new Ahead.ToDo(name, act, agenda.staysUntil(act)));
         }
         return acts;
     }

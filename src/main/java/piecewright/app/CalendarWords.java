@@ -1,10 +1,12 @@
 package piecewright.app;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import piecewright.calendar.EventTexts;
 import piecewright.plan.Act;
 import piecewright.plan.Check;
@@ -29,8 +31,9 @@ public final class CalendarWords implements EventTexts {
     }
 
     @Override
-    public List<String> actLines(Plan.Subject subject, Act act) {
+    public List<String> actLines(Plan.Subject subject, Act act, Optional<Instant> staysUntil) {
         List<String> lines = new ArrayList<>();
+        staysUntil.ifPresent(until -> lines.add(wording.stay(act, until)));
         lines.add(wording.window(act));
         lines.add(wording.expectation(act.expect()));
         lines.add(wording.whatToDo(act));
@@ -54,12 +57,13 @@ public final class CalendarWords implements EventTexts {
 
     @Override
     public String phaseTitle(Plan.Subject subject, Phase phase) {
-        return wording.phaseTitle(phase.kind()) + " – " + subject.title();
+        String title = phase.attended() ? wording.stayTitle(phase.kind()) : wording.phaseTitle(phase.kind());
+        return title + " – " + subject.title();
     }
 
     @Override
     public List<String> phaseLines(Plan.Subject subject, Phase phase) {
-        return List.of(wording.phase(phase));
+        return phase.attended() ? List.of(wording.mayNotBeLeft(), wording.phase(phase)) : List.of(wording.phase(phase));
     }
 
     @Override

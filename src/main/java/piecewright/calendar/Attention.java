@@ -4,6 +4,8 @@ package piecewright.calendar;
 public enum Attention {
     /** Somebody works: shown as busy time. */
     HANDS_ON,
+    /** Somebody must stay near: shown as busy time. */
+    STAYING,
     /** The grain works by itself: shown as free time, never with an alarm. */
     PASSIVE
 }

@@ -1,9 +1,11 @@
 package piecewright.calendar;
 
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import piecewright.plan.Act;
 import piecewright.plan.Check;
 import piecewright.plan.Phase;
@@ -15,7 +17,7 @@ public interface EventTexts {
     String actTitle(Plan.Subject subject, Act act);
 
     /** Lines below the local time: target weight, what to look for, cautions; cut at 2,000 characters together. */
-    List<String> actLines(Plan.Subject subject, Act act);
+    List<String> actLines(Plan.Subject subject, Act act, Optional<Instant> staysUntil);
 
     String checkTitle(Plan.Subject subject, Check check);
 

@@ -19,7 +19,7 @@ public record ExportOptions(PassivePhases phases, List<Duration> alarms, Optiona
         CalendarEvent.mustBeAlarms(alarms);
     }
 
-    /** Whether the stretches between acts are events too. */
+    /** Whether the stretches between acts are events too; those in which somebody must stay always are. */
     public enum PassivePhases {
         SHOWN,
         LEFT_OUT

@@ -56,7 +56,7 @@ final class IcsEvents {
                 dated.status() == EventStatus.CONFIRMED
                         ? ImmutableStatus.VEVENT_CONFIRMED
                         : ImmutableStatus.VEVENT_CANCELLED);
-        lines.add(event.attention() == Attention.HANDS_ON ? ImmutableTransp.OPAQUE : ImmutableTransp.TRANSPARENT);
+        lines.add(event.attention() == Attention.PASSIVE ? ImmutableTransp.TRANSPARENT : ImmutableTransp.OPAQUE);
         lines.add(ImmutableClazz.PRIVATE);
         lines.add(new XProperty(ACT_KEY, event.key()));
         List<VAlarm> alarms = new ArrayList<>();

@@ -15,7 +15,7 @@ import piecewright.plan.Phase;
 import piecewright.plan.PhaseKind;
 import piecewright.plan.Plan;
 
-/** Turns a plan into events: each act hands-on with its alarms, each passive phase free time if wanted. */
+/** Turns a plan into events: each act hands-on with its alarms, each attended phase busy, other phases free if wanted. */
 public final class PlanEvents {
     private final EventTexts texts;
     private final ExportOptions options;
@@ -29,9 +29,10 @@ public final class PlanEvents {
     public BatchEvents of(UUID batch, Agenda agenda) {
         List<CalendarEvent> events = new ArrayList<>();
         for (Check check : agenda.checks()) events.add(event(agenda.subject(), check));
-        for (Act act : agenda.acts()) events.add(event(agenda.subject(), act));
-        if (options.phases() == ExportOptions.PassivePhases.SHOWN) {
-            for (Phase phase : agenda.phases()) events.add(event(agenda.subject(), phase));
+        for (Act act : agenda.acts()) events.add(event(agenda, act));
+        boolean all = options.phases() == ExportOptions.PassivePhases.SHOWN;
+        for (Phase phase : agenda.phases()) {
+            if (all || phase.attended()) events.add(event(agenda.subject(), phase));
         }
         return new BatchEvents(batch, end(agenda), events);
     }
@@ -54,14 +55,15 @@ public final class PlanEvents {
                 .orElse(options.alarms());
     }
 
-    private CalendarEvent event(Plan.Subject subject, Act act) {
+    private CalendarEvent event(Agenda agenda, Act act) {
+        Plan.Subject subject = agenda.subject();
         Span span = Span.atLeast(CalendarEvent.SHORTEST, act.startsAt(), act.endsAt());
         ZoneId zone = subject.zone();
         return new CalendarEvent(
                 act.id(),
                 span,
                 texts.actTitle(subject, act),
-                description(span, zone, texts.actLines(subject, act)),
+                description(span, zone, texts.actLines(subject, act, agenda.staysUntil(act))),
                 Attention.HANDS_ON,
                 colour(act.kind()),
                 alarms(span, zone));
@@ -74,7 +76,7 @@ public final class PlanEvents {
                 span,
                 texts.phaseTitle(subject, phase),
                 description(span, subject.zone(), texts.phaseLines(subject, phase)),
-                Attention.PASSIVE,
+                phase.attended() ? Attention.STAYING : Attention.PASSIVE,
                 colour(phase.kind()),
                 List.of());
     }

@@ -4,7 +4,12 @@ import java.time.Instant;
 import java.util.Objects;
 import piecewright.quantity.Moisture;
 
-/** A passive stretch between two acts, from inclusive to exclusive; id logical as an act's. */
+/**
+ * A stretch between two acts in which the grain works by itself, from inclusive to exclusive.
+ *
+ * @param id logical as an act's
+ * @param attended somebody must stay near until it is over: heat is on that may not be left
+ */
 public record Phase(
         String id,
         PhaseKind kind,
@@ -12,7 +17,8 @@ public record Phase(
         Instant until,
         String place,
         Moisture moistureFrom,
-        Moisture moistureUntil) {
+        Moisture moistureUntil,
+        boolean attended) {
     public Phase {
         Objects.requireNonNull(id);
         Objects.requireNonNull(kind);
@@ -22,5 +28,17 @@ public record Phase(
         if (!from.isBefore(until)) {
             throw new IllegalArgumentException("from must be before until: " + from + ", " + until);
         }
+    }
+
+    /** A stretch in which nobody need be near. */
+    public Phase(
+            String id,
+            PhaseKind kind,
+            Instant from,
+            Instant until,
+            String place,
+            Moisture moistureFrom,
+            Moisture moistureUntil) {
+        this(id, kind, from, until, place, moistureFrom, moistureUntil, false);
     }
 }

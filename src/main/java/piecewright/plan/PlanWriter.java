@@ -260,6 +260,18 @@ final class PlanWriter {
                 until,
                 setting(from).place().orElse(""),
                 from.after().mass().moisture(),
-                moistureUntil);
+                moistureUntil,
+                attended(kind, from));
+    }
+
+    private boolean attended(PhaseKind kind, Station from) {
+        var drying = setup.outfit().drying();
+        return switch (kind) {
+            case DRYING ->
+                Rules.needsSomebody(
+                        drying.dryer().control(), setup.dryingC(from.visit().number()));
+            case CURING -> Rules.needsSomebody(drying.curer().control(), drying.cureC());
+            default -> false;
+        };
     }
 }

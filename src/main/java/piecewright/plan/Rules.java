@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import piecewright.assess.SensitivityClass;
+import piecewright.house.Heater;
 import piecewright.style.MaltStyle;
 import piecewright.style.SoakLengths;
 
@@ -105,6 +106,11 @@ public final class Rules {
                 style.couches().hot().map(hot -> hot.packing().lowFraction()).orElse(WITHER_DRIEST_FRACTION);
         this.style = style;
         this.waterSensitiveFraction = waterSensitiveFraction;
+    }
+
+    /** Whether somebody must stay near while a heater is set to this: it may not be left, or not left so hot. */
+    public static boolean needsSomebody(Heater.HeatControl control, double setC) {
+        return !control.holdsSetPoint() || (setC > ATTENDED_ABOVE_C && !control.safeUnattended());
     }
 
     /** No immersion lasts longer at any temperature. */

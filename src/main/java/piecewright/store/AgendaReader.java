@@ -104,7 +104,8 @@ public final class AgendaReader {
         String place = phase.wholeText("place");
         Moisture first = moisture(phase, "moistureFrom");
         Moisture last = moisture(phase, "moistureUntil");
-        return phase.make(() -> new Phase(id, kind, from, until, place, first, last));
+        boolean attended = phase.has("attended") && phase.trueOrFalse("attended");
+        return phase.make(() -> new Phase(id, kind, from, until, place, first, last, attended));
     }
 
     private static Moisture moisture(JsonBlock block, String key) throws StoreException {

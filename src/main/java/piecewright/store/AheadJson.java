@@ -1,7 +1,5 @@
 package piecewright.store;
 
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import piecewright.text.ActsAhead;
 import piecewright.text.ActsAhead.Ahead;
 import tools.jackson.databind.node.ObjectNode;
@@ -20,11 +18,9 @@ public final class AheadJson {
             node.put("batch", act.batch());
             node.put("id", act.id());
             node.put("title", act.title());
-            node.put(
-                    "startsAt",
-                    DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
-                            OffsetDateTime.ofInstant(act.startsAt(), ahead.zone())));
+            node.put("startsAt", PlanJson.moment(act.startsAt(), ahead.zone()));
             node.put("minutes", act.work().toMinutes());
+            act.staysUntil().ifPresent(until -> node.put("stayUntil", PlanJson.moment(until, ahead.zone())));
         }
         return JsonText.write(root);
     }

@@ -178,6 +178,7 @@ public final class PlanJson {
         node.put("place", phase.place());
         node.put("moistureFrom", rounded(phase.moistureFrom().wetBasisFraction(), 4));
         node.put("moistureUntil", rounded(phase.moistureUntil().wetBasisFraction(), 4));
+        if (phase.attended()) node.put("attended", true);
     }
 
     private void write(Obstacle obstacle, ObjectNode node) {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import piecewright.plan.Act;
@@ -33,8 +34,11 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts) {
 
         String title();
 
+        /** Until when whoever begins it must stay near; empty where they may go when it is done. */
+        Optional<Instant> staysUntil();
+
         /** An act of the piece. */
-        record ToDo(String batch, Act act) implements Ahead {
+        record ToDo(String batch, Act act, Optional<Instant> staysUntil) implements Ahead {
             @Override
             public Instant startsAt() {
                 return act.startsAt();
@@ -77,6 +81,11 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts) {
             public String title() {
                 return CheckWords.title(check);
             }
+
+            @Override
+            public Optional<Instant> staysUntil() {
+                return Optional.empty();
+            }
         }
     }
 
@@ -91,7 +100,7 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts) {
                 ActPages.column("batch", Side.LEFT)));
         for (Ahead act : acts) {
             String minutes = Long.toString(act.work().toMinutes());
-            table.add(moments.clock(act.startsAt()), minutes, act.title(), act.batch());
+            table.add(moments.clock(act.startsAt()), minutes, title(act, moments), act.batch());
         }
         StringBuilder page = new StringBuilder();
         var days = acts.stream()
@@ -107,5 +116,16 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts) {
             }
         }
         return page.toString();
+    }
+
+    private String title(Ahead act, MomentFormat moments) {
+        return act.staysUntil()
+                .map(until -> act.title() + ", " + Phrases.say("stay.ahead", near(act.startsAt(), until, moments)))
+                .orElseGet(act::title);
+    }
+
+    private String near(Instant from, Instant until, MomentFormat moments) {
+        boolean sameDay = LocalDate.ofInstant(from, zone).equals(LocalDate.ofInstant(until, zone));
+        return sameDay ? moments.clock(until) : moments.moment(until);
     }
 }

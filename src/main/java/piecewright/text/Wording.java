@@ -148,6 +148,21 @@ public final class Wording {
                 : Phrases.say("expect.wet", mass, moisture, grain);
     }
 
+    /** Until when whoever begins this act must stay near. */
+    public String stay(Act act, Instant until) {
+        return Phrases.say("stay.until", near(act, until));
+    }
+
+    /** "Stay near: drying". */
+    public String stayTitle(PhaseKind kind) {
+        return Phrases.say("stay.title." + kind.key());
+    }
+
+    /** Why somebody must stay near. */
+    public String mayNotBeLeft() {
+        return Phrases.say("stay.why");
+    }
+
     public String phaseTitle(PhaseKind kind) {
         return Phrases.say("phase." + kind.key());
     }

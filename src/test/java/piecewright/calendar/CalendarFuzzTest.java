@@ -134,7 +134,7 @@ class CalendarFuzzTest {
         }
 
         @Override
-        public List<String> actLines(Plan.Subject subject, Act act) {
+        public List<String> actLines(Plan.Subject subject, Act act, Optional<Instant> staysUntil) {
             Random random = new Random(seed + act.id().hashCode());
             List<String> lines = new ArrayList<>();
             for (int line = random.nextInt(10); line > 0; line--) lines.add(text(random));

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import piecewright.plan.Act;
@@ -111,7 +112,7 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
         }
 
         @Override
-        public List<String> actLines(Plan.Subject subject, Act act) {
+        public List<String> actLines(Plan.Subject subject, Act act, Optional<Instant> staysUntil) {
             return List.of("Water 15 °C; weight 6.0 kg, ±50 g", "Smell: cucumber – „süß“ \\ " + act.kind());
         }
 

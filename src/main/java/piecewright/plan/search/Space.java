@@ -79,6 +79,6 @@ record Space(
         boolean cures = level == heat.cureLevel();
         var control = (cures ? drying.curer() : drying.dryer()).control();
         double setC = cures ? drying.cureC() : stops().rungs().get(level).airOnC();
-        return !control.holdsSetPoint() || (setC > Rules.ATTENDED_ABOVE_C && !control.safeUnattended());
+        return Rules.needsSomebody(control, setC);
     }
 }
