@@ -75,22 +75,21 @@ public final class BatchAtHand {
         ReadWish wish = ReadWish.of(file, saved, library);
         PlanTimes times = PlanTimes.of(file, saved);
         Content content = JournalFile.read(JournalFile.beside(file), saved.id());
-        Batch batch = new Batch(wish.request(), times.grainKg(), times.visits(), saved.knownEntry(), content.journal());
+        Batch batch = new Batch(
+                wish.request(), times.grainKg(), times.visits(), times.places(), saved.knownEntry(), content.journal());
         return new BatchAtHand(file, saved, wish, batch, content.damaged(), continuation);
     }
 
     /** The same batch in another house: other hours, other kit. */
     public BatchAtHand inHouse(Path houseFile) throws StoreException {
         ReadWish moved = wish.withHouse(houseFile);
-        Batch elsewhere = new Batch(moved.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
-        return new BatchAtHand(file, saved, moved, elsewhere, damaged, continuation);
+        return new BatchAtHand(file, saved, moved, batch.withRequest(moved.request()), damaged, continuation);
     }
 
     /** The same batch beside others: their hands and kit are not free. */
     public BatchAtHand beside(List<Booking> others) {
         ReadWish among = wish.withRequest(wish.request().beside(others));
-        Batch busy = new Batch(among.request(), batch.grainKg(), batch.planned(), batch.known(), batch.journal());
-        return new BatchAtHand(file, saved, among, busy, damaged, continuation);
+        return new BatchAtHand(file, saved, among, batch.withRequest(among.request()), damaged, continuation);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
@@ -246,7 +245,7 @@ public final class BatchAtHand {
 
     /** The acts where they stand in the plan, as forecast before anything was found; empty as {@link #where}. */
     public Optional<Plan> asPlanned(Instant now) {
-        Begun nothing = new Begun(batch.grainKg(), List.of(), Found.nothing(), batch.planned(), now);
+        Begun nothing = new Begun(batch.grainKg(), List.of(), Found.nothing(), batch.planned(), batch.places(), now);
         return continuation.told(batch.request(), nothing, batch.planned());
     }
 

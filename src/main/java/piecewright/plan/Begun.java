@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import piecewright.plan.Timetable.Visit;
@@ -15,9 +16,17 @@ import piecewright.plan.search.UnderWay;
  * @param visits acts done so far, in time order; empty while the grain is dry
  * @param found what was found on the way, nothing after now
  * @param planned all acts as they stand in the plan so far, those done included, in time order
+ * @param places the place or kit by name that this plan has each kind of act at; empty where that is not known
  */
-public record Begun(double grainKg, List<Visit> visits, Found found, List<Visit> planned, Instant now) {
+public record Begun(
+        double grainKg,
+        List<Visit> visits,
+        Found found,
+        List<Visit> planned,
+        Map<ActKind, String> places,
+        Instant now) {
     public Begun {
+        places = Map.copyOf(places);
         visits = List.copyOf(visits);
         planned = List.copyOf(planned);
         Objects.requireNonNull(found);
@@ -25,12 +34,17 @@ public record Begun(double grainKg, List<Visit> visits, Found found, List<Visit>
         if (!(grainKg > 0)) throw new IllegalArgumentException("grainKg must be above 0: " + grainKg);
     }
 
+    /** The same where nothing is known of the places of its plan. */
+    public Begun(double grainKg, List<Visit> visits, Found found, List<Visit> planned, Instant now) {
+        this(grainKg, visits, found, planned, Map.of(), now);
+    }
+
     Begun withVisits(List<Visit> changed) {
-        return new Begun(grainKg, changed, found, planned, now);
+        return new Begun(grainKg, changed, found, planned, places, now);
     }
 
     public Begun withFound(Found changed) {
-        return new Begun(grainKg, visits, changed, planned, now);
+        return new Begun(grainKg, visits, changed, planned, places, now);
     }
 
     /** The planned acts that still can come, where the plan has them: what was passed over stays out. */

@@ -91,7 +91,7 @@ public final class Continuation {
     private Optional<Bench> bench(PlanRequest request, Begun begun, List<Obstacle> obstacles) {
         Span span = Span.of(request).goingOn(begun, request.house().zone());
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        return setups.of(request, rooms, begun.grainKg(), obstacles)
+        return setups.of(request, rooms, begun.grainKg(), KitUsed.of(begun), obstacles)
                 .map(setup -> new Bench(
                         request,
                         span,

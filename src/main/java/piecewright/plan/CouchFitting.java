@@ -34,9 +34,16 @@ final class CouchFitting {
     private final ModelParameters parameters;
     private final HotCouchSchedule schedule;
     private final double energyFraction;
+    private final KitUsed used;
 
     CouchFitting(
-            House house, Rooms rooms, ModelParameters parameters, HotCouchSchedule schedule, double energyFraction) {
+            House house,
+            Rooms rooms,
+            ModelParameters parameters,
+            HotCouchSchedule schedule,
+            double energyFraction,
+            KitUsed used) {
+        this.used = used;
         this.house = house;
         this.rooms = rooms;
         this.parameters = parameters;
@@ -44,8 +51,29 @@ final class CouchFitting {
         this.energyFraction = energyFraction;
     }
 
-    /** The box with its model, or every reason against. */
+    /**
+     * The box with its model, or every reason against. A piece that was begun goes into the box it was planned for, and
+     * what is packed lies in it, whatever was learned of its heat since.
+     */
     Optional<Couching> choose(double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<InsulatedBox> planned = used.of(ActKind.PACK, house.kit().boxes(), InsulatedBox::name).stream()
+                .findFirst();
+        if (used.did(ActKind.PACK) || used.begun() && planned.isPresent()) {
+            Optional<Couching> lies = planned.or(this::largest).map(this::couching);
+            if (lies.isPresent()) return lies;
+        }
+        return chosen(dryMatterKg, obstacles);
+    }
+
+    private Optional<InsulatedBox> largest() {
+        return house.kit().boxes().stream().max(Comparator.comparingDouble(InsulatedBox::volumeL));
+    }
+
+    private Couching couching(InsulatedBox box) {
+        return new Couching(schedule, box, model(box), rooms.at(box.place()));
+    }
+
+    private Optional<Couching> chosen(double dryMatterKg, List<Obstacle> obstacles) {
         List<InsulatedBox> boxes = house.kit().boxes();
         if (boxes.isEmpty()) {
             obstacles.add(new Obstacle.NoBox());
@@ -69,7 +97,7 @@ final class CouchFitting {
             obstacles.add(cold(box, barleyKg));
             return Optional.empty();
         }
-        return Optional.of(new Couching(schedule, box, model(box), rooms.at(box.place())));
+        return Optional.of(couching(box));
     }
 
     private Obstacle cold(InsulatedBox box, double barleyKg) {
@@ -133,19 +161,25 @@ final class CouchFitting {
     Growing withering(Growing growing, double dryMatterKg) {
         double greenKg = dryMatterKg / (1 - LAID_FRACTION);
         double thinM2 = greenKg / (parameters.growth().bulkKgPerM3() * WITHER_BED_CM / 100);
-        Growing best = growing;
-        for (Trays trays : house.kit().trays()) {
-            double allM2 = house.kit().trays().stream()
-                    .filter(other -> other.place().equals(trays.place()))
-                    .mapToDouble(Trays::totalAreaM2)
-                    .sum();
-            double areaM2 = Math.min(allM2, thinM2);
-            double depthCm = 100 * greenKg / (parameters.growth().bulkKgPerM3() * areaM2);
-            Growing other = new Growing(trays.place(), areaM2, depthCm);
+        List<Trays> planned = used.of(ActKind.WITHER, house.kit().trays(), Trays::place);
+        List<Trays> open = planned.isEmpty() ? house.kit().trays() : planned;
+        Growing best = planned.isEmpty() ? growing : bed(planned.get(0), greenKg, thinM2);
+        for (Trays trays : open) {
+            Growing other = bed(trays, greenKg, thinM2);
             boolean warm = rooms.meanC(trays.place()) > WARMEST_WITHER_C;
             if (!warm && drying(other) > drying(best)) best = other;
         }
         return best;
+    }
+
+    private Growing bed(Trays trays, double greenKg, double thinM2) {
+        double allM2 = house.kit().trays().stream()
+                .filter(other -> other.place().equals(trays.place()))
+                .mapToDouble(Trays::totalAreaM2)
+                .sum();
+        double areaM2 = Math.min(allM2, thinM2);
+        return new Growing(
+                trays.place(), areaM2, 100 * greenKg / (parameters.growth().bulkKgPerM3() * areaM2));
     }
 
     private double drying(Growing bed) {

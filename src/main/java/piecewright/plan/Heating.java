@@ -30,14 +30,32 @@ final class Heating {
     private final Rooms rooms;
     private final ModelParameters parameters;
 
-    Heating(House house, MaltStyle style, Rooms rooms, ModelParameters parameters) {
+    private final KitUsed used;
+
+    Heating(House house, MaltStyle style, Rooms rooms, ModelParameters parameters, KitUsed used) {
+        this.used = used;
         this.parameters = parameters;
         this.house = house;
         this.style = style;
         this.rooms = rooms;
     }
 
+    /** The heaters chosen, or every reason against; what lies in one stays in it while nothing else is known. */
     Optional<Drying> choose(double dryMatterKg, List<Obstacle> obstacles) {
+        List<Heater> all = house.kit().heaters();
+        List<Heater> dryers = used.of(ActKind.LOAD, all, Heater::name);
+        List<Heater> curers = used.of(ActKind.CURE, all, Heater::name);
+        boolean lies = used.did(ActKind.LOAD) && !dryers.isEmpty();
+        if (lies || used.begun() && !dryers.isEmpty() && !curers.isEmpty()) {
+            List<Heater> cures = curers.isEmpty() ? all : curers;
+            return dryers.stream()
+                    .flatMap(dryer -> cures.stream().map(curer -> pair(dryer, curer)))
+                    .min(Comparator.comparingDouble(drying -> hours(drying, dryMatterKg)));
+        }
+        return chosen(dryMatterKg, obstacles);
+    }
+
+    private Optional<Drying> chosen(double dryMatterKg, List<Obstacle> obstacles) {
         double greenM2 = dryMatterKg
                 / (1 - style.steep().targetFraction())
                 / parameters.growth().bulkKgPerM3()

@@ -35,8 +35,10 @@ final class Outfitting {
     private final Rooms rooms;
     private final ModelParameters parameters;
     private final Arrangement arrangement;
+    private final KitUsed used;
 
-    Outfitting(PlanRequest request, Rooms rooms, ModelParameters parameters) {
+    Outfitting(PlanRequest request, Rooms rooms, ModelParameters parameters, KitUsed used) {
+        this.used = used;
         this.arrangement = request.arrangement();
         this.parameters = parameters;
         this.house = request.house();
@@ -48,17 +50,41 @@ final class Outfitting {
     Optional<Outfit> choose(GrainKind grain, double grainKg, double dryMatterKg, List<Obstacle> obstacles) {
         Optional<Soaking> soaking = soaking(grain, grainKg, obstacles);
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
-        Optional<Outfit.Drying> drying = new Heating(house, style, rooms, parameters).choose(dryMatterKg, obstacles);
-        Optional<Outfit.Ovens> ovens = new OvenChoice(house, style, parameters).choose(dryMatterKg, obstacles);
+        Optional<Outfit.Drying> drying =
+                new Heating(house, style, rooms, parameters, used).choose(dryMatterKg, obstacles);
+        Optional<Outfit.Ovens> ovens = new OvenChoice(house, style, parameters, used).choose(dryMatterKg, obstacles);
         if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty() || ovens.isEmpty()) return Optional.empty();
         return Optional.of(new Outfit(soaking.get(), growing.get(), growing.get(), drying.get(), ovens.get()));
     }
 
+    /** Where the piece was planned to soak while that holds it, and where it soaked, whether or not. */
     private Optional<Soaking> soaking(GrainKind grain, double grainKg, List<Obstacle> obstacles) {
+        List<Vessel> all = house.kit().vessels();
+        List<Vessel> planned = used.of(ActKind.SOAK, all, Vessel::place);
+        Optional<Soaking> there =
+                planned.isEmpty() ? Optional.empty() : soaking(planned, grain, grainKg, new ArrayList<>());
+        if (there.isPresent()) return there;
+        List<Obstacle> why = new ArrayList<>();
+        Optional<Soaking> chosen =
+                used.did(ActKind.SOAK) && !planned.isEmpty() ? Optional.empty() : soaking(all, grain, grainKg, why);
+        if (chosen.isEmpty() && used.did(ActKind.SOAK) && !all.isEmpty()) {
+            List<Vessel> lies = used.ofOrAll(ActKind.SOAK, all, Vessel::place);
+            String place = lies.get(0).place();
+            int vessels =
+                    (int) lies.stream().filter(one -> one.place().equals(place)).count();
+            return Optional.of(
+                    new Soaking(place, vessels, FIRST_WATER_L_PER_KG * grainKg, LATER_WATER_L_PER_KG * grainKg));
+        }
+        obstacles.addAll(why);
+        return chosen;
+    }
+
+    private static Optional<Soaking> soaking(
+            List<Vessel> kit, GrainKind grain, double grainKg, List<Obstacle> obstacles) {
         double neededL = grainKg / GrainBulk.dryKgPerL(grain) * SWELL_RATIO / FILLED_RATIO;
         Soaking best = null;
         double largestL = 0;
-        for (var atPlace : byPlace(house.kit().vessels(), Vessel::place).entrySet()) {
+        for (var atPlace : byPlace(kit, Vessel::place).entrySet()) {
             List<Vessel> largestFirst = atPlace.getValue().stream()
                     .sorted(Comparator.comparingDouble(Vessel::volumeL).reversed())
                     .toList();
@@ -76,13 +102,26 @@ final class Outfitting {
         return Optional.ofNullable(best);
     }
 
+    /** Where the piece was planned to grow while that holds it, and where it grows, however deep. */
     private Optional<Growing> growing(double dryMatterKg, List<Obstacle> obstacles) {
-        double greenKg = dryMatterKg / (1 - style.steep().targetFraction());
+        List<Trays> all = house.kit().trays();
+        List<Trays> planned = used.of(ActKind.FLOOR, all, Trays::place);
+        if (used.did(ActKind.FLOOR) && !all.isEmpty()) {
+            List<Trays> lies = planned.isEmpty() ? placed(all) : planned;
+            return growing(lies, dryMatterKg, Double.POSITIVE_INFINITY, obstacles);
+        }
         double deepestCm = style.growth().deepestBedCm();
+        Optional<Growing> there =
+                planned.isEmpty() ? Optional.empty() : growing(planned, dryMatterKg, deepestCm, new ArrayList<>());
+        return there.isPresent() ? there : growing(placed(all), dryMatterKg, deepestCm, obstacles);
+    }
+
+    private Optional<Growing> growing(List<Trays> kit, double dryMatterKg, double deepestCm, List<Obstacle> obstacles) {
+        double greenKg = dryMatterKg / (1 - style.steep().targetFraction());
         List<Growing> fitting = new ArrayList<>();
         double largestM2 = 0;
         double bedCm = arrangement.bedCm().orElse(USUAL_BED_CM);
-        for (var atPlace : byPlace(placed(house.kit().trays()), Trays::place).entrySet()) {
+        for (var atPlace : byPlace(kit, Trays::place).entrySet()) {
             double areaM2 =
                     atPlace.getValue().stream().mapToDouble(Trays::totalAreaM2).sum();
             largestM2 = Math.max(largestM2, areaM2);

@@ -21,8 +21,10 @@ final class OvenChoice {
     private final House house;
     private final MaltStyle style;
     private final double greenKgPerM3;
+    private final KitUsed used;
 
-    OvenChoice(House house, MaltStyle style, ModelParameters parameters) {
+    OvenChoice(House house, MaltStyle style, ModelParameters parameters, KitUsed used) {
+        this.used = used;
         this.house = house;
         this.style = style;
         this.greenKgPerM3 = parameters.growth().bulkKgPerM3();
@@ -47,9 +49,11 @@ final class OvenChoice {
         }
         double volumeM3 = dryMatterKg / (1 - style.steep().targetFraction()) / greenKgPerM3;
         double neededM2 = volumeM3 / (stew.deepestCm() / 100);
-        Optional<Heater> oven = house.kit().heaters().stream()
-                .filter(stews.and(heater -> heater.trayAreaM2() >= neededM2))
-                .min(Comparator.comparingDouble(Heater::trayAreaM2));
+        Optional<Heater> oven = used.of(ActKind.STEW, house.kit().heaters(), Heater::name).stream()
+                .findFirst()
+                .or(() -> house.kit().heaters().stream()
+                        .filter(stews.and(heater -> heater.trayAreaM2() >= neededM2))
+                        .min(Comparator.comparingDouble(Heater::trayAreaM2)));
         if (oven.isEmpty()) {
             double areaM2 = largest(stews).orElseThrow().trayAreaM2();
             obstacles.add(new Obstacle.StewTooDeep(100 * volumeM3 / areaM2, stew.deepestCm(), areaM2));
@@ -64,7 +68,9 @@ final class OvenChoice {
             obstacles.add(new Obstacle.NoOven(roast.hottestC(), hottestC()));
             return Optional.empty();
         }
-        Optional<Heater> oven = largest(reaches.and(heater -> roast.hottestC() <= OvenLimit.hottestC(heater)));
+        Optional<Heater> oven = used.of(ActKind.ROAST, house.kit().heaters(), Heater::name).stream()
+                .findFirst()
+                .or(() -> largest(reaches.and(heater -> roast.hottestC() <= OvenLimit.hottestC(heater))));
         if (oven.isEmpty()) {
             double errorK = largest(reaches).orElseThrow().control().thermostatErrorK();
             obstacles.add(new Obstacle.OvenUnsure(roast.hottestC(), errorK, OvenLimit.CEILING_C));

@@ -88,7 +88,7 @@ public final class Planner {
         Span span = Span.of(request);
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
         List<Obstacle> obstacles = new ArrayList<>();
-        Setup setup = setups.of(request, rooms, plan.outcome().rawGrainKg(), obstacles)
+        Setup setup = setups.of(request, rooms, plan.outcome().rawGrainKg(), KitUsed.of(plan.acts()), obstacles)
                 .orElseThrow(() -> new IllegalArgumentException("plan does not answer this request: " + obstacles));
         return Blueprint.of(request, plan, setup, span.origin(), rawC(setup, rooms));
     }
@@ -97,7 +97,8 @@ public final class Planner {
     public Optional<Booking> booking(String batch, PlanRequest request, double grainKg, List<Act> acts) {
         Span span = Span.of(request);
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        return setups.of(request, rooms, grainKg, new ArrayList<>()).map(setup -> Booking.of(batch, setup, acts));
+        return setups.of(request, rooms, grainKg, KitUsed.of(acts), new ArrayList<>())
+                .map(setup -> Booking.of(batch, setup, acts));
     }
 
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {

@@ -25,14 +25,19 @@ public final class SetupMaker {
         this.parameters = parameters;
     }
 
-    /** The setup for so much grain, kg; empty with the reasons added to the obstacles when no kit holds it. */
+    /** The setup of a piece that nobody began. */
     public Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
+        return of(request, rooms, grainKg, KitUsed.none(), obstacles);
+    }
+
+    /** The setup for so much grain, kg, in the kit it lies in already; empty with the reasons added to the obstacles when no kit holds it. */
+    Optional<Setup> of(PlanRequest request, Rooms rooms, double grainKg, KitUsed used, List<Obstacle> obstacles) {
         SetupMaker ofGrain = new SetupMaker(parameters.forGrain(request.lot().kind()));
-        if (request.besides().isEmpty()) return ofGrain.fitted(request, rooms, grainKg, obstacles);
-        Sharing sharing = Sharing.sparing(request);
+        if (request.besides().isEmpty()) return ofGrain.fitted(request, rooms, grainKg, used, obstacles);
+        Sharing sharing = Sharing.sparing(request, used);
         while (true) {
             List<Obstacle> why = new ArrayList<>();
-            Optional<Setup> setup = ofGrain.fitted(request.withHouse(sharing.house()), rooms, grainKg, why);
+            Optional<Setup> setup = ofGrain.fitted(request.withHouse(sharing.house()), rooms, grainKg, used, why);
             Optional<Sharing> wider = setup.isPresent() ? Optional.empty() : sharing.widened(why);
             if (wider.isEmpty()) {
                 obstacles.addAll(why);
@@ -43,13 +48,14 @@ public final class SetupMaker {
         }
     }
 
-    private Optional<Setup> fitted(PlanRequest request, Rooms rooms, double grainKg, List<Obstacle> obstacles) {
+    private Optional<Setup> fitted(
+            PlanRequest request, Rooms rooms, double grainKg, KitUsed used, List<Obstacle> obstacles) {
         GrainLot lot = request.lot();
         double floaters = lot.size().floatersFraction().orElse(USUAL_FLOATERS_FRACTION);
         double dryKg = grainKg * (1 - floaters) * (1 - lot.moisture().moisture().wetBasisFraction());
         Optional<Outfit> outfit =
-                new Outfitting(request, rooms, parameters).choose(lot.kind(), grainKg, dryKg, obstacles);
-        Optional<CouchFitting> fitting = request.style().couches().hot().map(hot -> fitting(request, rooms, hot));
+                new Outfitting(request, rooms, parameters, used).choose(lot.kind(), grainKg, dryKg, obstacles);
+        Optional<CouchFitting> fitting = request.style().couches().hot().map(hot -> fitting(request, rooms, hot, used));
         Optional<Couching> couching = fitting.flatMap(one -> one.choose(dryKg, obstacles));
         if (outfit.isEmpty() || fitting.isPresent() && couching.isEmpty()) return Optional.empty();
         Outfit chosen = outfit.get();
@@ -58,8 +64,9 @@ public final class SetupMaker {
         return Optional.of(setup(request, rooms, chosen.withWithering(withering), couching, dryKg));
     }
 
-    private CouchFitting fitting(PlanRequest request, Rooms rooms, HotCouchSchedule hot) {
-        return new CouchFitting(request.house(), rooms, parameters, hot, Metabolism.germinatingFraction(request.lot()));
+    private CouchFitting fitting(PlanRequest request, Rooms rooms, HotCouchSchedule hot, KitUsed used) {
+        return new CouchFitting(
+                request.house(), rooms, parameters, hot, Metabolism.germinatingFraction(request.lot()), used);
     }
 
     private Setup setup(PlanRequest request, Rooms rooms, Outfit chosen, Optional<Couching> couching, double dryKg) {

@@ -40,12 +40,15 @@ final class Sharing {
         this.shared = shared;
     }
 
-    /** At first nothing of theirs is used. */
-    static Sharing sparing(PlanRequest request) {
+    /** At first nothing of theirs is used, but a piece that lies in a box or a heater lies there. */
+    static Sharing sparing(PlanRequest request, KitUsed used) {
         List<Taken> taken = request.besides().stream()
                 .flatMap(booking -> booking.kit().stream())
                 .toList();
-        return new Sharing(request.house(), taken, EnumSet.noneOf(KitKind.class));
+        Set<KitKind> lies = EnumSet.noneOf(KitKind.class);
+        if (used.did(ActKind.PACK)) lies.add(KitKind.BOX);
+        if (used.did(ActKind.LOAD) || used.did(ActKind.STEW)) lies.add(KitKind.HEATER);
+        return new Sharing(request.house(), taken, lies);
     }
 
     /** Theirs too of the kinds these obstacles are about; empty when that changes nothing. */

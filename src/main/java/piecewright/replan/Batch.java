@@ -1,8 +1,10 @@
 package piecewright.replan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import piecewright.journal.Journal;
+import piecewright.plan.ActKind;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.SetupMaker;
 import piecewright.plan.Timetable.Visit;
@@ -13,10 +15,18 @@ import piecewright.quantity.Moisture;
  *
  * @param grainKg grain as bought that the plan steeps, floaters included, kg
  * @param planned when all acts stand in the plan so far, those done included, in time order
+ * @param places the place or kit by name that plan has each kind of act at; empty where that is not known
  * @param known the last journal entry that plan took into account; 0 for none
  */
-public record Batch(PlanRequest request, double grainKg, List<Visit> planned, int known, Journal journal) {
+public record Batch(
+        PlanRequest request,
+        double grainKg,
+        List<Visit> planned,
+        Map<ActKind, String> places,
+        int known,
+        Journal journal) {
     public Batch {
+        places = Map.copyOf(places);
         Objects.requireNonNull(request);
         Objects.requireNonNull(journal);
         planned = List.copyOf(planned);
@@ -24,12 +34,17 @@ public record Batch(PlanRequest request, double grainKg, List<Visit> planned, in
         if (planned.isEmpty()) throw new IllegalArgumentException("planned must not be empty");
     }
 
+    /** The same where nothing is known of the places of its plan. */
+    public Batch(PlanRequest request, double grainKg, List<Visit> planned, int known, Journal journal) {
+        this(request, grainKg, planned, Map.of(), known, journal);
+    }
+
     public Batch withRequest(PlanRequest changed) {
-        return new Batch(changed, grainKg, planned, known, journal);
+        return new Batch(changed, grainKg, planned, places, known, journal);
     }
 
     public Batch withJournal(Journal changed) {
-        return new Batch(request, grainKg, planned, known, changed);
+        return new Batch(request, grainKg, planned, places, known, changed);
     }
 
     /** Dry matter steeped, kg: the grain less its floaters and its water. */

@@ -75,7 +75,7 @@ public final class Position {
     }
 
     static Begun begun(Batch batch, Happened happened, Instant now) {
-        return new Begun(batch.grainKg(), happened.visits(), happened.found(), batch.planned(), now);
+        return new Begun(batch.grainKg(), happened.visits(), happened.found(), batch.planned(), batch.places(), now);
     }
 
     private static Begun asked(Begun begun) {

@@ -5,7 +5,9 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import piecewright.plan.ActKind;
 import piecewright.plan.Timetable;
 import piecewright.plan.Timetable.Visit;
@@ -15,9 +17,11 @@ import piecewright.plan.Timetable.Visit;
  *
  * @param grainKg grain that goes into the steep, kg
  * @param visits in time order
+ * @param places the place or kit by name each kind of act stands at; the first where it differs
  */
-public record PlanTimes(double grainKg, List<Visit> visits) {
+public record PlanTimes(double grainKg, List<Visit> visits, Map<ActKind, String> places) {
     public PlanTimes {
+        places = Map.copyOf(places);
         visits = List.copyOf(visits);
     }
 
@@ -26,6 +30,7 @@ public record PlanTimes(double grainKg, List<Visit> visits) {
         JsonBlock plan = JsonBlock.root(file, batch.planJson(), "plan").block("plan");
         double grainKg = plan.number("rawGrainKg", 0.001, 2000);
         List<Visit> visits = new ArrayList<>();
+        Map<ActKind, String> places = new EnumMap<>(ActKind.class);
         for (JsonBlock act : plan.blocks("acts")) {
             String id = act.text("id");
             String word = act.text("kind");
@@ -33,6 +38,7 @@ public record PlanTimes(double grainKg, List<Visit> visits) {
                     .filter(each -> each.key().equals(word))
                     .findFirst()
                     .orElseThrow(() -> act.refused("kind", "is no act known here; take the file from a copy"));
+            act.optionalText("place").ifPresent(place -> places.putIfAbsent(kind, place));
             visits.add(new Visit(
                     id,
                     kind == ActKind.SPRINKLE ? ActKind.TURN : kind,
@@ -40,7 +46,7 @@ public record PlanTimes(double grainKg, List<Visit> visits) {
                     moment(act).toInstant()));
         }
         if (visits.isEmpty()) throw plan.refused("acts", "must name at least one act; take the file from a copy");
-        return new PlanTimes(grainKg, visits);
+        return new PlanTimes(grainKg, visits, places);
     }
 
     /**

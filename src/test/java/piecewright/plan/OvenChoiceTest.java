@@ -48,7 +48,7 @@ class OvenChoiceTest {
 
     private static List<Obstacle> obstacles(MaltStyle style, Heater oven, double dryKg) {
         List<Obstacle> obstacles = new ArrayList<>();
-        new OvenChoice(house(oven), style, ModelParameters.defaults()).choose(dryKg, obstacles);
+        new OvenChoice(house(oven), style, ModelParameters.defaults(), KitUsed.none()).choose(dryKg, obstacles);
         return obstacles;
     }
 
@@ -56,8 +56,11 @@ class OvenChoiceTest {
     @Test
     void loadsFollowFromTheTrays() {
         List<Obstacle> none = new ArrayList<>();
-        var choice =
-                new OvenChoice(house(oven(240, 0.4, 5, 0)), style(Optional.empty(), AMBER), ModelParameters.defaults());
+        var choice = new OvenChoice(
+                house(oven(240, 0.4, 5, 0)),
+                style(Optional.empty(), AMBER),
+                ModelParameters.defaults(),
+                KitUsed.none());
         assertEquals(
                 1,
                 choice.choose(2.54, none).orElseThrow().roasting().orElseThrow().loads());

@@ -43,14 +43,14 @@ final class KilnLegs {
         int stop = space.stops().load() + target;
         int level = from.stop() - space.stops().load();
         int latest = openMinute + (int) (60 * Rules.KILN_WAIT.hardHours());
-        if (space.needsSomebody(level)) latest = Math.min(latest, grid.attendedUntil(from.at()));
+        if (space.needsSomebody(level)) latest = Math.min(latest, space.attendedUntil(from));
         int wetUntil = drying.wetUntilMinute();
         int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
         for (int at = Math.max(from.at() + 1, grid.firstAtOrAfter(openMinute)); at < end; at++) {
             if (!space.canBegin(stop, at)) continue;
             int minute = grid.minute(at);
             double stirring =
-                    level > 0 ? 0 : stirs.costUntilMinutes(space.notYetDrying(from.at()), Math.min(wetUntil, minute));
+                    level > 0 ? 0 : stirs.costUntilMinutes(space.notYetDrying(from), Math.min(wetUntil, minute));
             double waiting = space.rules().waitsInTheKiln((minute - openMinute) / 60.0);
             double cost = space.charged(Rule.KILN_WAIT, waiting) + stirring;
             space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);
@@ -63,7 +63,7 @@ final class KilnLegs {
         int off = space.stops().off();
         int start = grid.minute(from.at());
         int latest = start + (int) (60 * space.rules().cureSlip().hardHours());
-        if (space.needsSomebody(space.heat().cureLevel())) latest = Math.min(latest, grid.attendedUntil(from.at()));
+        if (space.needsSomebody(space.heat().cureLevel())) latest = Math.min(latest, space.attendedUntil(from));
         Drying drying = dry(from, space.heat().cureLevel());
         int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
         for (int at = from.at() + 1; at < end; at++) {
@@ -119,8 +119,7 @@ final class KilnLegs {
                 : space.heat().gateRatio(space.heat().cureLevel());
         double[] expected = new double[USUAL_STEPS];
         double[] slow = new double[USUAL_STEPS];
-        int start =
-                level == 0 ? space.dryingFromMinute(from.at()) : space.grid().minute(from.at());
+        int start = level == 0 ? space.dryingFromMinute(from) : space.grid().minute(from.at());
         double dry = from.grain().dryFraction();
         expected[0] = from.grain().waterRatio() / dry;
         slow[0] = from.grain().slowWaterRatio() / dry;

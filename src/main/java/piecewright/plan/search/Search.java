@@ -343,7 +343,7 @@ public final class Search {
             case LOAD -> {
                 int dryUntil = new KilnLegs(space, stirs).wetUntilMinute(begins);
                 int wetUntil = Math.min(space.grid().minute(ends.at()), dryUntil);
-                yield stirs.turnsUntil(space.notYetDrying(begins.at()), wetUntil);
+                yield stirs.turnsUntil(space.notYetDrying(begins), wetUntil);
             }
             default -> List.of();
         };

@@ -43,6 +43,25 @@ record Space(
         return at;
     }
 
+    /** The same of the load of this label; a piece taken up in the kiln has its stew behind it. */
+    int notYetDrying(Label load) {
+        return load.before() == null ? load.at() : notYetDrying(load.at());
+    }
+
+    /** Minute at which the bed of this load dries on: where it is taken up, else after its stew, if it has one. */
+    int dryingFromMinute(Label load) {
+        return load.before() == null ? grid.minute(load.at()) : dryingFromMinute(load.at());
+    }
+
+    /**
+     * Minute until which somebody stays near from this act on. Of a piece taken up only the time to come counts: what
+     * lay alone until now has done so.
+     */
+    int attendedUntil(Label from) {
+        int at = from.before() == null ? Math.max(from.at(), grid.firstOpen()) : from.at();
+        return at < grid.size() ? grid.attendedUntil(at) : grid.minute(from.at());
+    }
+
     /** Minute at which the bed of a piece whose loading begins here starts to dry: after its stew, if it has one. */
     int dryingFromMinute(int loadAt) {
         return grid.minute(loadAt) + stops().stewMinutes();

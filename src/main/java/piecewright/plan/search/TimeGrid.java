@@ -49,6 +49,7 @@ public final class TimeGrid {
     private final int[] workableMinutes;
     private final int[] attendedUntil;
     private final double[] unsociable;
+    private final int firstOpen;
 
     private TimeGrid(Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone) {
         this(origin, points, availability, zone, 0);
@@ -89,6 +90,7 @@ public final class TimeGrid {
         coarseRank[size + 1] = coarseRank[size];
         coarseAt = new int[coarseRank[size]];
         for (int i = 0; i < size; i++) if (coarse[i]) coarseAt[coarseRank[i]] = i;
+        firstOpen = firstAtOrAfter(openMinute);
     }
 
     private void describe(int at) {
@@ -265,6 +267,11 @@ public final class TimeGrid {
     /** Cost of this hour, cost-minutes. */
     double unsociableCostMinutes(int at) {
         return unsociable[at];
+    }
+
+    /** Index of the first candidate at which an act may still begin; size() when there is none. */
+    int firstOpen() {
+        return firstOpen;
     }
 
     /** Index of the first candidate at or after the minute; size() when there is none. */
