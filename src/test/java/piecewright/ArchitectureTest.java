@@ -233,7 +233,7 @@ class ArchitectureTest {
     /** The unit of these figures is said by the quantity or trait that goes with them, or by whoever holds them. */
     private static final List<String> UNIT_BESIDE = List.of(
             "piecewright.plan.Finding$OffStyle",
-            "piecewright.learn.Interval",
+            "piecewright.belief.Interval",
             "piecewright.learn.Observation",
             "piecewright.ensemble.Band");
 

@@ -1,5 +1,7 @@
 package piecewright.learn;
 
+import piecewright.belief.Values;
+import piecewright.belief.Belief;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

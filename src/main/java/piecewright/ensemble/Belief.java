@@ -7,7 +7,7 @@ import org.hipparchus.linear.MatrixUtils;
 import piecewright.colour.ColourBand;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
-import piecewright.learn.Priors;
+import piecewright.belief.Priors;
 import piecewright.plan.Blueprint;
 import piecewright.plan.KilnDoubt;
 import piecewright.plan.Setup;

@@ -2,7 +2,7 @@ package piecewright.ensemble;
 
 import piecewright.colour.ColourBand;
 import piecewright.colour.EnzymeBand;
-import piecewright.learn.Priors;
+import piecewright.belief.Priors;
 import piecewright.plan.KilnDoubt;
 import piecewright.purchase.LossDoubts;
 

@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import piecewright.learn.Priors;
+import piecewright.belief.Priors;
 import piecewright.plan.Blueprint;
 import piecewright.plan.KilnDoubt;
 import piecewright.plan.PlanRequest;

@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Unknown;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package piecewright.learn;
 
+import piecewright.belief.Belief;
+import piecewright.belief.Interval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

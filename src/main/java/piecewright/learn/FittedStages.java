@@ -1,5 +1,8 @@
 package piecewright.learn;
 
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Belief;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

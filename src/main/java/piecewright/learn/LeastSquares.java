@@ -1,5 +1,7 @@
 package piecewright.learn;
 
+import piecewright.belief.Values;
+import piecewright.belief.Belief;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;

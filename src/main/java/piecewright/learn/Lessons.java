@@ -1,5 +1,9 @@
 package piecewright.learn;
 
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Values;
 import java.util.function.Function;
 
 /** Says what would have been observed if the unknowns had given values; pure. */

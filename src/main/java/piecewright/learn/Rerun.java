@@ -1,5 +1,8 @@
 package piecewright.learn;
 
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;

@@ -1,5 +1,7 @@
 package piecewright.learn;
 
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;

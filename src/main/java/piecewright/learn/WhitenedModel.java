@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Values;
 import java.util.List;
 import java.util.function.Function;
 import org.hipparchus.linear.Array2DRowRealMatrix;

@@ -1,9 +1,9 @@
 package piecewright.store;
 
-import piecewright.learn.Belief;
-import piecewright.learn.Interval;
+import piecewright.belief.Belief;
+import piecewright.belief.Interval;
 import piecewright.learn.Learned;
-import piecewright.learn.Unknown;
+import piecewright.belief.Unknown;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

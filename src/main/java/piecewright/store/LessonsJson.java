@@ -2,9 +2,9 @@ package piecewright.store;
 
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 import piecewright.learn.Lessons.Outcome;
-import piecewright.learn.Unknown;
+import piecewright.belief.Unknown;
 import piecewright.learn.Verdict;
 import piecewright.text.LearnedPage;
 import tools.jackson.databind.node.ObjectNode;

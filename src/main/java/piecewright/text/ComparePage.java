@@ -6,7 +6,7 @@ import piecewright.learn.Comparison;
 import piecewright.learn.Comparison.InputDifference;
 import piecewright.learn.Comparison.OutcomeDifference;
 import piecewright.learn.Figure;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 
 /** Two finished batches held against each other, in sentences. */
 public final class ComparePage {

@@ -2,16 +2,16 @@ package piecewright.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import piecewright.learn.Belief;
+import piecewright.belief.Belief;
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Figure;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 import piecewright.learn.Learned;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Observation;
-import piecewright.learn.Trait;
-import piecewright.learn.Unknown;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.learn.Verdict;
 import piecewright.quantity.Moisture;
 

@@ -13,10 +13,10 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import piecewright.learn.Belief;
+import piecewright.belief.Belief;
 import piecewright.learn.Learned;
-import piecewright.learn.Trait;
-import piecewright.learn.Unknown;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.store.LearnedFile;
 import piecewright.store.StoreException;
 

@@ -1,5 +1,9 @@
 package piecewright.learn;
 
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;

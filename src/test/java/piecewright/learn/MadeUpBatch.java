@@ -1,5 +1,8 @@
 package piecewright.learn;
 
+import piecewright.belief.Values;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;

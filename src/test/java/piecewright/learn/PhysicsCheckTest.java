@@ -1,5 +1,6 @@
 package piecewright.learn;
 
+import piecewright.belief.Belief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;

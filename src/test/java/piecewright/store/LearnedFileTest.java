@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import piecewright.learn.Belief;
+import piecewright.belief.Belief;
 import piecewright.learn.Learned;
-import piecewright.learn.Trait;
-import piecewright.learn.Unknown;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 
 /** What was learned, kept beside its lot or house. */
 class LearnedFileTest {

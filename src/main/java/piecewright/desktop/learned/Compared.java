@@ -7,7 +7,7 @@ import piecewright.learn.Comparison;
 import piecewright.learn.Comparison.InputDifference;
 import piecewright.learn.Comparison.OutcomeDifference;
 import piecewright.learn.Figure;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 import piecewright.plan.Plan;
 import piecewright.text.ComparePage;
 import piecewright.text.DisplayUnits;

@@ -11,7 +11,7 @@ import piecewright.desktop.timeline.PieceChart.Edges;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Sureness;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 

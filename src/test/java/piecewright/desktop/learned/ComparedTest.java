@@ -10,7 +10,7 @@ import piecewright.learn.Comparison;
 import piecewright.learn.Comparison.InputDifference;
 import piecewright.learn.Comparison.OutcomeDifference;
 import piecewright.learn.Figure;
-import piecewright.learn.Interval;
+import piecewright.belief.Interval;
 import piecewright.text.DisplayUnits;
 
 /** Two pieces held against each other, without a toolkit. */

@@ -1,4 +1,4 @@
-package piecewright.learn;
+package piecewright.belief;
 
 /** Eight chances in ten: a tenth lies below low, half below middle, a tenth above high; in the trait's unit. */
 public record Interval(double low, double middle, double high) {

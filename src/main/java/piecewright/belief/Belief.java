@@ -1,4 +1,4 @@
-package piecewright.learn;
+package piecewright.belief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -140,7 +140,7 @@ public final class Belief {
         return valuesAt(positions);
     }
 
-    Values valuesAt(double[] places) {
+    public Values valuesAt(double[] places) {
         double[] values = new double[places.length];
         for (int i = 0; i < places.length; i++)
             values[i] = unknowns.get(i).trait().value(places[i]);

@@ -1,10 +1,10 @@
-package piecewright.learn;
+package piecewright.belief;
 
 import java.util.List;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
 import piecewright.house.InsulatedBox;
-import piecewright.learn.Belief.Single;
+import piecewright.belief.Belief.Single;
 import piecewright.process.Metabolism;
 import piecewright.process.MetabolismParameters;
 import piecewright.process.couch.CouchParameters;

@@ -1,4 +1,4 @@
-package piecewright.learn;
+package piecewright.belief;
 
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +9,7 @@ public final class Values {
     private final double[] values;
 
     /** values in the order of the unknowns, each in its trait's unit. */
-    Values(List<Unknown> unknowns, double[] values) {
+    public Values(List<Unknown> unknowns, double[] values) {
         this.unknowns = unknowns;
         this.values = values;
     }
@@ -28,7 +28,7 @@ public final class Values {
     }
 
     /** True when all unknowns of these traits and items have the same value in both. */
-    boolean sameIn(Values other, Iterable<Unknown> some) {
+    public boolean sameIn(Values other, Iterable<Unknown> some) {
         for (Unknown unknown : some) {
             double mine = of(unknown.trait(), unknown.item(), 0);
             if (mine != other.of(unknown.trait(), unknown.item(), 0)) return false;

@@ -1,4 +1,4 @@
-package piecewright.learn;
+package piecewright.belief;
 
 /** Something about a lot or a piece of kit that differs from one to the next and that observations tell. */
 public enum Trait {

@@ -1,4 +1,4 @@
-package piecewright.learn;
+package piecewright.belief;
 
 import java.util.Objects;
 
