@@ -32,6 +32,7 @@ class ArchitectureTest {
         "piecewright.house..",
         "piecewright.style..",
         "piecewright.process..",
+        "piecewright.belief..",
         "piecewright.plan..",
         "piecewright.colour..",
         "piecewright.assess..",
@@ -63,6 +64,8 @@ class ArchitectureTest {
             .definedBy("piecewright.grain..", "piecewright.house..", "piecewright.style..")
             .layer("process")
             .definedBy("piecewright.process..", "piecewright.colour..", "piecewright.assess..")
+            .layer("belief")
+            .definedBy("piecewright.belief..")
             .layer("plan")
             .definedBy("piecewright.plan..")
             .layer("around the plan")
@@ -95,14 +98,16 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("process")
             .mayOnlyAccessLayers("quantity", "facts")
-            .whereLayer("plan")
+            .whereLayer("belief")
             .mayOnlyAccessLayers("quantity", "facts", "process")
+            .whereLayer("plan")
+            .mayOnlyAccessLayers("quantity", "facts", "process", "belief")
             .whereLayer("around the plan")
-            .mayOnlyAccessLayers("quantity", "facts", "process", "plan")
+            .mayOnlyAccessLayers("quantity", "facts", "process", "belief", "plan")
             .whereLayer("text")
-            .mayOnlyAccessLayers("quantity", "facts", "process", "plan", "around the plan")
+            .mayOnlyAccessLayers("quantity", "facts", "process", "belief", "plan", "around the plan")
             .whereLayer("outside")
-            .mayOnlyAccessLayers("quantity", "facts", "process", "plan", "around the plan", "text")
+            .mayOnlyAccessLayers("quantity", "facts", "process", "belief", "plan", "around the plan", "text")
             .whereLayer("app")
             .mayOnlyBeAccessedByLayers("faces", "entry")
             .whereLayer("faces")
@@ -122,7 +127,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule onlyDoubtsKnowStatistics = noClasses()
             .that()
-            .resideOutsideOfPackages("piecewright.assess..", "piecewright.ensemble..", "piecewright.learn..")
+            .resideOutsideOfPackages(
+                    "piecewright.assess..", "piecewright.belief..", "piecewright.ensemble..", "piecewright.learn..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.hipparchus..");

@@ -1,7 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Values;
-import piecewright.belief.Belief;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -14,6 +12,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import piecewright.belief.Belief;
+import piecewright.belief.Values;
 import piecewright.plan.ActKind;
 
 /** One update of what is believed: in the middle of a steep, and after a whole batch of eighteen readings. */

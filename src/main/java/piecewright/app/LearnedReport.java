@@ -1,12 +1,11 @@
 package piecewright.app;
 
 import java.nio.file.Path;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
-import piecewright.belief.Belief;
 import piecewright.learn.Learned;
-import piecewright.belief.Priors;
-import piecewright.learn.Taught;
 import piecewright.store.HouseFile;
 import piecewright.store.LearnedFile;
 import piecewright.store.LearnedJson;
@@ -24,7 +23,7 @@ public record LearnedReport(String name, Belief stated, Learned learned) {
 
     public static LearnedReport ofHouse(Path houseFile) throws StoreException {
         House house = HouseFile.read(houseFile);
-        return new LearnedReport(house.name(), Taught.stated(house), learnedBeside(houseFile));
+        return new LearnedReport(house.name(), Priors.house(house), learnedBeside(houseFile));
     }
 
     private static Learned learnedBeside(Path file) throws StoreException {

@@ -22,7 +22,6 @@ final class LearnedSoFar {
                 .count();
         if (readings == 0 || readings > MOST_READINGS) return request;
         if (!(lessons.soFar(batch, Instant.EPOCH) instanceof Outcome.Taught taught)) return request;
-        return request.withLot(Taught.lot(request.lot(), taught.known().lot()))
-                .withHouse(Taught.house(request.house(), taught.known().house()));
+        return Taught.wish(request, taught.known());
     }
 }

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
+import piecewright.learn.Lessons.Known;
 import piecewright.learn.Taught;
 import piecewright.plan.Booking;
 import piecewright.plan.PlanRequest;
@@ -69,17 +70,17 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         Files files = new Files(file(batchFile, texts, LOT_FILE), file(batchFile, texts, HOUSE_FILE));
         LearnedTexts learned = new LearnedTexts(
                 texts.wish().getOrDefault(LOT_LEARNED, ""), texts.wish().getOrDefault(HOUSE_LEARNED, ""));
-        GrainLot lot =
-                Taught.lot(LotFile.parse(batchFile, texts.lotText()), LearnedFile.parse(batchFile, learned.lot()));
-        House house = Taught.house(
-                HouseFile.parse(files.house(), texts.houseText()), LearnedFile.parse(batchFile, learned.house()));
+        Known known =
+                new Known(LearnedFile.parse(batchFile, learned.lot()), LearnedFile.parse(batchFile, learned.house()));
+        GrainLot lot = LotFile.parse(batchFile, texts.lotText());
+        House house = HouseFile.parse(files.house(), texts.houseText());
         MaltStyle style = AimedStyle.of(batchFile, library.style(texts.styleKey()), texts.wish());
         String besides = texts.wish().getOrDefault(BESIDES, "");
         List<Booking> bookings = besides.isEmpty() ? List.of() : BookingsJson.read(batchFile, besides);
         PlanRequest request = new PlanRequest(style, lot, house, amount(batchFile, texts), when(batchFile, texts))
                 .beside(bookings)
                 .arranged(ArrangementTexts.read(batchFile, texts.wish()));
-        return new ReadWish(request, texts.lotText(), texts.houseText(), files, learned);
+        return new ReadWish(Taught.wish(request, known), texts.lotText(), texts.houseText(), files, learned);
     }
 
     private static Path file(Path batchFile, RequestTexts texts, String key) throws StoreException {
@@ -119,8 +120,9 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
     public ReadWish withHouse(Path file) throws StoreException {
         String text = TextFile.read(file, TextFile.SMALL_BYTES);
         String taught = LearnedFile.textBeside(file);
-        House house = Taught.house(HouseFile.parse(file, text), LearnedFile.parse(LearnedFile.beside(file), taught));
-        PlanRequest changed = request.withHouse(house);
+        Known known = new Known(
+                LearnedFile.parse(files.lot(), learned.lot()), LearnedFile.parse(LearnedFile.beside(file), taught));
+        PlanRequest changed = Taught.wish(request.withHouse(HouseFile.parse(file, text)), known);
         return new ReadWish(
                 changed, lotText, text, new Files(files.lot(), file), new LearnedTexts(learned.lot(), taught));
     }
@@ -129,15 +131,14 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
     public static ReadWish of(PlanWish wish) throws StoreException {
         String lotText = TextFile.read(wish.lotFile(), TextFile.SMALL_BYTES);
         String lotLearned = LearnedFile.textBeside(wish.lotFile());
-        GrainLot lot = Taught.lot(
-                LotFile.parse(wish.lotFile(), lotText),
-                LearnedFile.parse(LearnedFile.beside(wish.lotFile()), lotLearned));
+        GrainLot lot = LotFile.parse(wish.lotFile(), lotText);
         String houseText = TextFile.read(wish.houseFile(), TextFile.SMALL_BYTES);
         String houseLearned = LearnedFile.textBeside(wish.houseFile());
-        House house = Taught.house(
-                HouseFile.parse(wish.houseFile(), houseText),
+        House house = HouseFile.parse(wish.houseFile(), houseText);
+        Known known = new Known(
+                LearnedFile.parse(LearnedFile.beside(wish.lotFile()), lotLearned),
                 LearnedFile.parse(LearnedFile.beside(wish.houseFile()), houseLearned));
-        PlanRequest request = new PlanRequest(wish.style(), lot, house, wish.amount(), wish.when());
+        PlanRequest request = Taught.wish(new PlanRequest(wish.style(), lot, house, wish.amount(), wish.when()), known);
         Files files = new Files(wish.lotFile(), wish.houseFile());
         return new ReadWish(request, lotText, houseText, files, new LearnedTexts(lotLearned, houseLearned));
     }

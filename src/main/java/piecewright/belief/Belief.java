@@ -5,12 +5,21 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.hipparchus.exception.MathIllegalArgumentException;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 
 /**
  * What is believed of some unknowns: jointly normal, each on the axis of its trait. Immutable. Two unknowns that one
  * observation cannot tell apart are correlated here, and stay so when the belief is kept for the next batch.
  */
 public final class Belief {
+    /** Judgement: a correlation nearer to certain than this is rounding, not knowledge. */
+    private static final double LEAST_PIVOT_RATIO = 1e-9;
+
+    /** Judgement: what moves or narrows by less than a thousandth of its spread was not observed. */
+    private static final double TOLD_RATIO = 1e-3;
+
     private final List<Unknown> unknowns;
     private final double[] positions;
     private final double[][] covariance;
@@ -42,6 +51,11 @@ public final class Belief {
                 throw new IllegalArgumentException("variance must be above 0: " + this.unknowns.get(i));
             }
         }
+    }
+
+    /** Nothing is believed of anything. */
+    public static Belief nothing() {
+        return independent(List.of());
     }
 
     /** Unknowns of which each is known by itself. */
@@ -82,16 +96,17 @@ public final class Belief {
 
     /** Throws IllegalArgumentException for correlations no figures can have together. */
     private static void mustBePositive(double[][] covariance) {
-        double[][] lower = new double[covariance.length][covariance.length];
-        for (int i = 0; i < covariance.length; i++) {
-            for (int j = 0; j <= i; j++) {
-                double rest = covariance[i][j];
-                for (int k = 0; k < j; k++) rest -= lower[i][k] * lower[j][k];
-                if (i == j && !(rest > 1e-9 * covariance[i][i])) {
-                    throw new IllegalArgumentException("these correlations exclude each other");
-                }
-                lower[i][j] = i == j ? Math.sqrt(rest) : rest / lower[j][j];
+        if (covariance.length == 0) return;
+        double[][] scaled = new double[covariance.length][covariance.length];
+        for (int i = 0; i < scaled.length; i++) {
+            for (int j = 0; j < scaled.length; j++) {
+                scaled[i][j] = covariance[i][j] / Math.sqrt(covariance[i][i] * covariance[j][j]);
             }
+        }
+        try {
+            new CholeskyDecomposition(MatrixUtils.createRealMatrix(scaled), LEAST_PIVOT_RATIO, LEAST_PIVOT_RATIO);
+        } catch (MathIllegalArgumentException notPositive) {
+            throw new IllegalArgumentException("these correlations exclude each other", notPositive);
         }
     }
 
@@ -110,6 +125,11 @@ public final class Belief {
         return new Belief(all, joined, joint);
     }
 
+    /** This and what another belief says of other things; of two things of one name the first counts. */
+    public Belief andNew(Belief other) {
+        return and(other.only(unknown -> !unknowns.contains(unknown)));
+    }
+
     /** What is believed of some of the unknowns, whatever the others are. */
     public Belief only(Predicate<Unknown> wanted) {
         int[] kept = java.util.stream.IntStream.range(0, unknowns.size())
@@ -126,9 +146,27 @@ public final class Belief {
         return new Belief(keptUnknowns, keptPositions, keptCovariance);
     }
 
+    /** This belief with what the other says of the same unknowns in its place; what else it knows is left out. */
+    public Belief knowing(Belief other) {
+        return overriddenBy(other.only(unknowns::contains));
+    }
+
     /** This belief where the other says nothing, the other where it does. */
     public Belief overriddenBy(Belief other) {
         return only(unknown -> !other.unknowns.contains(unknown)).and(other);
+    }
+
+    /**
+     * Whether this says of an unknown what the other, of the same unknowns, did not: surer, elsewhere, or together with
+     * another. To have used a thing is not to know it.
+     */
+    public boolean tellsMoreThan(Belief before, Unknown unknown) {
+        int here = index(unknown);
+        int there = before.index(unknown);
+        double sd = before.axisSd(unknown);
+        double surer = 1 - axisSd(unknown) / sd;
+        double moved = Math.abs(positions[here] - before.positions[there]) / sd;
+        return surer > TOLD_RATIO || moved > TOLD_RATIO;
     }
 
     public List<Unknown> unknowns() {

@@ -1,10 +1,11 @@
 package piecewright.belief;
 
 import java.util.List;
+import piecewright.belief.Belief.Single;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
+import piecewright.house.House;
 import piecewright.house.InsulatedBox;
-import piecewright.belief.Belief.Single;
 import piecewright.process.Metabolism;
 import piecewright.process.MetabolismParameters;
 import piecewright.process.couch.CouchParameters;
@@ -64,6 +65,25 @@ public final class Priors {
                 single(Trait.RESPIRATION, name, 1, RESPIRATION_SD),
                 single(Trait.KERNEL_RATE, name, DryingParameters.KERNEL_RATIO, KERNEL_RATE_SD),
                 single(Trait.RAW_MOISTURE, name, rawFraction, rawSd)));
+    }
+
+    /** A lot and a house as their files state them. */
+    public static Belief of(GrainLot lot, House house) {
+        return lot(lot).and(house(house));
+    }
+
+    /** Everything a house may teach, as its file states it. */
+    public static Belief house(House house) {
+        Belief belief = Belief.nothing();
+        for (String place : house.kit().trays().stream()
+                .map(trays -> trays.place())
+                .distinct()
+                .toList()) {
+            belief = belief.andNew(floor(place));
+        }
+        for (Heater heater : house.kit().heaters()) belief = belief.andNew(heater(heater));
+        for (InsulatedBox box : house.kit().boxes()) belief = belief.andNew(box(box));
+        return belief;
     }
 
     /** Trays or floor of one place. */

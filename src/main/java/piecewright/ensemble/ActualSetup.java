@@ -55,7 +55,8 @@ final class ActualSetup {
                 steep(told.models().steep()),
                 metabolism(told.models().metabolism()),
                 growth(told.models().growth()),
-                kiln(told.models().kiln()));
+                kiln(told.models().kiln()),
+                told.models().gates());
         Outfit actual = new Outfit(
                 outfit.soaking(), outfit.growing(), outfit.withering(), drying(outfit.drying()), outfit.ovens());
         Setup.Heaps heaps = new Setup.Heaps(

@@ -1,15 +1,16 @@
 package piecewright.ensemble;
 
 import java.util.Arrays;
-import java.util.OptionalDouble;
+import java.util.EnumMap;
+import java.util.Map;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.colour.ColourBand;
 import piecewright.grain.GrainLot;
-import piecewright.house.Heater;
-import piecewright.belief.Priors;
 import piecewright.plan.Blueprint;
-import piecewright.plan.KilnDoubt;
+import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
 import piecewright.purchase.LossDoubts;
 
@@ -18,8 +19,6 @@ import piecewright.purchase.LossDoubts;
  * prior to begin with; after learning, a posterior.
  */
 public final class Belief {
-    /** Judgement: standard deviation of ln of a rate that earlier batches of the lot taught. */
-    public static final double LEARNED_SD = 0.10;
     /** Judgement: keeps a covariance with perfectly known doubts invertible. */
     private static final double TINY_SD = 1e-9;
 
@@ -55,35 +54,60 @@ public final class Belief {
         double[] sd = new double[Doubt.values().length];
         for (Doubt doubt : Doubt.values()) sd[doubt.ordinal()] = doubt.usualSd();
         byLot(sd, blueprint.request().lot());
-        byKit(sd, blueprint.setup());
         double[][] covariance = new double[sd.length][sd.length];
         for (int i = 0; i < sd.length; i++) covariance[i][i] = sd[i] * sd[i];
+        learned(covariance, blueprint);
         return new Belief(new double[sd.length], covariance);
     }
 
-    private static void byKit(double[] sd, Setup setup) {
-        sd[Doubt.COLOUR.ordinal()] = Math.log(ColourBand.ratioOf(setup.style())) / Doubt.P90_SD;
-        Heater.HotAir air = setup.outfit().drying().dryer().air();
-        if (air.flowMeasured()) sd[Doubt.AIR_FLOW.ordinal()] = KilnDoubt.MEASURED_LN_RATIO;
-        boolean boxTested = setup.couching().stream()
-                .anyMatch(couching -> couching.box().lossWPerK().isPresent());
-        if (boxTested) sd[Doubt.BOX_LOSS.ordinal()] = Priors.TESTED_BOX_LOSS_SD;
+    /** Lot and kit as batches taught them, or with the spread they usually have, on axes of logarithms. */
+    private static void learned(double[][] covariance, Blueprint blueprint) {
+        piecewright.belief.Belief all = blueprint.request().belief();
+        Map<Doubt, Unknown> unknowns = unknowns(blueprint);
+        unknowns.forEach(
+                (doubt, unknown) -> unknowns.forEach((other, second) -> covariance[doubt.ordinal()][other.ordinal()] =
+                        all.correlation(unknown, second) * logSd(all, unknown) * logSd(all, second)));
+        double style = Math.log(ColourBand.ratioOf(blueprint.setup().style())) / Doubt.P90_SD;
+        double more = Math.max(0, style * style - Math.pow(Doubt.COLOUR.usualSd(), 2));
+        covariance[Doubt.COLOUR.ordinal()][Doubt.COLOUR.ordinal()] += more;
+    }
+
+    private static double logSd(piecewright.belief.Belief all, Unknown unknown) {
+        return unknown.trait().isLogarithmic() ? all.axisSd(unknown) : all.axisSd(unknown) / all.value(unknown);
+    }
+
+    private static Map<Doubt, Unknown> unknowns(Blueprint blueprint) {
+        Setup setup = blueprint.setup();
+        String lot = blueprint.request().lot().name();
+        Map<Doubt, Unknown> unknowns = new EnumMap<>(Doubt.class);
+        unknowns.put(Doubt.STEEP_RATE, new Unknown(Trait.STEEP_RATE, lot));
+        unknowns.put(Doubt.SATURATION, new Unknown(Trait.SATURATION, lot));
+        unknowns.put(Doubt.BURST, new Unknown(Trait.BURST, lot));
+        unknowns.put(Doubt.GROWTH, new Unknown(Trait.GROWTH_RATE, lot));
+        unknowns.put(Doubt.RESPIRATION, new Unknown(Trait.RESPIRATION, lot));
+        unknowns.put(Doubt.KERNEL, new Unknown(Trait.KERNEL_RATE, lot));
+        unknowns.put(Doubt.RAW_MOISTURE, new Unknown(Trait.RAW_MOISTURE, lot));
+        Outfit outfit = setup.outfit();
+        unknowns.put(
+                Doubt.FLOOR_DRYING,
+                new Unknown(Trait.FLOOR_DRYING, outfit.growing().place()));
+        unknowns.put(
+                Doubt.AIR_FLOW,
+                new Unknown(Trait.AIR_FLOW, outfit.drying().dryer().name()));
+        unknowns.put(
+                Doubt.COLOUR,
+                new Unknown(Trait.COLOUR_RATE, outfit.drying().curer().name()));
+        setup.couching().map(couching -> couching.box().name()).ifPresent(box -> {
+            unknowns.put(Doubt.BOX_LOSS, new Unknown(Trait.BOX_LOSS, box));
+            unknowns.put(Doubt.COUCH_HEAT, new Unknown(Trait.COUCH_HEAT, box));
+        });
+        return unknowns;
     }
 
     private static void byLot(double[] sd, GrainLot lot) {
-        learned(sd, Doubt.STEEP_RATE, lot.learned().steepRateRatio());
-        learned(sd, Doubt.GROWTH, lot.learned().growthRateRatio());
-        learned(sd, Doubt.KERNEL, lot.learned().kernelRatio());
-        learned(sd, Doubt.RESPIRATION, lot.learned().respirationRatio());
-        sd[Doubt.RAW_MOISTURE.ordinal()] =
-                lot.moisture().sdFraction() / lot.moisture().moisture().wetBasisFraction();
         if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = LossDoubts.WEIGHED_RATIO;
         lot.germinativeEnergyFraction()
                 .ifPresent(share -> sd[Doubt.GERMINATION.ordinal()] = countedSd(share, corns(lot)));
-    }
-
-    private static void learned(double[] sd, Doubt doubt, OptionalDouble taught) {
-        if (taught.isPresent()) sd[doubt.ordinal()] = LEARNED_SD;
     }
 
     /** Of ln share counted on so many corns, by the add-two rule so that 100 of 100 is not certainty. */

@@ -1,9 +1,8 @@
 package piecewright.ensemble;
 
+import piecewright.belief.Priors;
 import piecewright.colour.ColourBand;
 import piecewright.colour.EnzymeBand;
-import piecewright.belief.Priors;
-import piecewright.plan.KilnDoubt;
 import piecewright.purchase.LossDoubts;
 
 /**
@@ -12,11 +11,11 @@ import piecewright.purchase.LossDoubts;
  */
 public enum Doubt {
     /** Judgement: how fast the lot drinks; lots differ up to 2.4-fold. */
-    STEEP_RATE(0.30),
+    STEEP_RATE(Priors.STEEP_RATE_SD),
     /** Judgement: air a home kiln blows, never measured. */
-    AIR_FLOW(KilnDoubt.UNMEASURED_LN_RATIO),
+    AIR_FLOW(Priors.AIR_FLOW_SD),
     /** Judgement: how fast kernels give up water; the rate law is from memory. */
-    KERNEL(KilnDoubt.KERNEL_LN_RATIO),
+    KERNEL(Priors.KERNEL_RATE_SD),
     /** Judgement: how fast the lot grows. */
     GROWTH(Priors.GROWTH_RATE_SD),
     /** Judgement: what all a corn can hold: 1.10 give or take 0.08. */
@@ -40,11 +39,11 @@ public enum Doubt {
     /** Judgement: warmth to chit, whose level is from practice. */
     CHIT(0.12),
     /** Judgement: heat of respiration, known to 0.3 of itself; 1.5 to 2.6 W/kg are possible. */
-    RESPIRATION(LossDoubts.RESPIRATION_RATIO),
+    RESPIRATION(Priors.RESPIRATION_SD),
     /** Judgement: how well a bed holds its warmth; fitted to three remembered rises. */
     BED_LOSS(0.25),
     /** Judgement: drying of a still bed; fitted to one practice run with an assumed humidity. */
-    FLOOR_DRYING(0.40),
+    FLOOR_DRYING(Priors.FLOOR_DRYING_SD),
     /** Judgement: film on drained grain, 0.03 to 0.08 with the manner of draining. */
     FILM(0.30),
     /** Judgement: floaters and screenings where guessed. */

@@ -42,7 +42,8 @@ public final class ModelReality implements Reality {
         Setup.Models models = told.models();
         SteepModel steep = models.steep();
         SteepModel other = new SteepModel(rateRatio * steep.rateRatio(), steep.startChitRatio(), steep.parameters());
-        Setup.Models changed = new Setup.Models(other, models.metabolism(), models.growth(), models.kiln());
+        Setup.Models changed =
+                new Setup.Models(other, models.metabolism(), models.growth(), models.kiln(), models.gates());
         Setup actual = new Setup(
                 told.style(),
                 told.lot(),

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import piecewright.belief.Priors;
 import piecewright.plan.Blueprint;
-import piecewright.plan.KilnDoubt;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
@@ -33,7 +32,7 @@ public final class WhatHelps {
             Doubt.STEEP_RATE,
             SOAKED_SD,
             Doubt.AIR_FLOW,
-            KilnDoubt.MEASURED_LN_RATIO,
+            Priors.MEASURED_AIR_FLOW_SD,
             Doubt.BOX_LOSS,
             Priors.TESTED_BOX_LOSS_SD,
             Doubt.RAW_MOISTURE,

@@ -19,11 +19,9 @@ public record Heater(String name, String place, HotAir air, double trayAreaM2, H
         if (!(trayAreaM2 > 0)) throw new IllegalArgumentException("trayAreaM2 must be above 0: " + trayAreaM2);
     }
 
-    /** The same heater with its air as weighings found it. */
-    public Heater withMeasuredAirFlowM3PerHour(double measuredM3PerHour) {
-        HotAir measured =
-                new HotAir(air.range(), measuredM3PerHour, true, air.powerW(), air.lossWPerK(), air.openFlame());
-        return new Heater(name, place, measured, trayAreaM2, control);
+    /** The same heater blowing more or less. */
+    public Heater withAirFlowM3PerHour(double changedM3PerHour) {
+        return new Heater(name, place, air.withAirFlowM3PerHour(changedM3PerHour), trayAreaM2, control);
     }
 
     /**

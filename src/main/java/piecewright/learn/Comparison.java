@@ -1,10 +1,10 @@
 package piecewright.learn;
 
-import piecewright.belief.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import piecewright.belief.Interval;
 import piecewright.process.LogNormal;
 
 /**

@@ -1,6 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Unknown;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import piecewright.belief.Unknown;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.journal.Sign;

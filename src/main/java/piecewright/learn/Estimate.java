@@ -1,9 +1,9 @@
 package piecewright.learn;
 
-import piecewright.belief.Belief;
-import piecewright.belief.Interval;
 import java.util.List;
 import java.util.Objects;
+import piecewright.belief.Belief;
+import piecewright.belief.Interval;
 
 /** What was believed before, what is believed now, and how each observation was taken. */
 public record Estimate(Belief prior, Belief posterior, List<Judged> observations) {

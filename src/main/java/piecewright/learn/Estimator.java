@@ -1,11 +1,11 @@
 package piecewright.learn;
 
-import piecewright.belief.Belief;
-import piecewright.belief.Interval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import piecewright.belief.Belief;
+import piecewright.belief.Interval;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.LeastSquares.Solution;
 import piecewright.learn.Verdict.Cause;

@@ -1,9 +1,9 @@
 package piecewright.learn;
 
+import java.util.Set;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
 import piecewright.belief.Values;
-import java.util.Set;
 import piecewright.process.Stage;
 import piecewright.process.Surroundings;
 import piecewright.process.couch.CouchModel;

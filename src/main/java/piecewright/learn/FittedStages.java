@@ -1,13 +1,13 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Values;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Heaping;

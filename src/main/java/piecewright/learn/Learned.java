@@ -1,12 +1,12 @@
 package piecewright.learn;
 
-import piecewright.belief.Belief;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import piecewright.belief.Belief;
 
 /**
  * What one lot or one household's kit has taught, batch by batch; each batch starts from what the one before left.
@@ -37,9 +37,16 @@ public record Learned(List<Chapter> chapters) {
         return new Learned(List.of());
     }
 
-    /** What is believed now, given what the files state of things no batch has used. */
+    /** What is believed now, given what the files state of things no batch told of; things renamed are forgotten. */
     public Belief believed(Belief stated) {
-        return chapters.isEmpty() ? stated : over(stated, chapters.get(chapters.size() - 1));
+        return stated.knowing(told());
+    }
+
+    /** What batches told, as the last of them left it. */
+    public Belief told() {
+        return chapters.isEmpty()
+                ? Belief.nothing()
+                : chapters.get(chapters.size() - 1).belief();
     }
 
     /**
@@ -61,10 +68,5 @@ public record Learned(List<Chapter> chapters) {
         more.removeIf(each -> each.batch().equals(chapter.batch()));
         more.add(chapter);
         return new Learned(more.subList(Math.max(0, more.size() - MOST_CHAPTERS), more.size()));
-    }
-
-    /** What is still called so; things renamed or given away are forgotten. */
-    private static Belief over(Belief stated, Chapter chapter) {
-        return stated.overriddenBy(chapter.belief().only(stated.unknowns()::contains));
     }
 }

@@ -1,7 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Values;
-import piecewright.belief.Belief;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -10,6 +8,8 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import piecewright.belief.Belief;
+import piecewright.belief.Values;
 
 /**
  * Levenberg–Marquardt in standard deviations of the prior: positions are prior + L·u with L·Lᵀ the prior's covariance,

@@ -1,9 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,6 +11,10 @@ import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.learn.Learned.Chapter;
@@ -76,17 +76,21 @@ public final class Lessons {
     public Outcome of(Batch batch, Known before, Instant now) {
         Optional<Belief> lot =
                 before.lot().startFor(batch.id(), Priors.lot(batch.request().lot()));
-        Belief stated = Taught.stated(batch.request().house());
+        Belief stated = Priors.house(batch.request().house());
         Optional<Belief> house = before.house().startFor(batch.id(), stated);
         if (lot.isEmpty() || house.isEmpty()) return new Outcome.BuiltUpon();
-        Optional<Told> told = told(batch);
-        if (told.isEmpty() || told.get().rerun().observations().isEmpty()) return new Outcome.NothingYet();
-        Set<Unknown> moved = moves(told.get().rerun());
+        Optional<Told> run = told(batch);
+        if (run.isEmpty() || run.get().rerun().observations().isEmpty()) return new Outcome.NothingYet();
+        Set<Unknown> moved = moves(run.get().rerun());
         Belief prior = lot.get().and(house.get().only(moved::contains));
-        Estimate estimate = Estimator.estimate(prior, told.get().rerun());
+        Estimate estimate = Estimator.estimate(prior, run.get().rerun());
         Belief posterior = estimate.posterior();
-        Belief ofLot = posterior.only(owned(Trait.Owner.LOT).and(unknown -> unknown.trait() != Trait.RAW_MOISTURE));
-        Belief ofKit = earlierKit(before.house(), batch.id()).overriddenBy(posterior.only(owned(Trait.Owner.KIT)));
+        Predicate<Unknown> told = unknown -> posterior.tellsMoreThan(prior, unknown);
+        Belief ofLot = earlier(before.lot(), batch.id())
+                .overriddenBy(posterior.only(
+                        owned(Trait.Owner.LOT).and(told).and(unknown -> unknown.trait() != Trait.RAW_MOISTURE)));
+        Belief ofKit = earlier(before.house(), batch.id())
+                .overriddenBy(posterior.only(owned(Trait.Owner.KIT).and(told)));
         return new Outcome.Taught(
                 estimate,
                 new Known(
@@ -130,12 +134,12 @@ public final class Lessons {
         return unknown -> unknown.trait().owner() == owner;
     }
 
-    /** What earlier batches taught of kit, whether this one used it or not. */
-    private static Belief earlierKit(Learned house, UUID batch) {
-        return house.chapters().stream()
+    /** What earlier batches told, whether this one tells of it or not. */
+    private static Belief earlier(Learned learned, UUID batch) {
+        return learned.chapters().stream()
                 .filter(chapter -> !chapter.batch().equals(batch))
                 .reduce((first, second) -> second)
                 .map(Chapter::belief)
-                .orElse(Belief.independent(List.of()));
+                .orElse(Belief.nothing());
     }
 }

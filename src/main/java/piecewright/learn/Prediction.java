@@ -1,7 +1,7 @@
 package piecewright.learn;
 
-import piecewright.belief.Values;
 import java.util.function.Function;
+import piecewright.belief.Values;
 
 /** Says what would have been observed if the unknowns had given values; pure. */
 public interface Prediction {

@@ -1,8 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Values;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -10,6 +7,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 

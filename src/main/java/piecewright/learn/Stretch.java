@@ -1,11 +1,11 @@
 package piecewright.learn;
 
-import piecewright.belief.Unknown;
-import piecewright.belief.Values;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 

@@ -1,14 +1,12 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import piecewright.belief.Belief;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.grain.GrainLot;
 import piecewright.grain.LotTraits;
 import piecewright.house.Heater;
@@ -16,80 +14,71 @@ import piecewright.house.House;
 import piecewright.house.InsulatedBox;
 import piecewright.house.Kit;
 import piecewright.house.KitTraits;
+import piecewright.plan.PlanRequest;
 
-/** Lots and houses with the most probable values of what batches taught in place of what their files state. */
+/**
+ * Lots and houses with the most probable values of what batches taught in place of what their files state. How sure each
+ * is goes with the wish; what no batch told stays as it is stated.
+ */
 public final class Taught {
     private Taught() {}
 
-    /** Everything a house may teach, as its file states it. */
-    public static Belief stated(House house) {
-        Belief belief = Belief.independent(List.of());
-        for (String place : house.kit().trays().stream()
-                .map(trays -> trays.place())
-                .distinct()
-                .toList()) {
-            belief = belief.and(Priors.floor(place));
-        }
-        for (Heater heater : house.kit().heaters()) belief = belief.and(Priors.heater(heater));
-        for (InsulatedBox box : house.kit().boxes()) belief = belief.and(Priors.box(box));
-        return belief;
+    /** The wish with its lot and its house as batches taught them, and how sure that is. */
+    public static PlanRequest wish(PlanRequest stated, Lessons.Known known) {
+        Belief learned = known.lot().told().overriddenBy(known.house().told());
+        return stated.withLot(lot(stated.lot(), known.lot()))
+                .withHouse(house(stated.house(), known.house()))
+                .withLearned(learned);
     }
 
     /** The lot as batches taught it; the same lot when none did. */
-    public static GrainLot lot(GrainLot lot, Learned learned) {
-        if (learned.chapters().isEmpty()) return lot;
-        Belief belief = learned.believed(Priors.lot(lot));
+    static GrainLot lot(GrainLot lot, Learned learned) {
+        Belief told = learned.told();
+        LotTraits stated = lot.learned();
         return lot.withLearned(new LotTraits(
-                value(belief, Trait.STEEP_RATE, lot),
-                value(belief, Trait.SATURATION, lot),
-                value(belief, Trait.BURST, lot),
-                value(belief, Trait.GROWTH_RATE, lot),
-                value(belief, Trait.RESPIRATION, lot),
-                value(belief, Trait.KERNEL_RATE, lot)));
+                value(told, new Unknown(Trait.STEEP_RATE, lot.name()), stated.steepRateRatio()),
+                value(told, new Unknown(Trait.SATURATION, lot.name()), stated.saturationRatio()),
+                value(told, new Unknown(Trait.BURST, lot.name()), stated.burstRatio()),
+                value(told, new Unknown(Trait.GROWTH_RATE, lot.name()), stated.growthRateRatio()),
+                value(told, new Unknown(Trait.RESPIRATION, lot.name()), stated.respirationRatio()),
+                value(told, new Unknown(Trait.KERNEL_RATE, lot.name()), stated.kernelRatio())));
     }
 
-    private static OptionalDouble value(Belief belief, Trait trait, GrainLot lot) {
-        return OptionalDouble.of(belief.value(new Unknown(trait, lot.name())));
+    private static OptionalDouble value(Belief told, Unknown unknown, OptionalDouble stated) {
+        return told.unknowns().contains(unknown) ? OptionalDouble.of(told.value(unknown)) : stated;
     }
 
-    /** The house as batches taught it; only what a batch has used is changed. */
-    public static House house(House house, Learned learned) {
-        if (learned.chapters().isEmpty()) return house;
-        Belief stated = stated(house);
-        List<Unknown> used = new ArrayList<>(
-                learned.chapters().get(learned.chapters().size() - 1).belief().unknowns());
-        used.retainAll(stated.unknowns());
-        Belief belief = learned.believed(stated);
+    /** The house as batches taught it; only what a batch told is changed. */
+    static House house(House house, Learned learned) {
+        Belief told = learned.told();
+        if (told.unknowns().isEmpty()) return house;
         Kit kit = house.kit();
-        List<Heater> heaters = kit.heaters().stream()
-                .map(heater -> heater(heater, belief, used))
-                .toList();
+        List<Heater> heaters =
+                kit.heaters().stream().map(heater -> heater(heater, told)).toList();
         List<InsulatedBox> boxes =
-                kit.boxes().stream().map(box -> box(box, belief, used)).toList();
+                kit.boxes().stream().map(box -> box(box, told)).toList();
         KitTraits traits = new KitTraits(
-                of(Trait.DIAL_OFFSET, belief, used),
-                of(Trait.COLOUR_RATE, belief, used),
-                of(Trait.FLOOR_DRYING, belief, used),
-                of(Trait.COUCH_HEAT, belief, used));
+                of(Trait.DIAL_OFFSET, told),
+                of(Trait.COLOUR_RATE, told),
+                of(Trait.FLOOR_DRYING, told),
+                of(Trait.COUCH_HEAT, told));
         return house.withKit(new Kit(kit.vessels(), kit.trays(), boxes, heaters, kit.scale(), traits));
     }
 
-    private static Heater heater(Heater heater, Belief belief, List<Unknown> used) {
+    private static Heater heater(Heater heater, Belief told) {
         Unknown flow = new Unknown(Trait.AIR_FLOW, heater.name());
-        return used.contains(flow) ? heater.withMeasuredAirFlowM3PerHour(belief.value(flow)) : heater;
+        return told.unknowns().contains(flow) ? heater.withAirFlowM3PerHour(told.value(flow)) : heater;
     }
 
-    private static InsulatedBox box(InsulatedBox box, Belief belief, List<Unknown> used) {
-        Unknown loss = new Unknown(Trait.BOX_LOSS, box.name());
-        return used.contains(loss)
-                ? new InsulatedBox(box.name(), box.place(), box.volumeL(), OptionalDouble.of(belief.value(loss)))
-                : box;
+    private static InsulatedBox box(InsulatedBox box, Belief told) {
+        OptionalDouble loss = value(told, new Unknown(Trait.BOX_LOSS, box.name()), box.lossWPerK());
+        return new InsulatedBox(box.name(), box.place(), box.volumeL(), loss);
     }
 
-    private static Map<String, Double> of(Trait trait, Belief belief, List<Unknown> used) {
+    private static Map<String, Double> of(Trait trait, Belief told) {
         Map<String, Double> values = new HashMap<>();
-        for (Unknown unknown : used) {
-            if (unknown.trait() == trait) values.put(unknown.item(), belief.value(unknown));
+        for (Unknown unknown : told.unknowns()) {
+            if (unknown.trait() == trait) values.put(unknown.item(), told.value(unknown));
         }
         return values;
     }

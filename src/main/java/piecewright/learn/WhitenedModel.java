@@ -1,6 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Values;
 import java.util.List;
 import java.util.function.Function;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -10,6 +9,7 @@ import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.ValueAndJacobianFunction;
 import org.hipparchus.util.Pair;
 import org.jspecify.annotations.Nullable;
+import piecewright.belief.Values;
 
 /** A prediction as the least squares see it: figures in standard errors, places in standard deviations of the prior. */
 final class WhitenedModel {

@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import java.util.Optional;
+import piecewright.belief.SlowKiln;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
@@ -120,9 +121,11 @@ public final class Phases {
         var room = kind == PhaseKind.CURING ? setup.air().curer() : setup.air().dryer();
         double substrate = setup.style().kiln().colourBase().substrateRatio();
         var parameters = setup.models().kiln();
+        var gates = setup.models().gates();
+        SlowKiln tenth = kind == PhaseKind.CURING ? gates.curing() : gates.drying();
         return new Passing(
                 kind,
                 Optional.of(new KilnStage(parameters, setC, air, room, substrate)),
-                Optional.of(new KilnStage(KilnDoubt.slow(parameters), setC, KilnDoubt.slow(air), room, substrate)));
+                Optional.of(new KilnStage(tenth.slow(parameters), setC, tenth.slow(air), room, substrate)));
     }
 }

@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import piecewright.belief.SlowKiln;
 import piecewright.grain.GrainKind;
 import piecewright.process.Metabolism;
 import piecewright.process.Surroundings;
@@ -128,8 +129,16 @@ public record Setup(
         }
     }
 
-    /** The models, fitted to this lot. */
-    public record Models(SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln) {}
+    /**
+     * The models, fitted to this lot.
+     *
+     * @param gates kilns so slow that nine in ten are drier
+     */
+    public record Models(
+            SteepModel steep, Metabolism metabolism, GrowthParameters growth, KilnParameters kiln, SlowKilns gates) {}
+
+    /** The slow kiln while drying and while curing; one and the same where one heater does both. */
+    public record SlowKilns(SlowKiln drying, SlowKiln curing) {}
 
     /** The air where each stage happens. */
     public record Air(

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import piecewright.assess.LotJudge;
+import piecewright.belief.Belief;
+import piecewright.belief.SlowKiln;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.grain.GrainLot;
 import piecewright.plan.Outfit.Growing;
 import piecewright.process.GrainMass;
@@ -69,6 +73,14 @@ public final class SetupMaker {
                 request.house(), rooms, parameters, hot, Metabolism.germinatingFraction(request.lot()), used);
     }
 
+    private static Setup.SlowKilns gates(PlanRequest request, Outfit.Drying drying) {
+        Belief belief = request.belief();
+        Unknown kernels = new Unknown(Trait.KERNEL_RATE, request.lot().name());
+        return new Setup.SlowKilns(
+                SlowKiln.of(belief, new Unknown(Trait.AIR_FLOW, drying.dryer().name()), kernels),
+                SlowKiln.of(belief, new Unknown(Trait.AIR_FLOW, drying.curer().name()), kernels));
+    }
+
     private Setup setup(PlanRequest request, Rooms rooms, Outfit chosen, Optional<Couching> couching, double dryKg) {
         GrainLot lot = request.lot();
         Setup.Lot assumed = new Setup.Lot(
@@ -85,7 +97,8 @@ public final class SetupMaker {
                 SteepModel.of(lot, taught.steepIn(chosen.soaking().vessels())),
                 Metabolism.of(lot, taught.metabolism()),
                 taught.growth(),
-                taught.kiln());
+                taught.kiln(),
+                gates(request, chosen.drying()));
         Setup.Air air = new Setup.Air(
                 rooms.at(chosen.soaking().place()),
                 rooms.at(chosen.growing().place()),

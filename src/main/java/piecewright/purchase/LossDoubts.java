@@ -1,5 +1,7 @@
 package piecewright.purchase;
 
+import piecewright.belief.Priors;
+
 /**
  * How well the losses are known: standard deviations, of a loss as a share of itself unless the name says fraction.
  *
@@ -20,8 +22,8 @@ public record LossDoubts(
     public static final double GUESSED_RATIO = 0.5;
     /** Judgement: remembered steep losses of 0.5 to 1.5 %. */
     public static final double LEACHING_RATIO = 0.4;
-    /** Judgement: remembered losses of 3.5 to 6 %; heat known to 0.3 of itself. */
-    public static final double RESPIRATION_RATIO = 0.3;
+    /** Judgement: remembered losses of 3.5 to 6 %, as far apart as the heat that goes with them. */
+    public static final double RESPIRATION_RATIO = Priors.RESPIRATION_SD;
     /** Judgement: remembered losses of 2.5 to 4 %. */
     public static final double ROOTLETS_RATIO = 0.25;
     /** Judgement: malting grain that nobody tested grows at 90 to 99 %. */

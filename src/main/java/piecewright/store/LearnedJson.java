@@ -2,8 +2,8 @@ package piecewright.store;
 
 import piecewright.belief.Belief;
 import piecewright.belief.Interval;
-import piecewright.learn.Learned;
 import piecewright.belief.Unknown;
+import piecewright.learn.Learned;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -1,10 +1,10 @@
 package piecewright.store;
 
+import piecewright.belief.Interval;
+import piecewright.belief.Unknown;
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
-import piecewright.belief.Interval;
 import piecewright.learn.Lessons.Outcome;
-import piecewright.belief.Unknown;
 import piecewright.learn.Verdict;
 import piecewright.text.LearnedPage;
 import tools.jackson.databind.node.ObjectNode;

@@ -2,11 +2,11 @@ package piecewright.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import piecewright.belief.Interval;
 import piecewright.learn.Comparison;
 import piecewright.learn.Comparison.InputDifference;
 import piecewright.learn.Comparison.OutcomeDifference;
 import piecewright.learn.Figure;
-import piecewright.belief.Interval;
 
 /** Two finished batches held against each other, in sentences. */
 public final class ComparePage {

@@ -3,15 +3,15 @@ package piecewright.text;
 import java.util.ArrayList;
 import java.util.List;
 import piecewright.belief.Belief;
+import piecewright.belief.Interval;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Figure;
-import piecewright.belief.Interval;
 import piecewright.learn.Learned;
 import piecewright.learn.Lessons.Outcome;
 import piecewright.learn.Observation;
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
 import piecewright.learn.Verdict;
 import piecewright.quantity.Moisture;
 

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import piecewright.belief.Belief;
-import piecewright.learn.Learned;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
+import piecewright.learn.Learned;
 import piecewright.store.LearnedFile;
 import piecewright.store.StoreException;
 

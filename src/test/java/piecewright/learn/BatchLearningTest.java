@@ -1,9 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Values;
-import piecewright.belief.Belief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Belief;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import piecewright.process.PieceState;
 
 /** Whole batches, from soak to colour, whose truth is known because it was drawn. */

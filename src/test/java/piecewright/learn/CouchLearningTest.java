@@ -1,9 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +12,10 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 import piecewright.process.PieceState;
 import piecewright.process.Surroundings;
 import piecewright.process.couch.CouchCurve;

@@ -1,14 +1,14 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
 
 /** What acrospire counts teach, against the worked re-fit of the reference. */
 class GrowthLearningTest {

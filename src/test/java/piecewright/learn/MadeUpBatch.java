@@ -1,14 +1,14 @@
 package piecewright.learn;
 
-import piecewright.belief.Values;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
+import piecewright.belief.Values;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
 import piecewright.journal.AcrospireCount;

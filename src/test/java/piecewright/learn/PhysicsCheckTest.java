@@ -1,12 +1,12 @@
 package piecewright.learn;
 
-import piecewright.belief.Belief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Belief;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Report;
 import piecewright.journal.Spot;

@@ -1,10 +1,5 @@
 package piecewright.learn;
 
-import piecewright.belief.Trait;
-import piecewright.belief.Unknown;
-import piecewright.belief.Values;
-import piecewright.belief.Belief;
-import piecewright.belief.Priors;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +7,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Belief;
+import piecewright.belief.Priors;
+import piecewright.belief.Trait;
+import piecewright.belief.Unknown;
+import piecewright.belief.Values;
 import piecewright.process.Metabolism;
 import piecewright.process.MetabolismParameters;
 import piecewright.process.PieceState;

@@ -11,9 +11,9 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import piecewright.belief.Belief;
-import piecewright.learn.Learned;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
+import piecewright.learn.Learned;
 
 /** What was learned, kept beside its lot or house. */
 class LearnedFileTest {

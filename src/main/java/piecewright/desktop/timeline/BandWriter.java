@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import piecewright.belief.Interval;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.desktop.timeline.PieceChart.Edges;
 import piecewright.ensemble.ActBands;
 import piecewright.ensemble.Band;
 import piecewright.ensemble.Sureness;
-import piecewright.belief.Interval;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 

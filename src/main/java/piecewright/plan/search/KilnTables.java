@@ -2,8 +2,8 @@ package piecewright.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import piecewright.belief.SlowKiln;
 import piecewright.house.Heater.HotAir;
-import piecewright.plan.KilnDoubt;
 import piecewright.plan.Setup;
 import piecewright.process.Surroundings;
 import piecewright.process.kiln.DryingBed;
@@ -19,19 +19,30 @@ final class KilnTables {
 
     KilnTables(Setup setup, Stops stops) {
         var drying = setup.outfit().drying();
+        var gates = setup.models().gates();
         for (int rung = 0; rung < stops.rungs().size(); rung++) {
-            add(setup, drying.dryer().air(), setup.dryingC(rung), setup.air().dryer());
+            add(
+                    setup,
+                    gates.drying(),
+                    drying.dryer().air(),
+                    setup.dryingC(rung),
+                    setup.air().dryer());
         }
-        add(setup, drying.curingAir(), drying.cureC(), setup.air().curer());
+        add(
+                setup,
+                gates.curing(),
+                drying.curingAir(),
+                drying.cureC(),
+                setup.air().curer());
     }
 
-    private void add(Setup setup, HotAir air, double setC, Surroundings room) {
+    private void add(Setup setup, SlowKiln tenth, HotAir air, double setC, Surroundings room) {
         double dryKg = setup.dryMatterKg() * USUAL_DRY_FRACTION;
         KilnParameters parameters = setup.models().kiln();
         double flow = air.airFlowM3PerHour();
-        double slowFlow = KilnDoubt.slowFlowM3PerHour(air);
+        double slowFlow = tenth.flowM3PerHour(air);
         expected.add(new DryTable(new DryingBed(parameters.drying()), dryKg, setC, flow, room));
-        slow.add(new DryTable(new DryingBed(KilnDoubt.slow(parameters).drying()), dryKg, setC, slowFlow, room));
+        slow.add(new DryTable(new DryingBed(tenth.slow(parameters).drying()), dryKg, setC, slowFlow, room));
     }
 
     DryTable expected(int level) {

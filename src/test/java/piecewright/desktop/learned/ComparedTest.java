@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.belief.Interval;
 import piecewright.learn.Comparison;
 import piecewright.learn.Comparison.InputDifference;
 import piecewright.learn.Comparison.OutcomeDifference;
 import piecewright.learn.Figure;
-import piecewright.belief.Interval;
 import piecewright.text.DisplayUnits;
 
 /** Two pieces held against each other, without a toolkit. */
