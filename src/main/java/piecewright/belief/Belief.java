@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is believed of some unknowns: jointly normal, each on the axis of its trait. Immutable. Two unknowns that one
@@ -224,5 +225,23 @@ public final class Belief {
         int i = unknowns.indexOf(unknown);
         if (i < 0) throw new IllegalArgumentException("nothing is believed of " + unknown);
         return i;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Belief belief
+                && unknowns.equals(belief.unknowns)
+                && Arrays.equals(positions, belief.positions)
+                && Arrays.deepEquals(covariance, belief.covariance);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * unknowns.hashCode() + Arrays.hashCode(positions);
+    }
+
+    @Override
+    public String toString() {
+        return unknowns + " at " + Arrays.toString(positions);
     }
 }
