@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -12,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import piecewright.app.files.EachFile;
 import piecewright.plan.Act;
 import piecewright.plan.Agenda;
 import piecewright.plan.Check;
@@ -38,32 +40,42 @@ public final class AllActs {
 
     /**
      * Acts and checks of these batches that begin within so long from now on, in time order; what their journals have as
-     * done, and batches that were finished, are left out. Empty when no batch is under way.
+     * done, and batches that were finished, are left out, and so is what cannot be read, with a sentence for each.
      */
-    public Optional<ActsAhead> of(List<Path> files, Instant now, Duration within) throws StoreException {
+    public ActsAhead of(List<Path> files, Instant now, Duration within, EachFile each) {
         List<Ahead> acts = new ArrayList<>();
-        Optional<ZoneId> zone = Optional.empty();
-        for (Path file : files) {
-            SavedBatch saved = BatchFile.read(file);
-            if (saved.finishedAt().isPresent()) continue;
-            Agenda agenda = AgendaReader.read(file, saved.planJson());
-            if (zone.isEmpty()) zone = Optional.of(agenda.subject().zone());
-            Set<String> done = BatchAtHand.open(file, library, continuation)
-                    .where(now)
-                    .map(AllActs::done)
-                    .orElse(Set.of());
-            acts.addAll(ahead(agenda, done, act -> !act.endsAt().isBefore(now), now, now.plus(within)));
-        }
+        for (Path file : files) each.read(file, one -> of(one, now, within)).ifPresent(acts::addAll);
         acts.sort(Comparator.comparing(Ahead::startsAt).thenComparing(Ahead::batch));
-        return zone.map(first -> new ActsAhead(first, acts));
+        return new ActsAhead(clock(files).orElse(ZoneOffset.UTC), acts, each.refusals());
     }
 
-    /** The clock of the first of these batches; empty when there is none. */
-    public static Optional<ZoneId> clock(List<Path> files) throws StoreException {
-        if (files.isEmpty()) return Optional.empty();
-        SavedBatch saved = BatchFile.read(files.get(0));
-        return Optional.of(
-                AgendaReader.read(files.get(0), saved.planJson()).subject().zone());
+    private List<Ahead> of(Path file, Instant now, Duration within) throws StoreException {
+        SavedBatch saved = BatchFile.read(file);
+        if (saved.finishedAt().isPresent()) return List.of();
+        Agenda agenda = AgendaReader.read(file, saved.planJson());
+        Set<String> done = BatchAtHand.open(file, library, continuation)
+                .where(now)
+                .map(AllActs::done)
+                .orElse(Set.of());
+        return ahead(agenda, done, act -> !act.endsAt().isBefore(now), now, now.plus(within));
+    }
+
+    /** The clock of the first of these batches that can be read and is under way, else of any; empty when there is none. */
+    public static Optional<ZoneId> clock(List<Path> files) {
+        EachFile each = new EachFile();
+        Optional<ZoneId> first = Optional.empty();
+        for (Path file : files) {
+            Optional<SavedBatch> saved = each.read(file, BatchFile::read);
+            if (saved.isEmpty()) continue;
+            Optional<ZoneId> zone = each.read(
+                    file,
+                    one -> AgendaReader.read(one, saved.get().planJson())
+                            .subject()
+                            .zone());
+            if (zone.isPresent() && saved.get().finishedAt().isEmpty()) return zone;
+            first = first.or(() -> zone);
+        }
+        return first;
     }
 
     /**

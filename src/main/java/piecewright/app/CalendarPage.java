@@ -101,9 +101,7 @@ public final class CalendarPage {
     private String page(String head, CalendarUpdate update) {
         StringBuilder page = new StringBuilder(CalendarPhrases.paragraph("", head));
         lines(update).forEach(line -> page.append(CalendarPhrases.paragraph("  ", line)));
-        update.missing()
-                .forEach(batch ->
-                        page.append(CalendarPhrases.paragraph("  ", CalendarPhrases.say("missing", batch.toString()))));
+        update.leftOut().forEach(sentence -> page.append(CalendarPhrases.paragraph("  ", sentence)));
         return page.toString();
     }
 

@@ -1,6 +1,5 @@
 package piecewright.app;
 
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
@@ -11,13 +10,13 @@ import piecewright.calendar.CalendarChanges;
  *
  * @param calendar the file, or the address of the collection
  * @param zone whose clock its moments are told by
- * @param missing batches it should show that are no longer there
+ * @param leftOut a sentence for each batch it should show and cannot
  */
-public record CalendarUpdate(String calendar, ZoneId zone, CalendarChanges changes, List<Path> missing) {
+public record CalendarUpdate(String calendar, ZoneId zone, CalendarChanges changes, List<String> leftOut) {
     public CalendarUpdate {
         Objects.requireNonNull(calendar);
         Objects.requireNonNull(zone);
         Objects.requireNonNull(changes);
-        missing = List.copyOf(missing);
+        leftOut = List.copyOf(leftOut);
     }
 }

@@ -36,15 +36,15 @@ record KeptBatch(Path shelf, Ledger ledger, Agenda agenda) {
 
     static List<KeptBatch> open(List<Path> files) throws StoreException {
         List<KeptBatch> batches = new ArrayList<>();
-        for (Path file : files) {
-            KeptBatch batch = open(file);
-            boolean twice = batches.stream()
-                    .anyMatch(other ->
-                            other.ledger().batch().equals(batch.ledger().batch()));
-            if (twice) throw new StoreException(file, "is the same batch as one named before; name each once");
-            batches.add(batch);
-        }
+        for (Path file : files) batches.add(open(file).notAmong(batches, file));
         return batches;
+    }
+
+    /** This batch, refused when it is one of these already. */
+    KeptBatch notAmong(List<KeptBatch> others, Path file) throws StoreException {
+        boolean twice = others.stream().anyMatch(other -> other.ledger().batch().equals(ledger.batch()));
+        if (twice) throw new StoreException(file, "is the same batch as one named before; name each once");
+        return this;
     }
 
     ZoneId zone() {

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import piecewright.app.files.EachFile;
 import piecewright.calendar.CalendarChanges;
 import piecewright.plan.Agenda;
 import piecewright.publish.CalendarFile;
@@ -19,6 +20,7 @@ import piecewright.store.FolderLock;
 import piecewright.store.LiveFile;
 import piecewright.store.LiveList;
 import piecewright.store.StoreException;
+import piecewright.text.CalendarPhrases;
 
 /**
  * A calendar file that another program watches: it always says what the batches it shows say now. Which batches those
@@ -28,15 +30,42 @@ import piecewright.store.StoreException;
 public final class LiveCalendar {
     private final Path calendar;
     private final LiveList list;
+    private final List<String> leftOut;
 
     private LiveCalendar(Path calendar, LiveList list) {
+        this(calendar, list, List.of());
+    }
+
+    private LiveCalendar(Path calendar, LiveList list, List<String> leftOut) {
         this.calendar = calendar;
         this.list = list;
+        this.leftOut = List.copyOf(leftOut);
+    }
+
+    /** The calendar as it is once those of these batches are shown too that can be; nothing is written yet. */
+    public static LiveCalendar withReadable(Path calendar, List<Path> batches, CalendarManner manner)
+            throws StoreException, NotWrittenException {
+        EachFile each = new EachFile();
+        List<Path> readable = new ArrayList<>();
+        for (Path batch : batches) {
+            each.read(batch, file -> {
+                        KeptBatch.open(file);
+                        mustNotBeShownElsewhere(whole(file), whole(calendar));
+                        return file;
+                    })
+                    .ifPresent(readable::add);
+        }
+        return with(calendar, readable, manner).leavingOut(each.refusals());
+    }
+
+    private LiveCalendar leavingOut(List<String> sentences) {
+        return new LiveCalendar(calendar, list, sentences);
     }
 
     /** The calendar as it is once these batches are shown too, all in this manner; nothing is written yet. */
     public static LiveCalendar with(Path calendar, List<Path> batches, CalendarManner manner)
             throws StoreException, NotWrittenException {
+        KeptBatch.open(batches);
         Path whole = whole(calendar);
         OneOffCalendar.mustHaveAPlace(whole);
         Set<Path> shown = new LinkedHashSet<>(known(whole));
@@ -47,7 +76,8 @@ public final class LiveCalendar {
         }
         LiveCalendar live = new LiveCalendar(whole, new LiveList(List.copyOf(shown), manner.units(), manner.options()));
         if (fresh) {
-            var ledgers = live.there().stream().map(KeptBatch::ledger).toList();
+            var ledgers =
+                    live.there(new EachFile()).stream().map(KeptBatch::ledger).toList();
             OneOffCalendar.mustHoldOnly(whole, ledgers);
         }
         return live;
@@ -84,12 +114,13 @@ public final class LiveCalendar {
     public static Optional<CalendarUpdate> preview(Path batch, Agenda agenda) throws StoreException {
         Optional<LiveCalendar> live = of(batch);
         if (live.isEmpty()) return Optional.empty();
+        EachFile each = new EachFile();
         List<KeptBatch> batches = new ArrayList<>();
-        for (Path file : live.get().files()) {
-            KeptBatch kept = KeptBatch.open(file);
-            batches.add(file.equals(whole(batch)) ? new KeptBatch(kept.shelf(), kept.ledger(), agenda) : kept);
+        for (KeptBatch kept : live.get().there(each)) {
+            boolean own = kept.shelf().equals(Beside.ledger(whole(batch)));
+            batches.add(own ? new KeptBatch(kept.shelf(), kept.ledger(), agenda) : kept);
         }
-        return Optional.of(live.get().update(batches));
+        return Optional.of(live.get().update(batches, each));
     }
 
     private static Optional<LiveCalendar> of(Path batch) throws StoreException {
@@ -101,7 +132,8 @@ public final class LiveCalendar {
 
     /** What {@link #write} would change. */
     public CalendarUpdate preview() throws StoreException {
-        return update(there());
+        EachFile each = new EachFile();
+        return update(there(each), each);
     }
 
     /** Notes what is shown, then brings the file up to date. */
@@ -116,8 +148,9 @@ public final class LiveCalendar {
     private CalendarUpdate write(Instant now, FolderLock lock) throws NotWrittenException {
         if (!lock.holds()) throw new IllegalArgumentException("lock must be held");
         try {
-            List<KeptBatch> batches = there();
-            CalendarUpdate update = update(batches);
+            EachFile each = new EachFile();
+            List<KeptBatch> batches = there(each);
+            CalendarUpdate update = update(batches, each);
             List<Path> before = known(calendar);
             for (Path batch : files()) LiveFile.writeMark(Beside.liveMark(batch), calendar);
             if (list.batches().isEmpty()) remove(Beside.liveList(calendar));
@@ -130,14 +163,17 @@ public final class LiveCalendar {
         }
     }
 
-    private CalendarUpdate update(List<KeptBatch> batches) throws StoreException {
+    private CalendarUpdate update(List<KeptBatch> batches, EachFile each) throws StoreException {
         CalendarChanges changes = file(batches)
                 .changes(KeptBatch.members(batches, manner()))
                 .orElseThrow(() -> OneOffCalendar.notOurs(calendar));
         ZoneId zone = batches.isEmpty() ? ZoneOffset.UTC : batches.get(0).zone();
-        List<Path> missing =
-                list.batches().stream().filter(batch -> !Files.exists(batch)).toList();
-        return new CalendarUpdate(calendar.toString(), zone, changes, missing);
+        List<String> without = new ArrayList<>(leftOut);
+        list.batches().stream()
+                .filter(batch -> !Files.exists(batch))
+                .forEach(batch -> without.add(CalendarPhrases.say("missing", batch.toString())));
+        each.refusals().forEach(refusal -> without.add(CalendarPhrases.say("unread", refusal)));
+        return new CalendarUpdate(calendar.toString(), zone, changes, without);
     }
 
     private CalendarFile file(List<KeptBatch> batches) {
@@ -148,8 +184,13 @@ public final class LiveCalendar {
         return new CalendarManner(list.units(), list.options());
     }
 
-    private List<KeptBatch> there() throws StoreException {
-        return KeptBatch.open(files());
+    /** Those that can be read, each batch once. */
+    private List<KeptBatch> there(EachFile each) {
+        List<KeptBatch> batches = new ArrayList<>();
+        for (Path file : files()) {
+            each.read(file, one -> KeptBatch.open(one).notAmong(batches, one)).ifPresent(batches::add);
+        }
+        return batches;
     }
 
     private List<Path> files() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.app.files.EachFile;
 import piecewright.house.House;
 import piecewright.plan.Agenda;
 import piecewright.plan.Booking;
@@ -33,7 +34,10 @@ public final class OtherBatches {
      */
     public List<Booking> taken(House house, List<Path> files) throws StoreException {
         List<Booking> bookings = new ArrayList<>();
-        for (UnderWay batch : underWay(files)) {
+        for (Path file : files) {
+            Optional<UnderWay> underWay = underWay(file);
+            if (underWay.isEmpty()) continue;
+            UnderWay batch = underWay.get();
             if (!batch.isIn(house)) {
                 throw new StoreException(
                         batch.file(),
@@ -45,10 +49,19 @@ public final class OtherBatches {
         return bookings;
     }
 
-    /** The same of those among these batches that are made in this house; the others take nothing of it. */
-    public List<Booking> takenHere(House house, List<Path> files) throws StoreException {
+    /**
+     * The same of those among these batches that are made in this house; the others take nothing of it, and of those that
+     * cannot be read nobody knows what they take.
+     */
+    public List<Booking> takenHere(House house, List<Path> files) {
+        EachFile each = new EachFile();
         List<Booking> bookings = new ArrayList<>();
-        for (UnderWay batch : underWay(files)) if (batch.isIn(house)) bookings.add(taken(batch));
+        for (Path file : files) {
+            each.read(file, one -> underWay(one).filter(batch -> batch.isIn(house)))
+                    .flatMap(batch -> batch)
+                    .flatMap(batch -> each.read(file, one -> taken(batch)))
+                    .ifPresent(bookings::add);
+        }
         return bookings;
     }
 
@@ -65,15 +78,11 @@ public final class OtherBatches {
         }
     }
 
-    private List<UnderWay> underWay(List<Path> files) throws StoreException {
-        List<UnderWay> batches = new ArrayList<>();
-        for (Path file : files) {
-            SavedBatch saved = BatchFile.read(file);
-            if (saved.finishedAt().isEmpty()) {
-                batches.add(new UnderWay(file, saved, ReadWish.of(file, saved, library)));
-            }
-        }
-        return batches;
+    private Optional<UnderWay> underWay(Path file) throws StoreException {
+        SavedBatch saved = BatchFile.read(file);
+        return saved.finishedAt().isPresent()
+                ? Optional.empty()
+                : Optional.of(new UnderWay(file, saved, ReadWish.of(file, saved, library)));
     }
 
     private Booking taken(UnderWay batch) throws StoreException {

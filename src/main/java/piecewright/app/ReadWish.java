@@ -16,6 +16,7 @@ import piecewright.plan.Booking;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
+import piecewright.store.BatchFile;
 import piecewright.store.BookingsJson;
 import piecewright.store.HouseFile;
 import piecewright.store.LearnedFile;
@@ -169,5 +170,11 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
         if (!learned.lot().isEmpty()) wish.put(LOT_LEARNED, learned.lot());
         if (!learned.house().isEmpty()) wish.put(HOUSE_LEARNED, learned.house());
         return new RequestTexts(request.style().key(), lotText, houseText, wish);
+    }
+
+    /** The files of lot and house that a kept batch was made from. */
+    static List<Path> filesOf(Path batch) throws StoreException {
+        RequestTexts texts = BatchFile.read(batch).request();
+        return List.of(file(batch, texts, LOT_FILE), file(batch, texts, HOUSE_FILE));
     }
 }

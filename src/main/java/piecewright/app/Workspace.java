@@ -1,21 +1,26 @@
 package piecewright.app;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import piecewright.app.files.Demo;
+import piecewright.app.files.EachFile;
+import piecewright.app.files.FolderFiles;
+import piecewright.app.files.SameFile;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
 import piecewright.store.AirLogCsv;
 import piecewright.store.AtomicFile;
+import piecewright.store.FolderLock;
 import piecewright.store.HouseFile;
-import piecewright.store.LearnedFile;
 import piecewright.store.LotFile;
 import piecewright.store.SavedWindow;
 import piecewright.store.StoreException;
@@ -30,16 +35,6 @@ import piecewright.store.WindowFile;
 public final class Workspace {
     private static final String DEMO = "demo";
     private static final String DEMO_BATCH = "pale-malt";
-    private static final List<String> DEMO_FILES = List.of(
-            "lots/two-row-barley.json",
-            "lots/water-sensitive-barley.json",
-            "lots/winter-wheat.json",
-            "lots/treated-seed.json",
-            "houses/cool-garage.json",
-            "houses/cool-garage-2027-03.csv",
-            "houses/warm-flat.json",
-            "houses/warm-flat-2027-10.csv");
-
     private final Path folder;
 
     private Workspace(Path folder) {
@@ -64,9 +59,14 @@ public final class Workspace {
     }
 
     /** The files in which batches are kept, in order of their names; the demo's last. */
-    public List<Path> batchFiles() throws StoreException {
-        List<Path> files = new ArrayList<>(jsonFiles(batches()));
-        files.addAll(jsonFiles(demoBatch().resolveSibling("")));
+    public List<Path> batchFiles() {
+        return batchFiles(new EachFile());
+    }
+
+    /** The same; a folder that cannot be listed is told of. */
+    public List<Path> batchFiles(EachFile told) {
+        List<Path> files = new ArrayList<>(FolderFiles.in(batches(), told));
+        files.addAll(FolderFiles.in(demoBatch().resolveSibling(""), told));
         return files;
     }
 
@@ -76,11 +76,17 @@ public final class Workspace {
     }
 
     /** Puts back what can no longer be read and has a good copy; a sentence for each. */
-    public List<String> mend() throws StoreException {
-        List<String> mended = new ArrayList<>(Mending.window(windowFile()));
-        for (Path batch : batchFiles()) mended.addAll(Mending.batch(batch));
+    public List<String> mend() {
+        EachFile each = new EachFile();
+        List<String> mended =
+                new ArrayList<>(each.read(windowFile(), Mending::window).orElse(List.of()));
+        for (Path batch : batchFiles(each)) {
+            mended.addAll(each.read(batch, Mending::batch).orElse(List.of()));
+        }
         for (String part : List.of("lots", "houses", "demo/lots", "demo/houses")) {
-            for (Path file : jsonFiles(folder.resolve(part))) mended.addAll(Mending.learned(file));
+            for (Path file : FolderFiles.in(folder.resolve(part), each)) {
+                mended.addAll(each.read(file, Mending::learned).orElse(List.of()));
+            }
         }
         return mended;
     }
@@ -142,16 +148,24 @@ public final class Workspace {
         }
     }
 
-    public Contents contents() throws StoreException {
-        List<String> refusals = new ArrayList<>();
+    public Contents contents() {
+        EachFile each = new EachFile();
         List<Kept<GrainLot>> lots = new ArrayList<>();
         List<Kept<House>> houses = new ArrayList<>();
         for (Origin origin : Origin.values()) {
             Path root = origin == Origin.OWN ? folder : folder.resolve(DEMO);
-            lots.addAll(read(root.resolve("lots"), origin, LotFile::read, refusals));
-            houses.addAll(read(root.resolve("houses"), origin, HouseFile::read, refusals));
+            lots.addAll(read(root.resolve("lots"), origin, LotFile::read, each));
+            houses.addAll(read(root.resolve("houses"), origin, HouseFile::read, each));
         }
-        return new Contents(lots, houses, refusals);
+        return new Contents(lots, houses, each.refusals());
+    }
+
+    private static <T> List<Kept<T>> read(Path folder, Origin origin, EachFile.Reader<T> reader, EachFile each) {
+        List<Kept<T>> kept = new ArrayList<>();
+        for (Path file : FolderFiles.in(folder, each)) {
+            each.read(file, reader).ifPresent(thing -> kept.add(new Kept<>(file, thing, origin)));
+        }
+        return kept;
     }
 
     /** Changes whenever a file of the workspace does. */
@@ -224,63 +238,52 @@ public final class Workspace {
     }
 
     public boolean hasDemo() {
-        return Files.isDirectory(folder.resolve(DEMO));
+        return demo().isThere();
     }
 
     /** Copies the demo's files into the folder. */
     public void addDemo() throws StoreException {
-        made(folder.resolve(DEMO).resolve("lots"));
-        made(folder.resolve(DEMO).resolve("houses"));
-        made(folder.resolve(DEMO).resolve("batches"));
-        for (String name : DEMO_FILES) AtomicFile.write(folder.resolve(DEMO).resolve(name), demoText(name));
-    }
-
-    /** Removes the demo's own files; whatever else somebody put beside them stays. */
-    public void removeDemo() throws StoreException {
-        try {
-            for (String name : DEMO_FILES) {
-                Files.deleteIfExists(folder.resolve(DEMO).resolve(name));
-                Files.deleteIfExists(LearnedFile.beside(folder.resolve(DEMO).resolve(name)));
-            }
-            removeDemoBatch();
-            for (String part : List.of("lots", "houses", "batches", "")) {
-                removeIfEmptied(folder.resolve(DEMO).resolve(part));
-            }
-        } catch (IOException failed) {
-            throw new StoreException(folder.resolve(DEMO), "cannot be removed; check its permissions", failed);
+        for (String part : List.of("lots", "houses", "batches"))
+            made(folder.resolve(DEMO).resolve(part));
+        try (FolderLock lock = FolderLock.of(demoBatch())) {
+            if (lock.holds()) demo().add();
         }
     }
 
-    /** The demo's piece with its journal and whatever else was written beside it. */
-    private void removeDemoBatch() throws IOException {
-        Path lain = demoBatch().resolveSibling("");
-        if (!Files.isDirectory(lain)) return;
-        try (Stream<Path> files = Files.list(lain)) {
-            for (Path file : files.toList()) {
-                if (file.getFileName().toString().startsWith(DEMO_BATCH + ".")) Files.delete(file);
-            }
+    /**
+     * Takes the demo away, its piece with it, and lays it aside for {@link #restoreDemo}. What a kept batch was made from
+     * stays, and so does whatever else somebody put beside it; where a batch cannot be read, every lot and house stays.
+     *
+     * @return the lots and houses that stay because they are used
+     */
+    public List<Path> removeDemo() throws StoreException {
+        if (!hasDemo()) return List.of();
+        EachFile each = new EachFile();
+        Set<Path> used = new HashSet<>();
+        for (Path batch : FolderFiles.in(batches(), each))
+            each.read(batch, ReadWish::filesOf).ifPresent(used::addAll);
+        boolean allKnown = each.refusals().isEmpty();
+        List<Path> stays = demo().lotsAndHouses().stream()
+                .filter(file -> !allKnown || used.stream().anyMatch(other -> SameFile.are(file, other)))
+                .toList();
+        try (FolderLock lock = FolderLock.of(folder.resolve("window.json"))) {
+            if (lock.holds()) demo().layAside(stays);
         }
+        return stays;
     }
 
-    /** A folder that holds nothing but locks and good copies goes with them. */
-    private static void removeIfEmptied(Path emptied) throws IOException {
-        if (!Files.isDirectory(emptied)) return;
-        try (Stream<Path> files = Files.list(emptied)) {
-            List<Path> left = files.toList();
-            if (!left.stream().allMatch(file -> file.getFileName().toString().startsWith("."))) return;
-            for (Path file : left) Files.delete(file);
-        }
-        Files.delete(emptied);
+    /** Puts back what {@link #removeDemo} took away last, as it was; what came in its place meanwhile stays. */
+    public void restoreDemo() throws StoreException {
+        demo().putBack();
     }
 
-    private static byte[] demoText(String name) throws StoreException {
-        Path named = Path.of("demo-data").resolve(name);
-        try (InputStream stream = Workspace.class.getResourceAsStream("/demo-data/" + name)) {
-            if (stream == null) throw new StoreException(named, "is missing from the program; install it again");
-            return stream.readAllBytes();
-        } catch (IOException failed) {
-            throw new StoreException(named, "cannot be read from the program; install it again", failed);
-        }
+    /** Whether there is something to put back. */
+    public boolean canRestoreDemo() {
+        return demo().isAside();
+    }
+
+    private Demo demo() {
+        return new Demo(folder.resolve(DEMO), folder.resolve(".removed-demo"), DEMO_BATCH);
     }
 
     private static void made(Path folder) throws StoreException {
@@ -288,33 +291,6 @@ public final class Workspace {
             Files.createDirectories(folder);
         } catch (IOException failed) {
             throw new StoreException(folder, "cannot be made; check permissions or name another folder", failed);
-        }
-    }
-
-    private interface Reader<T> {
-        T read(Path file) throws StoreException;
-    }
-
-    private static <T> List<Kept<T>> read(Path folder, Origin origin, Reader<T> reader, List<String> refusals)
-            throws StoreException {
-        List<Kept<T>> kept = new ArrayList<>();
-        for (Path file : jsonFiles(folder)) {
-            if (file.getFileName().toString().endsWith(".learned.json")) continue;
-            try {
-                kept.add(new Kept<>(file, reader.read(file), origin));
-            } catch (StoreException refused) {
-                refusals.add(String.valueOf(refused.getMessage()));
-            }
-        }
-        return kept;
-    }
-
-    private static List<Path> jsonFiles(Path folder) throws StoreException {
-        if (!Files.isDirectory(folder)) return List.of();
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(WorkspaceNames::isThing).sorted().toList();
-        } catch (IOException failed) {
-            throw new StoreException(folder, "cannot be listed; check its permissions", failed);
         }
     }
 }

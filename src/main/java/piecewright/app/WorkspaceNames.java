@@ -1,12 +1,11 @@
 package piecewright.app;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
+import piecewright.app.files.FolderFiles;
 import piecewright.store.StoreException;
 
 /**
@@ -23,15 +22,6 @@ public record WorkspaceNames(Path folder) {
         return !typed.isAbsolute()
                 && typed.getNameCount() == 1
                 && typed.toString().matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*");
-    }
-
-    /** Whether a file is a lot, house or batch, and not one that belongs to one. */
-    static boolean isThing(Path file) {
-        String name = String.valueOf(file.getFileName());
-        return name.endsWith(".json")
-                && !name.startsWith(".")
-                && !name.endsWith(".learned.json")
-                && !name.matches(".*\\.json\\..*");
     }
 
     /** The file of a batch that is kept. */
@@ -71,14 +61,8 @@ public record WorkspaceNames(Path folder) {
     }
 
     private static List<String> names(Path part) throws StoreException {
-        if (!Files.isDirectory(part)) return List.of();
-        try (Stream<Path> files = Files.list(part)) {
-            return files.filter(WorkspaceNames::isThing)
-                    .map(file -> file.getFileName().toString().replaceAll("\\.json$", ""))
-                    .sorted()
-                    .toList();
-        } catch (IOException failed) {
-            throw new StoreException(part, "cannot be listed; check its permissions", failed);
-        }
+        return FolderFiles.in(part).stream()
+                .map(file -> file.getFileName().toString().replaceAll("\\.json$", ""))
+                .toList();
     }
 }

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import piecewright.app.AllActs;
 import piecewright.app.Workspace;
+import piecewright.app.files.EachFile;
 import piecewright.store.AheadJson;
 import piecewright.store.StoreException;
 import piecewright.text.ActsAhead;
@@ -65,20 +66,23 @@ final class AgendaCommand implements Callable<Integer> {
             throw new OptionException("--days", days + " is not from 1 to " + MOST_DAYS);
         }
         AllActs all = new AllActs(styleOption.library(), surroundings.continuation());
-        List<Path> files = files();
+        EachFile each = new EachFile();
+        List<Path> files = files(each);
         ZoneId zone = AllActs.clock(files).orElse(ZoneOffset.UTC);
         Instant now = nowOption.now(surroundings, zone);
-        ActsAhead ahead = all.of(files, now, Duration.ofDays(days)).orElse(new ActsAhead(zone, List.of()));
+        ActsAhead ahead = all.of(files, now, Duration.ofDays(days), each);
         var out = surroundings.streams().out();
         out.print(json ? AheadJson.write(ahead) : ahead.page(unitOptions.displayUnits(surroundings.locale())));
-        return Ending.DONE;
+        return named.isEmpty() || ahead.unread().isEmpty() ? Ending.DONE : Ending.BAD_INPUT;
     }
 
-    private List<Path> files() throws StoreException {
+    private List<Path> files(EachFile each) throws StoreException {
         if (named.isEmpty())
-            return Workspace.open(workspaceOptions.folder(surroundings)).batchFiles();
+            return Workspace.open(workspaceOptions.folder(surroundings)).batchFiles(each);
         List<Path> files = new ArrayList<>();
-        for (Path one : named) files.add(workspaceOptions.batch(one, surroundings));
+        for (Path one : named) {
+            each.read(one, name -> workspaceOptions.batch(name, surroundings)).ifPresent(files::add);
+        }
         return files;
     }
 }

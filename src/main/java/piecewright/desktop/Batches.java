@@ -109,7 +109,7 @@ final class Batches {
                         .filter(file -> around.workspace().isDemo(file) == demo)
                         .toList();
                 Path calendar = batch.resolveSibling(ALL_PIECES);
-                return LiveCalendar.with(calendar, together, CalendarManner.usual(around.units()))
+                return LiveCalendar.withReadable(calendar, together, CalendarManner.usual(around.units()))
                         .write(now);
             }
         };

@@ -58,6 +58,7 @@ final class Desk {
     private final Batches batches;
     private final Shell shell;
     private final SimpleBooleanProperty demo = new SimpleBooleanProperty();
+    private final SimpleBooleanProperty demoGone = new SimpleBooleanProperty();
     private Rail.Place place = Rail.Place.PLAN;
 
     /** What surrounds a desk. */
@@ -88,8 +89,9 @@ final class Desk {
         this.batches = new Batches(around, rail.going(), looked());
         this.shell = new Shell(rail);
         rail.demoIs(demo);
+        rail.demoIsGone(demoGone);
         batches.read();
-        demo.set(workspace.hasDemo());
+        demoIs();
         boolean underWay = workspace.lacksDemoBatch() || !workspace.batchFiles().isEmpty();
         go(underWay ? Rail.Place.BATCH : Rail.Place.PLAN);
     }
@@ -237,7 +239,9 @@ final class Desk {
         return place;
     }
 
+    /** Puts the caret where somebody types; until there is such a place no button has it, least of all by chance. */
     void focus() {
+        shell.node().requestFocus();
         if (place == Rail.Place.BATCH) batches.focus();
         else planning.ifPresent(Planning::focus);
     }
@@ -318,7 +322,12 @@ final class Desk {
         houses.ifPresent(screen -> screen.model().reread());
         batches.read();
         offer();
+        demoIs();
+    }
+
+    private void demoIs() {
         demo.set(workspace.hasDemo());
+        demoGone.set(workspace.canRestoreDemo());
     }
 
     /** The sentence as it stands. */

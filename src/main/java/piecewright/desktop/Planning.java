@@ -31,7 +31,6 @@ import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.remedy.Remedy;
 import piecewright.store.SavedWindow.SavedWish;
-import piecewright.store.StoreException;
 import piecewright.style.MaltStyle;
 
 /** The screen of the sentence with its timeline and its sheet. */
@@ -103,15 +102,11 @@ final class Planning {
         return new WishViewModel.Answers() {
             @Override
             public Drafting.Answer answer(Wish wish) {
-                try {
-                    boolean alone = wish.company() == Wish.Company.ALONE;
-                    List<Path> others = alone ? List.of() : around.workspace().batchFiles();
-                    Drafting.Asked asked = new Drafting.Asked(
-                            wish.planWish(LocalDate.now(clock)), wish.malt().colourEbc(), others);
-                    return drafting.answer(asked, LocalDateTime.now(clock));
-                } catch (StoreException unreadable) {
-                    return new Drafting.Answer.Unreadable(String.valueOf(unreadable.getMessage()));
-                }
+                boolean alone = wish.company() == Wish.Company.ALONE;
+                List<Path> others = alone ? List.of() : around.workspace().batchFiles();
+                Drafting.Asked asked = new Drafting.Asked(
+                        wish.planWish(LocalDate.now(clock)), wish.malt().colourEbc(), others);
+                return drafting.answer(asked, LocalDateTime.now(clock));
             }
 
             @Override

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.Scene;
@@ -45,6 +46,9 @@ public final class Window {
     private Optional<Scene> scene = Optional.empty();
     private long seen;
 
+    /** The workspace as it was once the demo went; 0 when something was done since. */
+    private long removedDemo;
+
     public Window(Setting setting, Threads threads) throws StoreException {
         this.setting = setting;
         this.threads = threads;
@@ -79,6 +83,8 @@ public final class Window {
 
     /** What the rail asks for. */
     private final class Asks implements Desk.Asks {
+        private String stays = "";
+
         @Override
         public void go(Rail.Place place) {
             desk.go(place);
@@ -86,13 +92,25 @@ public final class Window {
 
         @Override
         public void removeDemo() {
-            telling(workspace::removeDemo);
+            stays = "";
+            telling(() -> {
+                List<Path> kept = workspace.removeDemo();
+                removedDemo = workspace.stamp();
+                stays = kept.isEmpty() ? "" : WindowWords.say("demo.kept", names(kept));
+            });
+            if (!stays.isEmpty()) desk.tell(stays);
+            look();
+        }
+
+        @Override
+        public void restoreDemo() {
+            telling(workspace::restoreDemo);
             look();
         }
 
         @Override
         public void undo() {
-            desk.undo();
+            Window.this.undo();
         }
 
         @Override
@@ -121,6 +139,7 @@ public final class Window {
 
         @Override
         public void changed() {
+            removedDemo = 0;
             remember();
         }
 
@@ -130,6 +149,24 @@ public final class Window {
             layDemo();
             look();
         }
+    }
+
+    /** Takes back what was done last, and that is the demo's removal when nothing was written since. */
+    private void undo() {
+        boolean demoWentLast = removedDemo != 0 && removedDemo == workspace.stamp();
+        removedDemo = 0;
+        if (!demoWentLast) {
+            desk.undo();
+            return;
+        }
+        telling(workspace::restoreDemo);
+        look();
+    }
+
+    private static String names(List<Path> files) {
+        return files.stream()
+                .map(file -> String.valueOf(file.getFileName()).replaceAll("\\.json$", ""))
+                .collect(Collectors.joining(", "));
     }
 
     private interface Task {
@@ -194,7 +231,7 @@ public final class Window {
         KeyCombination undo = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
         KeyCombination redo =
                 new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-        shown.getAccelerators().put(undo, () -> desk.undo());
+        shown.getAccelerators().put(undo, this::undo);
         shown.getAccelerators().put(redo, () -> desk.redo());
         shown.setOnDragOver(this::draggedOver);
         shown.setOnDragDropped(this::dropped);
@@ -232,10 +269,12 @@ public final class Window {
             threads.ui().execute(() -> {
                 if (stamp == seen) return;
                 seen = stamp;
-                telling(() -> {
+                try {
                     if (desk.outgrown()) rebuild();
                     else desk.read();
-                });
+                } catch (StoreException failed) {
+                    desk.tell(String.valueOf(failed.getMessage()));
+                }
             });
         });
     }

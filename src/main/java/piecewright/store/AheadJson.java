@@ -22,6 +22,10 @@ public final class AheadJson {
             node.put("minutes", act.work().toMinutes());
             act.staysUntil().ifPresent(until -> node.put("stayUntil", PlanJson.moment(until, ahead.zone())));
         }
+        if (!ahead.unread().isEmpty()) {
+            var unread = root.putArray("unread");
+            ahead.unread().forEach(unread::add);
+        }
         return JsonText.write(root);
     }
 }

@@ -13,11 +13,16 @@ import piecewright.plan.Act;
 import piecewright.plan.Check;
 import piecewright.text.Columns.Side;
 
-/** What is to do in several batches, as one list in time order. */
-public record ActsAhead(ZoneId zone, List<Ahead> acts) {
+/**
+ * What is to do in several batches, as one list in time order.
+ *
+ * @param unread a sentence for each batch of which nothing can be said
+ */
+public record ActsAhead(ZoneId zone, List<Ahead> acts, List<String> unread) {
     public ActsAhead {
         Objects.requireNonNull(zone);
         acts = List.copyOf(acts);
+        unread = List.copyOf(unread);
     }
 
     /** One thing to do. */
@@ -91,7 +96,15 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts) {
 
     /** A page with a table for each day; lines end with LF. */
     public String page(DisplayUnits units) {
-        if (acts.isEmpty()) return Phrases.say("ahead.nothing") + "\n";
+        String acts = this.acts.isEmpty() ? Phrases.say("ahead.nothing") + "\n" : table(units);
+        if (unread.isEmpty()) return acts;
+        StringBuilder page = new StringBuilder(acts).append('\n');
+        page.append(Paragraph.of("", Phrases.say("ahead.unread")));
+        unread.forEach(sentence -> page.append(Paragraph.of("  ", sentence)));
+        return page.toString();
+    }
+
+    private String table(DisplayUnits units) {
         MomentFormat moments = new MomentFormat(zone, units.locale());
         Columns table = new Columns(List.of(
                 ActPages.column("start", Side.LEFT),

@@ -44,9 +44,26 @@ class FirstRunWindowTest {
             screen.until(() -> screen.scene().lookup("#empty-demo") != null);
             assertTrue(Files.notExists(folder.resolve("ours").resolve("demo")));
             screen.picture("empty");
+            screen.focus("demo-restore");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> text(screen, "batch-title").contains("Pale malt"));
+            assertTrue(Files.exists(folder.resolve("ours/demo/batches/pale-malt.json.journal.jsonl")));
+            screen.focus("demo-remove");
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> screen.scene().lookup("#empty-demo") != null);
             screen.focus("empty-demo");
             screen.press(KeyCode.SPACE);
             screen.until(() -> text(screen, "batch-title").contains("Pale malt"));
+        }
+    }
+
+    /** While the piece is still being laid out no button has the focus, so that a key pressed early removes nothing. */
+    @Test
+    void theFirstKeyRemovesNothing() {
+        try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
+            screen.press(KeyCode.SPACE);
+            screen.until(() -> text(screen, "batch-title").contains("Pale malt"));
+            assertTrue(Files.exists(folder.resolve("ours/demo/lots/two-row-barley.json")));
         }
     }
 

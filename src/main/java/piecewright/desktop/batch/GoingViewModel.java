@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import piecewright.app.AllActs;
 import piecewright.app.BatchAtHand;
 import piecewright.app.Workspace;
+import piecewright.app.files.EachFile;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.plan.Act;
 import piecewright.replan.Finished;
@@ -110,25 +111,24 @@ public final class GoingViewModel {
     private Going found(Instant now) {
         List<Piece> pieces = new ArrayList<>();
         List<Soon> soon = new ArrayList<>();
-        List<String> refusals = new ArrayList<>();
-        List<Path> files = List.of();
-        try {
-            files = workspace.batchFiles();
-        } catch (StoreException unreadable) {
-            refusals.add(String.valueOf(unreadable.getMessage()));
-        }
-        for (Path file : files) {
-            try {
-                BatchAtHand batch = opener.open(file);
-                Optional<Where> where = batch.where(now);
-                if (where.isPresent()) pieces.add(piece(file, batch, where.get()));
-                if (where.isPresent()) soon.addAll(soon(file, batch, where.get()));
-            } catch (StoreException unreadable) {
-                refusals.add(String.valueOf(unreadable.getMessage()));
-            }
+        EachFile each = new EachFile();
+        for (Path file : workspace.batchFiles(each)) {
+            each.read(file, one -> one(one, now)).ifPresent(found -> {
+                pieces.add(found.piece());
+                soon.addAll(found.soon());
+            });
         }
         soon.sort(Comparator.comparing(Soon::at));
-        return new Going(pieces, soon, refusals);
+        workspace.contents().refusals().forEach(each::leaveOut);
+        return new Going(pieces, soon, each.refusals());
+    }
+
+    private record One(Piece piece, List<Soon> soon) {}
+
+    private One one(Path file, Instant now) throws StoreException {
+        BatchAtHand batch = opener.open(file);
+        Where where = batch.where(now).orElseThrow(batch::noKit);
+        return new One(piece(file, batch, where), soon(file, batch, where));
     }
 
     private Piece piece(Path file, BatchAtHand batch, Where where) {

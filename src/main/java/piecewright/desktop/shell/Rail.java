@@ -26,6 +26,7 @@ public final class Rail {
     private final VBox going = new VBox();
     private final ScrollPane goingScroll = new ScrollPane(going);
     private final HBox demo = new HBox(8);
+    private final HBox demoGone = new HBox(8);
     private final Label note = new Label();
     private final Map<Place, ToggleButton> ways = new EnumMap<>(Place.class);
 
@@ -44,6 +45,9 @@ public final class Rail {
         void go(Place place);
 
         void removeDemo();
+
+        /** Puts back what {@link #removeDemo} took away. */
+        void restoreDemo();
 
         /** Takes back what was done last on the screen that is shown. */
         void undo();
@@ -73,7 +77,7 @@ public final class Rail {
         note.setVisible(false);
         note.managedProperty().bind(note.visibleProperty());
         demo(wishes);
-        root.getChildren().addAll(brand, goingScroll, note, demo, ways(wishes), looks(wishes));
+        root.getChildren().addAll(brand, goingScroll, note, demo, demoGone, ways(wishes), looks(wishes));
         root.getStyleClass().add("rail");
         root.setId("rail");
         goingScroll.getStyleClass().add("going-scroll");
@@ -93,6 +97,12 @@ public final class Rail {
         return going;
     }
 
+    /** Follows whether there is a demo to put back. */
+    public void demoIsGone(ObservableBooleanValue gone) {
+        demoGone.visibleProperty().bind(gone);
+        demoGone.managedProperty().bind(gone);
+    }
+
     /** Follows whether there is a demo to remove. */
     public void demoIs(ObservableBooleanValue there) {
         demo.visibleProperty().bind(there);
@@ -110,14 +120,18 @@ public final class Rail {
     }
 
     private void demo(Wishes wishes) {
-        Label word = new Label(WindowWords.say("demo.strip"));
+        strip(demo, "demo.strip", button("demo.remove", "demo-remove", wishes::removeDemo));
+        strip(demoGone, "demo.gone", button("demo.restore", "demo-restore", wishes::restoreDemo));
+    }
+
+    private static void strip(HBox strip, String key, Node button) {
+        Label word = new Label(WindowWords.say(key));
         word.setWrapText(true);
         word.setMinHeight(Region.USE_PREF_SIZE);
-        demo.setMinHeight(Region.USE_PREF_SIZE);
+        strip.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(word, Priority.ALWAYS);
-        Button remove = button("demo.remove", "demo-remove", wishes::removeDemo);
-        demo.getChildren().addAll(word, remove);
-        demo.getStyleClass().add("demo-strip");
+        strip.getChildren().addAll(word, button);
+        strip.getStyleClass().add("demo-strip");
     }
 
     private Node ways(Wishes wishes) {
