@@ -1,9 +1,14 @@
 package piecewright.app;
 
 import java.nio.file.Path;
+import java.util.List;
+import piecewright.store.Links;
 
 /** The files that lie beside a batch or a calendar, by what they are called. */
 final class Beside {
+    /** Endings of what lies beside a batch. */
+    static final List<String> OF_A_BATCH = List.of(".journal.jsonl", ".ledger.json", ".published.json", ".live.json");
+
     private Beside() {}
 
     /** What was exported of a batch: beside the batch, or beside the calendar when the batch is not kept. */
@@ -35,6 +40,7 @@ final class Beside {
     }
 
     private static Path named(Path file, String ending) {
-        return file.resolveSibling(file.getFileName() + ending);
+        Path whole = Links.end(file);
+        return whole.resolveSibling(whole.getFileName() + ending);
     }
 }

@@ -20,7 +20,7 @@ import piecewright.publish.Decision;
 import piecewright.publish.Decision.Choice;
 import piecewright.publish.Patience;
 import piecewright.publish.PublishResult;
-import piecewright.store.AtomicFile;
+import piecewright.store.GoodCopy;
 import piecewright.store.LedgerFile;
 import piecewright.store.PublishedFile;
 import piecewright.store.StoreException;
@@ -136,7 +136,7 @@ public final class CollectionCalendar {
 
     private static void note(Path batch, PublishedCopies copies) throws StoreException {
         Path file = Beside.published(batch);
-        if (copies.copies().isEmpty()) AtomicFile.remove(file);
+        if (copies.copies().isEmpty()) GoodCopy.remove(file);
         else PublishedFile.write(file, copies);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import piecewright.store.AgendaReader;
 import piecewright.store.AtomicFile;
 import piecewright.store.BatchFile;
 import piecewright.store.FolderLock;
+import piecewright.store.JournalFile;
 import piecewright.store.LedgerFile;
 import piecewright.store.PlanJson;
 import piecewright.store.SavedBatch;
@@ -92,6 +94,35 @@ public final class Keeping {
         return new Keeping(targets, ledger, saved);
     }
 
+    /**
+     * The same for a plan that does not go on from what was done: refused over a batch under way, whose journal and
+     * calendars tell of the plan it has.
+     *
+     * @param now a batch whose first act lies before then is under way
+     */
+    public static Keeping openFresh(Targets targets, ReadWish wish, Supplier<UUID> newId, Instant now)
+            throws StoreException, NotWrittenException {
+        Keeping keeping = open(targets, wish, newId);
+        if (keeping.seen.isPresent()) mustNotBeUnderWay(targets.batch().orElseThrow(), keeping.seen.get(), now);
+        return keeping;
+    }
+
+    private static void mustNotBeUnderWay(Path file, SavedBatch kept, Instant now) throws StoreException {
+        Path journal = JournalFile.beside(file);
+        int entries = JournalFile.read(journal, kept.id()).journal().entries().size();
+        Instant start = AgendaReader.read(file, kept.planJson()).acts().stream()
+                .map(Act::startsAt)
+                .min(Comparator.naturalOrder())
+                .orElse(now);
+        if (entries == 0 && start.isAfter(now)) return;
+        String said = entries == 0 ? "began already" : "is under way, with " + entries + " entries in its journal";
+        throw new StoreException(
+                file,
+                "holds a batch that " + said
+                        + ". Its plan, its journal and its calendars were left as they are. Keep this"
+                        + " plan under another name, or plan the rest of that batch with replan");
+    }
+
     private static void mustHavePlaces(Targets targets) throws NotWrittenException {
         try {
             if (targets.batch().isPresent())
@@ -121,6 +152,11 @@ public final class Keeping {
             throw new StoreException(file, "holds a batch that is finished; name another file for this one");
         }
         return Optional.of(before);
+    }
+
+    /** Whether a plan that was kept there before gives way. */
+    public boolean replaces() {
+        return seen.isPresent();
     }
 
     /** What {@link #keep} would tell the calendars. */

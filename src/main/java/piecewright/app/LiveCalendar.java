@@ -15,8 +15,9 @@ import piecewright.calendar.CalendarChanges;
 import piecewright.plan.Agenda;
 import piecewright.publish.CalendarFile;
 import piecewright.publish.CalendarFile.Purpose;
-import piecewright.store.AtomicFile;
 import piecewright.store.FolderLock;
+import piecewright.store.GoodCopy;
+import piecewright.store.Links;
 import piecewright.store.LiveFile;
 import piecewright.store.LiveList;
 import piecewright.store.StoreException;
@@ -212,10 +213,10 @@ public final class LiveCalendar {
     }
 
     private static Path whole(Path file) {
-        return file.toAbsolutePath().normalize();
+        return Links.end(file).toAbsolutePath().normalize();
     }
 
     private static void remove(Path file) throws StoreException {
-        AtomicFile.remove(file);
+        GoodCopy.remove(file);
     }
 }

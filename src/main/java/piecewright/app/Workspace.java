@@ -35,6 +35,9 @@ import piecewright.store.WindowFile;
 public final class Workspace {
     private static final String DEMO = "demo";
     private static final String DEMO_BATCH = "pale-malt";
+    private static final List<String> PARTS =
+            List.of("", "lots", "houses", "batches", "demo/lots", "demo/houses", "demo/batches");
+
     private final Path folder;
 
     private Workspace(Path folder) {
@@ -46,6 +49,7 @@ public final class Workspace {
         Workspace workspace = new Workspace(folder);
         boolean fresh = !Files.exists(folder);
         for (String part : List.of("lots", "houses", "batches")) made(folder.resolve(part));
+        for (String part : PARTS) FolderLock.sweep(folder.resolve(part));
         if (fresh) workspace.addDemo();
         return workspace;
     }
@@ -171,7 +175,7 @@ public final class Workspace {
     /** Changes whenever a file of the workspace does. */
     public long stamp() {
         long stamp = 17;
-        for (String part : List.of("lots", "houses", "batches", "demo/lots", "demo/houses", "demo/batches")) {
+        for (String part : PARTS) {
             Path looked = folder.resolve(part);
             if (!Files.isDirectory(looked)) continue;
             try (Stream<Path> files = Files.list(looked)) {
@@ -214,7 +218,7 @@ public final class Workspace {
         if (!lot) HouseFile.parse(file, text);
         Path target = folder.resolve(lot ? "lots" : "houses").resolve(name);
         if (Files.exists(target)) throw new StoreException(target, "is there already; rename the file you drop");
-        AtomicFile.write(target, text);
+        AtomicFile.writeOwn(target, text);
         return target;
     }
 
@@ -223,7 +227,7 @@ public final class Workspace {
         AirLogCsv.read(file, ZoneOffset.UTC);
         Path target = folder.resolve("houses").resolve(name);
         if (Files.exists(target)) throw new StoreException(target, "is there already; rename the file you drop");
-        AtomicFile.write(target, TextFile.read(file, TextFile.LARGE_BYTES));
+        AtomicFile.writeOwn(target, TextFile.read(file, TextFile.LARGE_BYTES));
         return target;
     }
 
@@ -287,10 +291,6 @@ public final class Workspace {
     }
 
     private static void made(Path folder) throws StoreException {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException failed) {
-            throw new StoreException(folder, "cannot be made; check permissions or name another folder", failed);
-        }
+        if (!Files.exists(folder)) AtomicFile.makeOwnFolder(folder);
     }
 }

@@ -1,5 +1,6 @@
 package piecewright.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -77,8 +78,12 @@ final class AgendaCommand implements Callable<Integer> {
     }
 
     private List<Path> files(EachFile each) throws StoreException {
-        if (named.isEmpty())
-            return Workspace.open(workspaceOptions.folder(surroundings)).batchFiles(each);
+        if (named.isEmpty()) {
+            Workspace workspace = Workspace.open(workspaceOptions.folder(surroundings));
+            PrintWriter err = surroundings.streams().err();
+            workspace.mend().forEach(sentence -> err.println("piecewright: " + sentence));
+            return workspace.batchFiles(each);
+        }
         List<Path> files = new ArrayList<>();
         for (Path one : named) {
             each.read(one, name -> workspaceOptions.batch(name, surroundings)).ifPresent(files::add);

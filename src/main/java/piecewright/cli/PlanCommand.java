@@ -139,7 +139,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private Opened open(Keeping.Targets targets, Printing.Targets papers, ReadWish wish)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(targets, wish, surroundings.newId());
+        Keeping keeping = Keeping.openFresh(
+                targets, wish, surroundings.newId(), surroundings.clock().instant());
         return new Opened(targets, keeping, papers, Printing.open(papers));
     }
 
@@ -163,7 +164,7 @@ final class PlanCommand implements Callable<Integer> {
             Papers papers = Papers.of(wish.request(), plan, surroundings.clock().instant());
             opened.printing().print(new PlanPapers(manner.units()), papers);
         }
-        return filesWritten(opened.targets(), kept, page) + PaperOptions.written(opened.papers());
+        return filesWritten(opened, kept, page) + PaperOptions.written(opened.papers());
     }
 
     private static String several(List<String> pages) {
@@ -193,12 +194,16 @@ final class PlanCommand implements Callable<Integer> {
         return Ending.NOT_POSSIBLE;
     }
 
-    private static String filesWritten(Keeping.Targets targets, Keeping.Kept kept, CalendarPage page) {
+    private static String filesWritten(Opened opened, Keeping.Kept kept, CalendarPage page) {
         StringBuilder lines = new StringBuilder();
         kept.calendar().ifPresent(update -> lines.append('\n').append(page.written(update)));
         kept.live().ifPresent(update -> lines.append('\n').append(page.written(update)));
-        targets.batch()
-                .ifPresent(file -> lines.append("\nBatch kept in ").append(file).append('\n'));
+        String how = opened.keeping().replaces() ? "keeping.replaced" : "keeping.kept";
+        opened.targets()
+                .batch()
+                .ifPresent(file -> lines.append('\n')
+                        .append(Phrases.say(how, file.toString()))
+                        .append('\n'));
         return lines.toString();
     }
 

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.app.Mending;
 import piecewright.app.WorkspaceNames;
+import piecewright.store.Links;
 import piecewright.store.StoreException;
 
 /** Which workspace names belong to. What can no longer be read there is put back from its copy, and told. */
@@ -26,8 +27,9 @@ final class WorkspaceOptions {
     Path batch(Path typed, Surroundings surroundings) throws StoreException {
         Path file = names(surroundings).batch(typed);
         PrintWriter err = surroundings.streams().err();
+        for (String sentence : Mending.throughLink(file)) err.println("piecewright: " + sentence);
         for (String sentence : Mending.batch(file)) err.println("piecewright: " + sentence);
-        return file;
+        return Links.end(file);
     }
 
     /** The file a batch is to be kept in. */

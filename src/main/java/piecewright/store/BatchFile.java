@@ -11,9 +11,10 @@ import java.util.UUID;
 import piecewright.text.Quoted;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Keeps a batch in a JSON file, format 2; written whole or not at all, with a copy beside it. */
+/** Keeps a batch in a JSON file, format 3; written whole or not at all, with a copy beside it. */
 public final class BatchFile {
-    private static final Migration MIGRATION = new Migration(List.of(BatchFile::gatherLotAndHouse));
+    private static final Migration MIGRATION =
+            new Migration(List.of(BatchFile::gatherLotAndHouse, document -> {})); // format 2 had no checksum
 
     private BatchFile() {}
 
@@ -32,6 +33,7 @@ public final class BatchFile {
         new TreeMap<>(batch.calendarUids()).forEach((act, uid) -> uids.put(act, uid.toString()));
         if (batch.knownEntry() > 0) root.put("knownEntry", batch.knownEntry());
         batch.finishedAt().ifPresent(at -> root.put("finishedAt", at.toString()));
+        Checksum.seal(file, root);
         GoodCopy.write(file, JsonText.write(root));
     }
 
@@ -70,7 +72,8 @@ public final class BatchFile {
                 "plan",
                 "calendarUids",
                 "knownEntry",
-                "finishedAt");
+                "finishedAt",
+                Checksum.KEY);
         UUID id = uuid(root, "batch");
         JsonBlock uids = root.block("calendarUids");
         Map<String, UUID> calendarUids = new HashMap<>();

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -46,7 +47,7 @@ public final class FolderLock implements AutoCloseable {
         FolderLock lock = new FolderLock();
         try {
             for (Path folder : folders) lock.take(folder, patience.toMillis() / PAUSE_MILLIS);
-            for (Path file : files) removeUnfinished(file);
+            folders.forEach(Unfinished::sweep);
             return lock;
         } catch (StoreException failed) {
             lock.close();
@@ -54,18 +55,18 @@ public final class FolderLock implements AutoCloseable {
         }
     }
 
-    /** What earlier writers of these files left when they were killed; nobody else writes them now. */
-    private static void removeUnfinished(Path file) {
-        try {
-            AtomicFile.removeUnfinished(file);
-            AtomicFile.removeUnfinished(GoodCopy.of(file));
-        } catch (IOException leftLying) {
-            // it takes some room and harms nothing
+    /** Removes what a program that was killed left in this folder, if nobody is writing there now. */
+    public static void sweep(Path folder) {
+        if (Unfinished.left(folder).isEmpty()) return;
+        try (FolderLock lock = of(List.of(folder.resolve(NAME + ".swept")), Duration.ZERO)) {
+            if (lock.holds()) return; // whoever takes the lock sweeps
+        } catch (StoreException later) {
+            // whoever writes there next sweeps
         }
     }
 
     private static Path folder(Path file) throws StoreException {
-        Path parent = file.toAbsolutePath().normalize().getParent();
+        Path parent = Links.end(file).toAbsolutePath().normalize().getParent();
         try {
             return parent == null ? file : parent.toRealPath();
         } catch (IOException gone) {
@@ -89,7 +90,8 @@ public final class FolderLock implements AutoCloseable {
 
     private static FileChannel open(Path folder) throws StoreException {
         try {
-            return FileChannel.open(folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            Set<StandardOpenOption> options = Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            return FileChannel.open(folder.resolve(NAME), options, Modes.ownFile(folder));
         } catch (IOException failed) {
             if (Files.isWritable(folder)) throw WriteFailure.of(folder, "cannot be written to", 0, failed);
             throw new StoreException(

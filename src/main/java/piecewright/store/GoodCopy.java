@@ -16,14 +16,53 @@ public final class GoodCopy {
 
     /** Where the copy of a file lies. */
     static Path of(Path file) {
-        return file.resolveSibling("." + file.getFileName() + ".copy");
+        Path whole = Links.end(file);
+        return whole.resolveSibling("." + whole.getFileName() + ".copy");
     }
 
     /** Replaces or makes the file and its copy; fails with the old ones in place, or the copy alone ahead. */
     static void write(Path file, String text) throws StoreException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        AtomicFile.write(of(file), bytes);
-        AtomicFile.write(file, bytes);
+        AtomicFile.mustHaveAPlace(file);
+        writeCopy(file, bytes);
+        AtomicFile.writeOwn(file, bytes);
+        giveOneTime(file);
+    }
+
+    /** The file gets the time of its copy, to the tick: from then on a file of another time was saved by somebody. */
+    private static void giveOneTime(Path file) {
+        try {
+            Files.setLastModifiedTime(Links.end(file), Files.getLastModifiedTime(of(file)));
+        } catch (IOException keepsItsOwn) {
+            // then a change counts as somebody's, and is told of
+        }
+    }
+
+    /** Whether nobody saved the file since it was kept; a disk that forgets a bit does not touch its time. */
+    static boolean isOfOneTime(Path file) {
+        try {
+            return Files.getLastModifiedTime(file).equals(Files.getLastModifiedTime(of(file)));
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+
+    /** Replaces or makes the copy alone; it is read by whoever may read the file. */
+    static void writeCopy(Path file, byte[] bytes) throws StoreException {
+        Path copy = of(file);
+        AtomicFile.writeOwn(copy, bytes);
+        try {
+            var mode = Modes.of(Links.end(file));
+            if (mode.isPresent()) Modes.give(copy, mode.get());
+        } catch (IOException failed) {
+            throw WriteFailure.of(copy, "cannot be kept as private as its file", bytes.length, failed);
+        }
+    }
+
+    /** Removes the file and its copy. */
+    public static void remove(Path file) throws StoreException {
+        AtomicFile.remove(file);
+        AtomicFile.remove(of(file));
     }
 
     /** Says whether a file can be read by trying. */
@@ -51,12 +90,19 @@ public final class GoodCopy {
         return Optional.of(replaced(file, TextFile.bytes(copy, TextFile.LARGE_BYTES)));
     }
 
+    /** Keeps the copy under another name before it is written anew, because its file says something else. */
+    static void layAside(Path file) throws StoreException {
+        Path earlier = free(file, ".earlier");
+        try {
+            Files.move(of(file), earlier);
+        } catch (IOException failed) {
+            throw WriteFailure.of(earlier, "cannot be kept", 0, failed);
+        }
+    }
+
     /** Puts these bytes in place of a damaged file and keeps what lay there under another name. */
     static Mended replaced(Path file, byte[] bytes) throws StoreException {
-        Path aside = file.resolveSibling(file.getFileName() + ".damaged");
-        for (int number = 2; Files.exists(aside); number++) {
-            aside = file.resolveSibling(file.getFileName() + ".damaged-" + number);
-        }
+        Path aside = free(file, ".damaged");
         try {
             Files.copy(file, aside);
             AtomicFile.write(file, bytes);
@@ -64,6 +110,15 @@ public final class GoodCopy {
         } catch (IOException failed) {
             throw WriteFailure.of(file, "is damaged and cannot be put back from its copy", bytes.length, failed);
         }
+    }
+
+    /** A name beside the file that nothing has yet. */
+    static Path free(Path file, String ending) {
+        Path free = file.resolveSibling(file.getFileName() + ending);
+        for (int number = 2; Files.exists(free); number++) {
+            free = file.resolveSibling(file.getFileName() + ending + "-" + number);
+        }
+        return free;
     }
 
     /** Whether a reader takes the file. */

@@ -11,8 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import piecewright.journal.Entry;
@@ -32,15 +31,24 @@ public final class JournalFile {
     /** A line that cannot be read: its number in the file, 1 for the first, and what is wrong with it. */
     public record DamagedLine(int line, String why) {}
 
-    /** Entries that could be read, and the lines that could not. */
-    public record Content(Journal journal, List<DamagedLine> damaged) {
+    /**
+     * Entries that could be read, and the lines that could not.
+     *
+     * @param headed whether the file names its batch
+     * @param lostAfter numbers of the last entries before damaged lines, 0 for none before it
+     */
+    public record Content(Journal journal, List<DamagedLine> damaged, boolean headed, List<Integer> lostAfter) {
         public Content {
             damaged = List.copyOf(damaged);
+            lostAfter = List.copyOf(lostAfter);
         }
 
-        /** Whether there is nothing in the file yet, or only the start of its first line. */
-        boolean unheaded() {
-            return journal.entries().isEmpty() && damaged.stream().allMatch(line -> line.line() == 1);
+        static Content nothing() {
+            return new Content(Journal.empty(), List.of(), false, List.of());
+        }
+
+        Content with(List<Entry> entries) {
+            return new Content(new Journal(entries), damaged, true, lostAfter);
         }
 
         /** The number the next entry gets: none that a damaged line may carry. */
@@ -51,12 +59,13 @@ public final class JournalFile {
 
     /** The journal beside the file of a batch. */
     public static Path beside(Path batchFile) {
-        return batchFile.resolveSibling(batchFile.getFileName() + ".journal.jsonl");
+        Path whole = Links.end(batchFile);
+        return whole.resolveSibling(whole.getFileName() + ".journal.jsonl");
     }
 
     /** The journal in this file, at most 20 MB; an empty one when there is no such file. */
     public static Content read(Path file, UUID batch) throws StoreException {
-        if (!Files.exists(file)) return new Content(Journal.empty(), List.of());
+        if (!Files.exists(file)) return Content.nothing();
         return new JournalLines(file, batch).read(TextFile.bytes(file, TextFile.LARGE_BYTES));
     }
 
@@ -65,16 +74,17 @@ public final class JournalFile {
         AtomicFile.mustHaveAPlace(file);
         try (FolderLock lock = FolderLock.of(file)) {
             mended(file, batch, lock);
+            boolean edited = !edited(file, batch).isEmpty();
             Content before = read(file, batch);
             Content after = appended(file, batch, before, drafts.apply(before.journal()));
-            keepCopy(file);
+            keepCopy(file, edited);
             return after;
         }
     }
 
     private static Content appended(Path file, UUID batch, Content before, List<Draft> drafts) throws StoreException {
         StringBuilder lines = new StringBuilder();
-        if (isNew(file) || before.damaged().size() == 1 && before.unheaded()) lines.append(head(batch));
+        if (!before.headed()) lines.append(head(batch));
         List<Entry> entries = new ArrayList<>(before.journal().entries());
         int number = before.nextNumber();
         for (Draft draft : drafts) {
@@ -82,64 +92,54 @@ public final class JournalFile {
             lines.append(line(entry));
             entries.add(entry);
         }
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+        Set<StandardOpenOption> options =
+                Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        try (FileChannel channel = FileChannel.open(file, options, Modes.ownFile(file))) {
             String start = channel.size() > 0 && endsInside(channel) ? "\n" : "";
             write(channel, start + lines);
-            return new Content(new Journal(entries), before.damaged());
+            return before.with(entries);
         } catch (IOException failed) {
             throw WriteFailure.of(file, "cannot be added to", lines.length(), failed);
         }
     }
 
-    private static boolean isNew(Path file) throws StoreException {
-        return !Files.exists(file) || TextFile.bytes(file, TextFile.LARGE_BYTES).length == 0;
-    }
-
     /** The entries count already: a copy that cannot be written now is written with the next ones. */
-    private static void keepCopy(Path file) {
+    private static void keepCopy(Path file, boolean edited) {
         try {
-            AtomicFile.write(GoodCopy.of(file), TextFile.bytes(file, TextFile.LARGE_BYTES));
+            if (edited) GoodCopy.layAside(file);
+            GoodCopy.writeCopy(file, TextFile.bytes(file, TextFile.LARGE_BYTES));
         } catch (StoreException noRoom) {
             // the journal itself is whole
         }
     }
 
-    /** Puts back entries that only the copy still has, with those only the file has; empty when nothing is missing. */
+    /**
+     * Puts back entries that only the copy still has where lines are damaged; empty when there are none. What is gone
+     * without damage was taken out by somebody and stays out, see {@link #edited}.
+     */
     public static Optional<Mended> mend(Path file, UUID batch) throws StoreException {
-        if (!Files.exists(file) || !lacks(file, batch)) return Optional.empty();
+        if (JournalCopy.of(file, batch).lost().isEmpty()) return Optional.empty();
         try (FolderLock lock = FolderLock.of(file)) {
             return mended(file, batch, lock);
         }
     }
 
     private static Optional<Mended> mended(Path file, UUID batch, FolderLock lock) throws StoreException {
-        if (!lock.holds() || !Files.exists(file) || !lacks(file, batch)) return Optional.empty();
-        SortedMap<Integer, Entry> all = new TreeMap<>(entries(GoodCopy.of(file), batch));
-        all.putAll(entries(file, batch));
+        JournalCopy copy = JournalCopy.of(file, batch);
+        if (!lock.holds() || copy.lost().isEmpty()) return Optional.empty();
         StringBuilder lines = new StringBuilder(head(batch));
-        all.values().forEach(entry -> lines.append(line(entry)));
+        copy.whole().forEach(entry -> lines.append(line(entry)));
         return Optional.of(GoodCopy.replaced(file, lines.toString().getBytes(StandardCharsets.UTF_8)));
     }
 
-    /** Whether the copy holds entries that cannot be read in the file. */
-    private static boolean lacks(Path file, UUID batch) throws StoreException {
-        if (!Files.exists(GoodCopy.of(file))) return false;
-        return !entries(file, batch)
-                .keySet()
-                .containsAll(entries(GoodCopy.of(file), batch).keySet());
+    /** Numbers of entries that are gone or read otherwise than they were kept, though nothing is damaged. */
+    public static List<Integer> edited(Path file, UUID batch) throws StoreException {
+        return JournalCopy.of(file, batch).edited();
     }
 
-    private static SortedMap<Integer, Entry> entries(Path file, UUID batch) throws StoreException {
-        SortedMap<Integer, Entry> entries = new TreeMap<>();
-        byte[] bytes = TextFile.bytes(file, TextFile.LARGE_BYTES);
-        try {
-            for (Entry entry :
-                    new JournalLines(file, batch).read(bytes).journal().entries()) entries.put(entry.number(), entry);
-        } catch (StoreException unreadable) {
-            return new TreeMap<>();
-        }
-        return entries;
+    /** Where what was kept lies, as long as nothing more is written down. */
+    public static Path copy(Path file) {
+        return GoodCopy.of(file);
     }
 
     /** An entry that has no number yet. */

@@ -17,11 +17,13 @@ import piecewright.store.JournalFile.DamagedLine;
 /** Reads the lines of one journal file; a line that cannot be read is told of and passed over. Scratch of one reading. */
 final class JournalLines {
     private static final String NO_TEXT = "not UTF-8 text";
+    private static final String NO_HEAD = "it does not name the batch";
 
     private final Path file;
     private final UUID batch;
     private final List<Entry> entries = new ArrayList<>();
     private final List<DamagedLine> damaged = new ArrayList<>();
+    private final List<Integer> lostAfter = new ArrayList<>();
     private boolean headed;
 
     JournalLines(Path file, UUID batch) {
@@ -32,18 +34,32 @@ final class JournalLines {
     /** A line of the file, its number from 1. */
     private record Line(int number, byte[] bytes) {}
 
-    /** What a line holds: an entry, why it cannot be read, or neither when it is blank. */
-    private record Read(Line line, Optional<Entry> entry, String why) {}
+    /** What a line holds: an entry, the batch, why it cannot be read, or nothing when it is blank. */
+    private record Read(Line line, Optional<Entry> entry, Optional<JsonBlock> head, String why) {
+        static Read of(Line line, Entry entry) {
+            return new Read(line, Optional.of(entry), Optional.empty(), "");
+        }
+
+        static Read head(Line line, JsonBlock batch) {
+            return new Read(line, Optional.empty(), Optional.of(batch), "");
+        }
+
+        static Read damaged(Line line, String why) {
+            return new Read(line, Optional.empty(), Optional.empty(), why);
+        }
+
+        static Read nothing(Line line) {
+            return new Read(line, Optional.empty(), Optional.empty(), "");
+        }
+    }
 
     Content read(byte[] bytes) throws StoreException {
         List<Line> lines = lines(bytes);
-        int next = 0;
-        while (!headed && next < lines.size()) begin(lines.get(next++));
-        lines.subList(next, lines.size()).parallelStream()
-                .map(this::entry)
-                .toList()
-                .forEach(this::take);
-        return new Content(new Journal(entries), damaged);
+        for (Read read : lines.parallelStream().map(this::read).toList()) take(read);
+        boolean untold = damaged.stream().noneMatch(line -> line.line() == 1);
+        if (!headed && !entries.isEmpty() && untold) damaged.add(0, new DamagedLine(1, NO_HEAD));
+        if (!headed && entries.isEmpty()) lostAfter.add(0);
+        return new Content(new Journal(entries), damaged, headed, lostAfter);
     }
 
     private static List<Line> lines(byte[] bytes) {
@@ -57,62 +73,63 @@ final class JournalLines {
         return lines;
     }
 
-    private void begin(Line line) throws StoreException {
-        String text;
-        try {
-            text = TextFile.decoded(file, line.bytes()).strip();
-        } catch (StoreException noText) {
-            damaged.add(new DamagedLine(line.number(), NO_TEXT));
-            return;
-        }
-        if (!text.isEmpty()) head(line.number(), text);
-    }
-
-    private void take(Read read) {
+    private void take(Read read) throws StoreException {
         int line = read.line().number();
-        if (!read.why().isEmpty()) damaged.add(new DamagedLine(line, read.why()));
+        if (!read.why().isEmpty()) damage(line, read.why());
+        if (read.head().isPresent()) head(line, read.head().get());
         if (read.entry().isEmpty()) return;
         Entry entry = read.entry().get();
-        boolean rises = entries.isEmpty()
-                || entry.number() > entries.get(entries.size() - 1).number();
-        if (rises) entries.add(entry);
-        else damaged.add(new DamagedLine(line, "its number does not rise"));
+        if (entry.number() > last()) entries.add(entry);
+        else damage(line, "its number does not rise");
     }
 
-    private void head(int line, String text) throws StoreException {
-        JsonBlock head;
+    private void damage(int line, String why) {
+        damaged.add(new DamagedLine(line, why));
+        lostAfter.add(last());
+    }
+
+    private int last() {
+        return entries.isEmpty() ? 0 : entries.get(entries.size() - 1).number();
+    }
+
+    /** The line that names the batch comes first; where it was lost it comes again with the next entry. */
+    private void head(int line, JsonBlock head) throws StoreException {
+        String batchId;
+        int format;
         try {
-            head = JsonBlock.line(file, text);
-        } catch (StoreException cutOff) {
-            damaged.add(new DamagedLine(line, "cut off"));
+            format = head.onlyKeys("format", "batch").whole("format", 1, Integer.MAX_VALUE);
+            batchId = head.text("batch");
+        } catch (StoreException unreadable) {
+            damage(line, NO_HEAD);
             return;
         }
-        JsonBlock.root(file, text, "batch");
-        if (!head.text("batch").equals(batch.toString())) {
+        if (format > 1) throw new StoreException(file, "was written by a later Piecewright; open it with that one");
+        if (!batchId.equals(batch.toString())) {
             throw new StoreException(file, "is the journal of another batch; put the right one beside the batch");
         }
         headed = true;
     }
 
-    private Read entry(Line line) {
+    private Read read(Line line) {
         String text;
         try {
             text = TextFile.decoded(file, line.bytes()).strip();
         } catch (StoreException noText) {
-            return new Read(line, Optional.empty(), NO_TEXT);
+            return Read.damaged(line, NO_TEXT);
         }
-        if (text.isEmpty()) return new Read(line, Optional.empty(), "");
+        if (text.isEmpty()) return Read.nothing(line);
         try {
-            return new Read(line, Optional.of(entry(text)), "");
+            JsonBlock block = JsonBlock.line(file, text);
+            return block.has("batch") ? Read.head(line, block) : Read.of(line, entry(block));
         } catch (StoreException unreadable) {
             String why = String.valueOf(unreadable.getMessage());
             String name = file + ": ";
-            return new Read(line, Optional.empty(), why.startsWith(name) ? why.substring(name.length()) : why);
+            return Read.damaged(line, why.startsWith(name) ? why.substring(name.length()) : why);
         }
     }
 
-    private Entry entry(String line) throws StoreException {
-        JsonBlock block = JsonBlock.line(file, line).onlyKeys("number", "at", "writtenAt", "actId", "report");
+    private static Entry entry(JsonBlock line) throws StoreException {
+        JsonBlock block = line.onlyKeys("number", "at", "writtenAt", "actId", "report");
         int number = block.whole("number", 1, Integer.MAX_VALUE);
         Instant at = instant(block, "at");
         boolean atOnce = block.text("writtenAt").equals(block.text("at"));

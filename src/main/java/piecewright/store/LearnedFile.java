@@ -29,9 +29,10 @@ public final class LearnedFile {
 
     /** Where what a lot or house taught lies: "barley.json" has "barley.learned.json" beside it. */
     public static Path beside(Path file) {
-        String name = String.valueOf(file.getFileName());
+        Path whole = Links.end(file);
+        String name = String.valueOf(whole.getFileName());
         String stem = name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
-        return file.resolveSibling(stem + ENDING);
+        return whole.resolveSibling(stem + ENDING);
     }
 
     /** The text of what is kept beside a lot's or house's file; empty when nothing was learned yet. */

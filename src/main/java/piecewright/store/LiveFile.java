@@ -40,7 +40,7 @@ public final class LiveFile {
             node.put("from", quiet.from().toString());
             node.put("until", quiet.until().toString());
         });
-        AtomicFile.write(file, JsonText.write(root));
+        GoodCopy.write(file, JsonText.write(root));
     }
 
     public static LiveList readList(Path file) throws StoreException {
@@ -86,7 +86,7 @@ public final class LiveFile {
         ObjectNode root = JsonText.newObject();
         root.put("format", 1);
         root.put("calendar", calendar.toString());
-        AtomicFile.write(file, JsonText.write(root));
+        GoodCopy.write(file, JsonText.write(root));
     }
 
     /** The calendar that shows a batch; empty if the file does not exist. */

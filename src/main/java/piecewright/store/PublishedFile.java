@@ -31,7 +31,7 @@ public final class PublishedFile {
             event.put("sent", copy.sent());
             event.put("stored", copy.stored());
         });
-        AtomicFile.write(file, JsonText.write(root));
+        GoodCopy.write(file, JsonText.write(root));
     }
 
     /** The copies in this file, at most 20 MB. */

@@ -42,11 +42,11 @@ class BatchFileTest {
     }
 
     @Test
-    void itIsWrittenInFormat2AndSaysTheSame() throws StoreException, IOException {
+    void itIsWrittenInThePresentFormatAndSaysTheSame() throws StoreException, IOException {
         SavedBatch old = BatchFile.read(FORMAT_1);
         Path file = folder.resolve("batch.json");
         BatchFile.write(file, old);
-        assertTrue(Files.readString(file).startsWith("{\n  \"format\" : 2,"));
+        assertTrue(Files.readString(file).startsWith("{\n  \"format\" : 3,"));
         assertEquals(old, BatchFile.read(file));
     }
 
@@ -62,10 +62,10 @@ class BatchFileTest {
     void aBatchOfALaterProgramIsRefusedAndNotTouched() throws StoreException, IOException {
         Path file = folder.resolve("batch.json");
         BatchFile.write(file, BatchFile.read(FORMAT_1));
-        String later = Files.readString(file).replace("\"format\" : 2", "\"format\" : 3");
+        String later = Files.readString(file).replace("\"format\" : 3", "\"format\" : 4");
         Files.writeString(file, later);
         StoreException refused = assertThrows(StoreException.class, () -> BatchFile.read(file));
-        assertTrue(String.valueOf(refused.getMessage()).contains("was written by a later Piecewright (format 3"));
+        assertTrue(String.valueOf(refused.getMessage()).contains("was written by a later Piecewright (format 4"));
         assertEquals(later, Files.readString(file));
     }
 

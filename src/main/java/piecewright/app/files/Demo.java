@@ -60,7 +60,7 @@ public record Demo(Path folder, Path aside, String batch) {
     /** Writes its lots and houses anew; the folders must be there. */
     public void add() throws StoreException {
         for (List<String> part : List.of(LOTS, HOUSES, AIR)) {
-            for (String name : part) AtomicFile.write(folder.resolve(name), packed(name));
+            for (String name : part) AtomicFile.writeOwn(folder.resolve(name), packed(name));
         }
     }
 
@@ -112,8 +112,8 @@ public record Demo(Path folder, Path aside, String batch) {
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
-        Files.createDirectories(Objects.requireNonNull(to.getParent()));
+    private static void move(Path from, Path to) throws IOException, StoreException {
+        AtomicFile.makeOwnFolder(Objects.requireNonNull(to.getParent()));
         Files.move(from, to);
     }
 

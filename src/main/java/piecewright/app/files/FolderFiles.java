@@ -40,7 +40,10 @@ public final class FolderFiles {
 
     /** The things in this folder by name, each once whatever links lead to it; none where there is no such folder. */
     public static List<Path> in(Path folder) throws StoreException {
-        if (!Files.isDirectory(folder)) return List.of();
+        if (!Files.exists(folder)) return List.of();
+        if (!Files.isDirectory(folder)) {
+            throw new StoreException(folder, "is a file where a folder belongs; move it away");
+        }
         try (Stream<Path> files = Files.list(folder)) {
             Map<Path, Path> things = new LinkedHashMap<>();
             for (Path file : files.filter(FolderFiles::isThing).sorted().toList()) {
