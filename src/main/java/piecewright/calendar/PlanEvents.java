@@ -114,7 +114,7 @@ public final class PlanEvents {
                     case SOAK, DRAIN -> "steelblue";
                     case HEAP, LOOK, FLOOR, TURN, SPRINKLE, WITHER -> "seagreen";
                     case PACK, CHECK, BREAK -> "chocolate";
-                    case STEW, LOAD, STIR, RAISE, CURE, OFF, ROAST -> "firebrick";
+                    case STEW, LOAD, STIR, RAISE, LOWER, CURE, OFF, ROAST -> "firebrick";
                     case DEROOT -> "peru";
                 });
     }

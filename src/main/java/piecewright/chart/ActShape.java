@@ -28,7 +28,7 @@ enum ActShape {
             case SOAK, SPRINKLE -> DROP;
             case DRAIN -> CUP;
             case HEAP, FLOOR, WITHER -> MOUND;
-            case LOAD, RAISE, CURE -> ROOF;
+            case LOAD, RAISE, LOWER, CURE -> ROOF;
             case OFF -> KEEL;
             case DEROOT -> GEM;
             default -> RING;

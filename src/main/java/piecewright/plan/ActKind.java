@@ -17,6 +17,7 @@ public enum ActKind {
     LOAD,
     STIR,
     RAISE,
+    LOWER,
     CURE,
     OFF,
     DEROOT,

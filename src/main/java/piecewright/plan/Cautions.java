@@ -52,7 +52,7 @@ final class Cautions {
                         Caution.ELECTRICITY_NEAR_WET_GRAIN,
                         Caution.FIRE,
                         Caution.COMBUSTION_GASES));
-            case RAISE, CURE -> {
+            case RAISE, LOWER, CURE -> {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));

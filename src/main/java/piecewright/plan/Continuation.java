@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -13,8 +14,10 @@ import piecewright.process.PieceState;
 
 /** Goes on with a piece whose plan was begun: how it has run so far, and the plan of the rest. Pure. */
 public final class Continuation {
-    /** Judgement: so many acts may be past their hard limits at once; more is no plan any more. */
-    private static final int MOST_OVERDUE = 8;
+    /** Judgement: no piece has more phases before it, heat turned down and up again included. */
+    private static final int MOST_PHASES = 24;
+
+    private static final Obstacle NOTHING = new Obstacle.NothingFits("plan", Instant.EPOCH);
 
     private final SetupMaker setups;
 
@@ -24,6 +27,11 @@ public final class Continuation {
 
     /** The piece on its kit, or why it has none. */
     record Bench(PlanRequest request, Span span, Setup setup, double rawC) {
+        /** The same with no day to be ready by. */
+        Bench late(Begun begun) {
+            return new Bench(request, span.late(begun), setup, rawC);
+        }
+
         Course run(List<Visit> visits, Found found) {
             return new Simulation(setup, span.origin()).run(new Timetable(visits), Searching.raw(setup, rawC), found);
         }
@@ -42,50 +50,190 @@ public final class Continuation {
     /** The plan these acts make, whether or not it keeps the rules; empty when no kit holds it. */
     public Optional<Plan> told(PlanRequest request, Begun begun, List<Visit> visits) {
         return bench(request, begun, new ArrayList<>())
-                .map(bench -> written(
+                .map(bench -> Witnesses.shown(
                         request,
-                        bench,
-                        begun,
-                        new Draft(
-                                bench.setup(),
-                                new Timetable(visits),
-                                bench.run(visits, begun.found()),
-                                Bill.empty(),
-                                0)));
+                        Optional.of(begun),
+                        plan(
+                                bench,
+                                begun,
+                                new Draft(
+                                        bench.setup(),
+                                        new Timetable(visits),
+                                        bench.run(visits, begun.found()),
+                                        Bill.empty(),
+                                        0))));
+    }
+
+    /**
+     * The plan of the rest and what it gives up.
+     *
+     * @param lost of what the style and the wish ask; empty when nothing is
+     */
+    public record Rest(PlanResult result, List<Finding> lost) {
+        public Rest {
+            lost = List.copyOf(lost);
+        }
+
+        static Rest none() {
+            return new Rest(new PlanResult.NotPossible(List.of(NOTHING)), List.of());
+        }
+
+        boolean planned() {
+            return result instanceof PlanResult.Planned;
+        }
+
+        boolean whole() {
+            return planned() && lost.isEmpty();
+        }
+
+        /** This one, or the other where it gives up less. */
+        Rest or(Rest other) {
+            boolean better = other.planned() && (!planned() || other.lost().size() < lost.size());
+            return better ? other : this;
+        }
     }
 
     /**
      * The plan of the whole piece: acts done where they were, the rest from now on. Acts stay where they stand unless
-     * moving them saves more than it disturbs; an act past its hard limit comes at the first moment somebody can. The
-     * plan's cost is that of the acts to come.
+     * moving them saves more than it disturbs. The plan's cost is that of the acts to come.
      */
     public PlanResult continued(PlanRequest request, Begun begun) {
+        return rest(request, begun).result();
+    }
+
+    /**
+     * The same with what it gives up. Where nothing keeps every limit a piece under way still has a next act: first the
+     * day it is wanted gives way, then limits of time, then the style's limits of quality. People's hours, heat that
+     * must not run alone and the grain's own order never do.
+     */
+    public Rest rest(PlanRequest request, Begun begun) {
+        List<Obstacle> obstacles = new ArrayList<>();
+        Optional<Bench> wanted = bench(request, begun, obstacles);
+        if (wanted.isEmpty()) return new Rest(notPossible(request, begun, obstacles), List.of());
+        Rest kept = kept(wanted.get(), begun);
+        if (kept.whole()) return kept;
+        if (begun.visits().isEmpty()) {
+            return new Rest(
+                    notPossible(request, begun, searching(wanted.get(), begun).refusal()), List.of());
+        }
+        Rest best = kept;
+        Bench late = wanted.get().late(begun);
+        Pace[] paces = {
+            new Pace(late, false, false),
+            new Pace(late, false, true),
+            new Pace(wanted.get(), true, false),
+            new Pace(late, true, false),
+            new Pace(late, true, true)
+        };
+        for (Pace pace : paces) {
+            if (best.planned() && timely(best)) break;
+            best = best.or(follow(pace, begun));
+        }
+        if (!best.planned()) best = stepwise(late, begun);
+        if (best.planned()) return best;
+        Bench bench = lenient(wanted.get(), begun, false);
+        return new Rest(notPossible(request, begun, searching(bench, begun).refusal()), List.of());
+    }
+
+    /** Whether nothing but the day is given up. */
+    private static boolean timely(Rest rest) {
+        return rest.lost().stream().allMatch(finding -> finding instanceof Finding.ReadyLate);
+    }
+
+    /** The rest with nothing given up that style and wish ask, acts past their limits as soon as they can be. */
+    public PlanResult kept(PlanRequest request, Begun begun) {
         List<Obstacle> obstacles = new ArrayList<>();
         Optional<Bench> bench = bench(request, begun, obstacles);
-        if (bench.isEmpty()) return notPossible(request, begun, obstacles);
+        if (bench.isEmpty()) return new PlanResult.NotPossible(obstacles);
+        Rest rest = kept(bench.get(), begun);
+        return rest.whole() ? rest.result() : Rest.none().result();
+    }
+
+    private Rest kept(Bench bench, Begun begun) {
+        Rest asIs = follow(new Pace(bench, false, false), begun);
+        return asIs.planned() || begun.visits().isEmpty() ? asIs : follow(new Pace(bench, false, true), begun);
+    }
+
+    /** Why nothing keeps all that style and wish ask. */
+    public List<Obstacle> why(PlanRequest request, Begun begun) {
+        List<Obstacle> obstacles = new ArrayList<>();
+        Optional<Bench> bench = bench(request, begun, obstacles);
+        return bench.map(one -> searching(lenient(one, begun, false), begun).refusal())
+                .orElse(obstacles);
+    }
+
+    /**
+     * How far a search for the rest may go.
+     *
+     * @param wide whether limits of quality give way
+     * @param onward whether phases may be ended later than their limits let
+     */
+    private record Pace(Bench bench, boolean wide, boolean onward) {}
+
+    private Rest follow(Pace pace, Begun begun) {
         Begun going = begun;
-        for (int overdue = 0; overdue <= MOST_OVERDUE; overdue++) {
-            Bench lenient = lenient(bench.get(), going);
-            Searching searching = searching(lenient, going);
-            Optional<Draft> draft = draft(lenient, going, searching);
-            if (draft.isPresent()) return new PlanResult.Planned(written(request, lenient, begun, draft.get()));
-            List<Obstacle> why = searching.refusal();
-            if (obstacles.isEmpty()) obstacles.addAll(why);
-            boolean hopeless = why.stream().anyMatch(one -> one instanceof Obstacle.TooSoon);
-            Optional<Visit> forced = hopeless ? Optional.empty() : new Overdue(lenient, going).next();
-            if (forced.isEmpty()) break;
-            List<Visit> visits = new ArrayList<>(going.visits());
-            visits.add(forced.get());
-            going = going.withVisits(visits);
+        for (int phases = 0; phases <= MOST_PHASES; phases++) {
+            Bench bench = lenient(pace.bench(), going, pace.wide());
+            boolean tried = pace.onward() && phases == 0;
+            if (!tried && searchable(bench, going)) {
+                Optional<Draft> draft = draft(bench, going, searching(bench, going));
+                if (draft.isPresent()) return written(pace.bench(), bench, begun, draft.get());
+            }
+            boolean must = !searchable(bench, going);
+            if (!pace.onward() && !must) break;
+            Overdue overdue = new Overdue(bench, going);
+            List<Visit> next =
+                    phases == 0 && !must ? overdue.tended().map(List::of).orElseGet(overdue::next) : overdue.next();
+            if (next.isEmpty()) break;
+            going = onward(going, next);
         }
-        return notPossible(request, begun, obstacles);
+        return Rest.none();
+    }
+
+    /** Whether a search can take the piece up; not in a stew, nor in a kiln without heat. */
+    private static boolean searchable(Bench bench, Begun going) {
+        if (going.visits().isEmpty()) return true;
+        Visit began = UnderWay.began(going.visits());
+        boolean cured = going.visits().stream().anyMatch(visit -> visit.kind() == ActKind.CURE);
+        Setup setup = bench.setup();
+        boolean cold = began.kind() == ActKind.LOWER
+                && HeatLeft.hottestRung(setup, HeatLeft.heater(setup, cured)).isEmpty();
+        return began.kind() != ActKind.STEW && !cold;
+    }
+
+    private static Begun onward(Begun going, List<Visit> next) {
+        List<Visit> visits = new ArrayList<>(going.visits());
+        visits.addAll(next);
+        return going.withVisits(visits);
+    }
+
+    /** Phase by phase as practice goes on, whatever the limits say. */
+    private Rest stepwise(Bench late, Begun begun) {
+        Begun going = begun;
+        for (int phases = 0; phases <= MOST_PHASES; phases++) {
+            Bench bench = lenient(late, going, true);
+            List<Visit> next = new Overdue(bench, going).next();
+            if (next.isEmpty()) break;
+            going = onward(going, next);
+        }
+        boolean off = going.visits().stream().anyMatch(visit -> visit.kind() == ActKind.OFF);
+        if (!off) return Rest.none();
+        Bench bench = lenient(late, going, true);
+        Draft draft = new Draft(
+                bench.setup(),
+                new Timetable(going.visits()),
+                bench.run(going.visits(), going.found()),
+                Bill.empty(),
+                0);
+        return written(late, bench, begun, draft);
     }
 
     private PlanResult notPossible(PlanRequest request, Begun begun, List<Obstacle> obstacles) {
+        List<Obstacle> all = new ArrayList<>(obstacles);
         boolean alone = !request.besides().isEmpty()
                 && continued(request.beside(List.of()), begun) instanceof PlanResult.Planned;
-        if (alone) obstacles.add(0, Obstacle.HeldByOthers.of(request.besides()));
-        return new PlanResult.NotPossible(obstacles);
+        if (alone) all.add(0, Obstacle.HeldByOthers.of(request.besides()));
+        return new PlanResult.NotPossible(all);
     }
 
     private Optional<Bench> bench(PlanRequest request, Begun begun, List<Obstacle> obstacles) {
@@ -99,9 +247,10 @@ public final class Continuation {
                         rooms.at(setup.outfit().soaking().place()).airC(0)));
     }
 
-    private static Bench lenient(Bench bench, Begun going) {
+    private static Bench lenient(Bench bench, Begun going, boolean wide) {
         if (going.visits().isEmpty()) return bench;
-        var style = Leniency.of(bench.request().style(), bench.run(going.visits(), going.found()));
+        var happened = Leniency.of(bench.request().style(), bench.run(going.visits(), going.found()));
+        var style = wide ? Leniency.widened(happened) : happened;
         return new Bench(
                 bench.request().withStyle(style), bench.span(), bench.setup().withStyle(style), bench.rawC());
     }
@@ -109,7 +258,7 @@ public final class Continuation {
     private static Searching searching(Bench bench, Begun going) {
         Optional<UnderWay> underWay = going.visits().isEmpty()
                 ? Optional.empty()
-                : Optional.of(Footing.of(bench.run(going.visits(), going.found())));
+                : Optional.of(Footing.of(bench.setup(), bench.run(going.visits(), going.found())));
         return searching(bench, new Resumption(underWay, going.toCome(), going.found(), going.now()));
     }
 
@@ -136,7 +285,7 @@ public final class Continuation {
         for (Visit visit : going.planned()) if (done.contains(visit.id())) planned.add(visit);
         boolean asPlanned = planned.stream().anyMatch(visit -> UnderWay.bounds(visit.kind()));
         if (!asPlanned || planned.get(0).kind() != ActKind.SOAK) return Rules.MOVED_ACT_COST_MINUTES;
-        UnderWay nominal = Footing.of(bench.run(planned, Found.nothing()));
+        UnderWay nominal = Footing.of(bench.setup(), bench.run(planned, Found.nothing()));
         Resumption resumption = new Resumption(
                 Optional.of(nominal),
                 going.toCome(),
@@ -148,13 +297,24 @@ public final class Continuation {
                 .orElse(0.0);
     }
 
-    private static Plan written(PlanRequest request, Bench bench, Begun begun, Draft draft) {
+    private static Rest written(Bench own, Bench bench, Begun begun, Draft draft) {
+        Plan plan = plan(bench, begun, draft);
+        Instant wanted = Span.of(own.request()).readyBy();
+        List<Finding> lost =
+                Losses.of(own.request(), plan, draft.course(), begun.visits().size(), wanted);
+        List<Finding> findings = new ArrayList<>(lost);
+        plan.findings().stream().filter(finding -> !lost.contains(finding)).forEach(findings::add);
+        Plan told = Witnesses.shown(own.request(), Optional.of(begun), plan.withFindings(findings));
+        return new Rest(new PlanResult.Planned(told), lost);
+    }
+
+    private static Plan plan(Bench bench, Begun begun, Draft draft) {
         Plan plan = new PlanWriter(bench.request(), bench.setup()).write(draft.course(), begun.grainKg(), draft.bill());
         Set<String> done = new HashSet<>();
         begun.visits().forEach(visit -> done.add(visit.id()));
         List<Finding> findings = plan.findings().stream()
                 .filter(finding -> !(finding instanceof Finding.PastFreeWindow) || !done.contains(finding.about()))
                 .toList();
-        return Witnesses.shown(request, Optional.of(begun), plan.withFindings(findings));
+        return plan.withFindings(findings);
     }
 }

@@ -147,6 +147,22 @@ public sealed interface Finding {
         }
     }
 
+    /** The malt is ready so much later than it was wanted: nothing sooner would make this malt any more. */
+    record ReadyLate(String about, Duration by) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** Nobody has the time that this roast takes in one go: the malt is kept as it comes off the kiln. */
+    record NotRoasted(String about) implements Finding {
+        @Override
+        public Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
     /** Heat above 60 °C needs somebody near for all of this stretch. */
     record AttendedHeat(String about, Instant from, Instant until, double hottestC) implements Finding {
         @Override
@@ -296,6 +312,9 @@ public sealed interface Finding {
         COLOUR_EBC,
         STEEP_OUT_MOISTURE,
         ACROSPIRE,
+        PACKING_MOISTURE,
+        COUCH_INDEX_HOURS,
+        CURE_HOURS,
         END_MOISTURE
     }
 }

@@ -204,7 +204,7 @@ final class Findings {
     }
 
     private void endMoisture(Course course, List<Finding> findings) {
-        setup.style().oven().roast().ifPresent(roast -> {
+        setup.style().oven().roast().filter(any -> roasts(course)).ifPresent(roast -> {
             double roasted = course.finished().mass().moisture().wetBasisFraction();
             double most = roast.endMoistureFraction();
             if (roasted > most) {
@@ -215,6 +215,10 @@ final class Findings {
         double end = course.first(ActKind.OFF).before().mass().moisture().wetBasisFraction();
         double most = setup.style().kiln().endMoistureFraction();
         if (end > most) findings.add(new Finding.OffStyle("kiln.off", Quantity.END_MOISTURE, end, 0, most));
+    }
+
+    private static boolean roasts(Course course) {
+        return course.stations().stream().anyMatch(station -> station.visit().kind() == ActKind.ROAST);
     }
 
     /** The last drain. */
@@ -264,6 +268,7 @@ final class Findings {
     }
 
     private void ovenDoubt(Course course, List<Finding> findings) {
+        if (!roasts(course)) return;
         RoastBlock.of(setup).ifPresent(block -> {
             Station first = course.first(ActKind.ROAST);
             EbcRange colours = block.byTheClock(first.before());

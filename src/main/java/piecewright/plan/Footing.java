@@ -22,11 +22,11 @@ final class Footing {
     private Footing() {}
 
     /** @param course of the acts done or certain, and what was read */
-    static UnderWay of(Course course) {
+    static UnderWay of(Setup setup, Course course) {
         List<Visit> visits = course.stations().stream().map(Station::visit).toList();
         Visit began = UnderWay.began(visits);
         boolean lengthCounts = switch (began.kind()) {
-            case FLOOR, LOAD, RAISE -> false;
+            case FLOOR, LOAD, RAISE, LOWER -> false;
             default -> true;
         };
         Standing standing = standing(lengthCounts ? station(course, began) : last(course));
@@ -38,7 +38,11 @@ final class Footing {
             }
         }
         if (began.kind() == ActKind.PACK) standing = lastRead(standing, course);
-        return new UnderWay(visits, withReads(standing, course));
+        boolean cured = visits.stream().anyMatch(visit -> visit.kind() == ActKind.CURE);
+        int rung = began.kind() == ActKind.LOWER
+                ? HeatLeft.hottestRung(setup, HeatLeft.heater(setup, cured)).orElse(0)
+                : 0;
+        return new UnderWay(visits, withReads(standing, course), rung);
     }
 
     /** A couch is followed from its last thermometer reading on. */

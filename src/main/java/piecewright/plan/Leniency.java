@@ -46,6 +46,46 @@ final class Leniency {
                 : lenient;
     }
 
+    /** Judgement: what may be lost of a steep before the grain is lost, wet basis. */
+    private static final double WIDER_STEEP_FRACTION = 0.08;
+    /** Judgement: grown three quarters of the least the style takes, it still is malt of a kind; short of it, grain. */
+    private static final double LESS_GROWN_RATIO = 0.75;
+    /** Judgement: overgrown by so much of the corn it still is malt. */
+    private static final double MORE_GROWN_RATIO = 0.4;
+    /** Judgement: wetter or drier by so much a pile is packed rather than given up, wet basis. */
+    private static final double WIDER_PACKING_FRACTION = 0.08;
+    /** Judgement: a couch broken with a fifth of its index makes a pale malt, with twice its index a dark one. */
+    private static final double[] WIDER_INDEX_RATIO = {0.2, 2};
+
+    /** The same where nothing keeps the limits of quality either: the aims stay, the limits are wider. */
+    static MaltStyle widened(MaltStyle style) {
+        SteepSchedule steep = style.steep();
+        FractionRange out = steep.acceptable();
+        FractionRange grown = style.growth().acceptable();
+        Couches couches = style.couches();
+        return style.withSteep(new SteepSchedule(
+                        steep.targetFraction(),
+                        wider(out, WIDER_STEEP_FRACTION, WIDER_STEEP_FRACTION),
+                        1,
+                        steep.mostImmersions(),
+                        steep.soaks()))
+                .withGrowth(style.growth()
+                        .withAcceptable(wider(grown, (1 - LESS_GROWN_RATIO) * grown.lowFraction(), MORE_GROWN_RATIO)))
+                .withCouches(new Couches(couches.wet(), couches.hot().map(Leniency::widened)));
+    }
+
+    private static FractionRange wider(FractionRange range, double less, double more) {
+        return range.with(Math.max(0, range.lowFraction() - less)).with(range.highFraction() + more);
+    }
+
+    private static HotCouchSchedule widened(HotCouchSchedule hot) {
+        HoursRange index = hot.acceptableIndex();
+        return hot.accepting(
+                wider(hot.packing(), WIDER_PACKING_FRACTION, WIDER_PACKING_FRACTION),
+                new HoursRange(WIDER_INDEX_RATIO[0] * index.lowHours(), WIDER_INDEX_RATIO[1] * index.highHours()),
+                hot.spreadAboveC());
+    }
+
     private static SteepSchedule steep(SteepSchedule steep, List<Station> stations) {
         List<Station> drains = stations.stream()
                 .filter(station -> station.visit().kind() == ActKind.DRAIN)

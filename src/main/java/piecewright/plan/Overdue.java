@@ -3,61 +3,197 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import piecewright.plan.Ahead.Moment;
 import piecewright.plan.Continuation.Bench;
-import piecewright.plan.Simulation.Course;
-import piecewright.plan.Simulation.Station;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.Search;
 import piecewright.plan.search.Stops;
 import piecewright.plan.search.UnderWay;
+import piecewright.style.HotCouchSchedule;
 
-/** The act that must come next when every moment for it has passed: what practice does then, as soon as somebody can. */
+/**
+ * The way on to the next phase when no timetable keeps every limit of time: what practice does then. The grain's own
+ * order is kept: an act comes when the grain is ready for it and somebody is there, not because the clock asks.
+ */
 final class Overdue {
     /** Judgement: a bed moved so lately need not be moved first. */
-    private static final Duration JUST_MOVED = Duration.ofHours(3);
-    /** Judgement: longer ahead nobody looks for a moment. */
-    private static final Duration LONGEST_WAIT = Duration.ofDays(4);
+    private static final double JUST_MOVED_HOURS = 3;
+    /** Judgement: practice, chitted enough or not, grain is spread a day and a half after it was drained. */
+    private static final double LONGEST_REST_HOURS = 36;
+    /** Judgement: a wet couch is spread by then. */
+    private static final double LONGEST_HEAP_HOURS = 36;
+    /** Judgement: the wither goes on growing by about so much acrospire. */
+    private static final double WITHER_GROWS_RATIO = 0.1;
+    /** Judgement: nobody tells two moments apart whose figures differ by less than this share of the corn. */
+    private static final double SAME_RATIO = 0.01;
+    /** Judgement: a hot couch that has not caught in a day will not. */
+    private static final double CATCHES_HOURS = 24;
+    /** Judgement: looks at a couch, wet or hot. */
+    private static final double LOOK_HOURS = 8;
 
     private final Bench bench;
     private final Begun going;
     private final Stops stops;
+    private final Rules rules;
+    private final Instant last;
+    private final Visit began;
+    private final Ahead ahead;
 
     Overdue(Bench bench, Begun going) {
         this.bench = bench;
         this.going = going;
         this.stops = Stops.of(bench.setup());
+        this.rules = new Rules(bench.setup().style(), bench.setup().lot().waterSensitiveFraction());
+        this.last = going.visits().get(going.visits().size() - 1).at();
+        this.began = UnderWay.began(going.visits());
+        Instant from = last.isAfter(going.now()) ? last.plusSeconds(1) : going.now();
+        this.ahead = Ahead.of(bench, going, from);
     }
 
-    /** The act at its first possible moment; empty when nothing can be forced. */
-    Optional<Visit> next() {
-        if (going.visits().isEmpty()) return Optional.empty();
-        Visit last = going.visits().get(going.visits().size() - 1);
-        Instant from = last.at().isAfter(going.now()) ? last.at().plusSeconds(1) : going.now();
-        Visit began = UnderWay.began(going.visits());
-        boolean lies = Duration.between(last.at(), from).compareTo(JUST_MOVED) > 0;
+    /** The turning, stirring or look that a bed or heap left alone for long gets first; empty when it is none or was moved. */
+    Optional<Visit> tended() {
+        ActKind kind = switch (began.kind()) {
+            case HEAP -> ActKind.LOOK;
+            case FLOOR, WITHER -> ActKind.TURN;
+            case PACK -> ActKind.CHECK;
+            case LOAD -> ActKind.STIR;
+            default -> began.kind();
+        };
+        if (kind == began.kind()) return Optional.empty();
+        Tending tending = Tending.of(going, ahead, kind, 0);
+        return tending.moments().stream()
+                .findFirst()
+                .filter(at -> Tending.hours(last, at) >= JUST_MOVED_HOURS)
+                .map(at -> standing(kind, at).orElseGet(() -> tending.visit(tending.number(), at)));
+    }
+
+    /** The act of that kind that stands at this moment, or else the first to come, now at this moment. */
+    private Optional<Visit> standing(ActKind kind, Instant at) {
+        List<Visit> standing =
+                going.toCome().stream().filter(visit -> visit.kind() == kind).toList();
+        return standing.stream()
+                .filter(visit -> visit.at().equals(at))
+                .findFirst()
+                .or(() -> standing.stream().findFirst())
+                .map(visit -> new Visit(visit.id(), kind, visit.number(), at));
+    }
+
+    /** The acts up to and with the one that begins the next phase; empty when nothing can be done. */
+    List<Visit> next() {
         return switch (began.kind()) {
-            case SOAK -> act("steep-" + began.number() + ".drain", from);
-            case DRAIN -> afterDrain(began.number(), from);
-            case HEAP -> lies ? inner(ActKind.LOOK, "wetcouch.look-", from) : act("floor.spread", from);
-            case FLOOR, WITHER -> lies ? inner(ActKind.TURN, "floor.turn-", from) : act(endOfGrowth(), from);
-            case LOAD -> lies ? inner(ActKind.STIR, "kiln.stir-", from) : hotter(from);
-            case RAISE -> hotter(from);
-            case PACK -> lies ? inner(ActKind.CHECK, "couch.check-", from) : act("couch.break", from);
-            case BREAK -> act("kiln.load", from);
-            case CURE -> act("kiln.off", from);
-            case OFF -> act("finish.deroot", from);
-            default -> Optional.empty();
+            case SOAK -> alone("steep-" + began.number() + ".drain", soaked());
+            case DRAIN -> afterDrain();
+            case HEAP -> within("floor.spread", this::castable, ActKind.LOOK, LOOK_HOURS);
+            case FLOOR -> afterGrowth();
+            case WITHER -> ending(kindAfterGrowth(), witheredWell(), ActKind.TURN, turnHours());
+            case PACK -> afterCouch();
+            case BREAK, STEW -> alone(idOf(ActKind.LOAD), rested());
+            case LOAD, RAISE, LOWER, CURE -> new KilnOn(bench.setup(), going, stops, ahead).next();
+            case OFF -> alone("finish.deroot", moment -> moment.hoursSince(began.at()) >= Rules.DEROOT_SHORTEST_HOURS);
+            case DEROOT, ROAST -> roast();
+            default -> List.of();
         };
     }
 
-    private String endOfGrowth() {
+    private Predicate<Moment> soaked() {
+        Slip slip = rules.immersionSlip(began.number(), bench.setup().fillC());
+        return moment -> moment.hoursSince(began.at()) >= slip.earlyHours();
+    }
+
+    private Predicate<Moment> rested() {
+        double stewed = StewBlock.of(bench.setup()).map(StewBlock::minutes).orElse(0) / 60.0;
+        double hours = began.kind() == ActKind.STEW ? stewed : CouchRules.LOAD_SHORTEST_HOURS;
+        return moment -> moment.hoursSince(began.at()) >= hours;
+    }
+
+    private List<Visit> afterDrain() {
+        double wet = ahead.first()
+                .map(moment -> moment.read().held().mass().moisture().wetBasisFraction())
+                .orElse(0.0);
+        var steep = bench.setup().style().steep();
+        boolean wetEnough = wet >= steep.acceptable().lowFraction() && began.number() >= steep.fewestImmersions();
+        if (wetEnough || began.number() >= steep.mostImmersions()) return alone("floor.spread", this::castable);
+        Slip rest = rules.restSlip(bench.rawC());
+        return alone(
+                "steep-" + (began.number() + 1) + ".soak",
+                moment -> moment.hoursSince(began.at()) >= rest.earlyHours());
+    }
+
+    private boolean castable(Moment moment) {
+        double chit = moment.read().held().steep().chitRatio();
+        boolean ripe = rules.ripe(bench.setup().models().metabolism().chittedFraction(chit));
+        double longest = began.kind() == ActKind.HEAP ? LONGEST_HEAP_HOURS : LONGEST_REST_HOURS;
+        double shortest = began.kind() == ActKind.HEAP ? 0 : Rules.LAST_REST_SHORTEST_HOURS;
+        double hours = moment.hoursSince(began.at());
+        return hours >= longest || ripe && hours >= shortest;
+    }
+
+    private List<Visit> afterGrowth() {
+        double aim = bench.setup().style().growth().acrospireFraction();
+        boolean couched = bench.setup().couching().isPresent();
+        double end = couched ? aim - WITHER_GROWS_RATIO : aim;
+        String id = couched ? "floor.wither" : idOf(ActKind.LOAD);
+        return ending(id, moment -> Math.abs(grown(moment) - end), ActKind.TURN, turnHours());
+    }
+
+    private static double grown(Moment moment) {
+        return moment.read().held().growth().growthRatio();
+    }
+
+    private String kindAfterGrowth() {
         return bench.setup().couching().isPresent() ? "couch.pack" : idOf(ActKind.LOAD);
     }
 
-    /** What this style calls its loading or its cure. */
+    private ToDoubleFunction<Moment> witheredWell() {
+        var couching = bench.setup().couching();
+        double aim = bench.setup().style().growth().acrospireFraction();
+        if (couching.isEmpty()) return moment -> Math.abs(grown(moment) - aim);
+        double packing = couching.get().schedule().packingFraction();
+        return moment -> Math.abs(moment.read().held().mass().moisture().wetBasisFraction() - packing);
+    }
+
+    private double turnHours() {
+        var outfit = bench.setup().outfit();
+        return Practice.preferredTurnHours(
+                began.kind() == ActKind.WITHER
+                        ? outfit.withering().depthCm()
+                        : outfit.growing().depthCm());
+    }
+
+    /** At its index; at once when it is too hot to wait; after a day when it does not catch. */
+    private List<Visit> afterCouch() {
+        HotCouchSchedule schedule = bench.setup().couching().orElseThrow().schedule();
+        double index = schedule.acceptableIndex().lowHours();
+        return within(
+                "couch.break",
+                moment -> {
+                    double hours = moment.hoursSince(began.at());
+                    double reached = moment.read().held().couch().indexHours();
+                    boolean hot = moment.read().held().grainC() >= schedule.spreadAboveC();
+                    boolean cold = reached < index / 2 && hours >= CATCHES_HOURS;
+                    return hot || cold || reached >= schedule.indexHours() || hours >= schedule.longestHours();
+                },
+                ActKind.CHECK,
+                LOOK_HOURS);
+    }
+
+    private List<Visit> roast() {
+        int number = began.kind() == ActKind.ROAST ? Math.max(1, began.number()) + 1 : 1;
+        return IntStream.rangeClosed(0, stops.last())
+                .filter(stop -> stops.kind(stop) == ActKind.ROAST && stops.number(stop) == number)
+                .mapToObj(stops::id)
+                .findFirst()
+                .map(id -> alone(id, moment -> moment.hoursSince(began.at()) >= JUST_MOVED_HOURS))
+                .orElse(List.of());
+    }
+
+    /** What this style calls its loading. */
     private String idOf(ActKind kind) {
         return IntStream.rangeClosed(0, stops.last())
                 .filter(stop -> stops.kind(stop) == kind)
@@ -66,76 +202,123 @@ final class Overdue {
                 .orElseThrow();
     }
 
-    private Course course(Instant until) {
-        List<Reading> readings = new ArrayList<>(going.found().readings());
-        if (readings.isEmpty() || !readings.get(readings.size() - 1).at().isAfter(until)) {
-            readings.add(Reading.nothing(until));
-        }
-        return bench.run(going.visits(), going.found().withReadings(readings));
-    }
-
-    private Optional<Visit> afterDrain(int number, Instant from) {
-        List<Station> stations = course(from).stations();
-        double wet = stations.get(stations.size() - 1).after().mass().moisture().wetBasisFraction();
-        boolean wetEnough = wet >= bench.setup().style().steep().acceptable().lowFraction();
-        boolean last = number >= bench.setup().style().steep().mostImmersions();
-        return act(wetEnough || last ? "floor.spread" : "steep-" + (number + 1) + ".soak", from);
-    }
-
-    /** The hottest level whose gate is open by then. */
-    private Optional<Visit> hotter(Instant from) {
-        var reads = course(from).reads();
-        double slow = reads.get(reads.size() - 1).slowFraction();
-        if (slow <= bench.setup().cureGateFraction()) return act(idOf(ActKind.CURE), from);
-        var rungs = stops.rungs();
-        for (int rung = rungs.size() - 1; rung > 0; rung--) {
-            String id = "kiln.raise-" + rung;
-            boolean done = going.visits().stream().anyMatch(visit -> visit.id().equals(id));
-            if (!done && slow <= rungs.get(rung).belowMoistureFraction()) return act(id, from);
-        }
-        return Optional.empty();
-    }
-
-    /** A turning or stirring, under the name of the one that stands there, else of the next one, else a new one. */
-    private Optional<Visit> inner(ActKind kind, String prefix, Instant from) {
-        List<Visit> standing =
-                going.toCome().stream().filter(visit -> visit.kind() == kind).toList();
-        Optional<Instant> moment = moment(from, Search.TURN_MINUTES);
-        if (moment.isPresent() && !standing.isEmpty()) {
-            Visit named = standing.stream()
-                    .filter(visit -> visit.at().equals(moment.get()))
-                    .findFirst()
-                    .orElse(standing.get(0));
-            return Optional.of(new Visit(named.id(), kind, named.number(), moment.get()));
-        }
-        int number = going.visits().stream()
-                        .filter(visit -> visit.id().startsWith(prefix))
-                        .mapToInt(Visit::number)
-                        .max()
-                        .orElse(0)
-                + 1;
-        return moment.map(at -> new Visit(prefix + number, kind, number, at));
-    }
-
-    private Optional<Visit> act(String id, Instant from) {
+    private int stop(String id) {
         return IntStream.rangeClosed(0, stops.last())
                 .filter(stop -> stops.id(stop).equals(id))
-                .boxed()
                 .findFirst()
-                .flatMap(stop -> moment(from, stops.workMinutes(stop))
-                        .map(at -> new Visit(id, stops.kind(stop), stops.number(stop), at)));
+                .orElseThrow();
     }
 
-    /** The first full five minutes from which somebody can work so long. */
-    private Optional<Instant> moment(Instant from, int workMinutes) {
-        Instant until = from.plus(LONGEST_WAIT);
-        Availability availability = Availability.of(bench.request().house(), from, until)
-                .beside(bench.request().besides());
-        Duration work = Duration.ofMinutes(workMinutes);
-        for (Instant at = Resumption.soon(from); at.isBefore(until); at = at.plus(Duration.ofMinutes(5))) {
-            Optional<Instant> free = availability.workableUntil(at);
-            if (free.isPresent() && !at.plus(work).isAfter(free.get())) return Optional.of(at);
+    /** The act at the first moment that is let. */
+    private List<Visit> alone(String id, Predicate<Moment> let) {
+        return ahead.fitting(work(id)).stream()
+                .filter(let)
+                .findFirst()
+                .map(moment -> acts(id, moment.at()))
+                .orElse(List.of());
+    }
+
+    /** The same with what is done every so many hours until then. */
+    private List<Visit> within(String id, Predicate<Moment> let, ActKind inner, double everyHours) {
+        return ahead.fitting(work(id)).stream()
+                .filter(let)
+                .findFirst()
+                .map(moment -> tended(id, moment.at(), inner, everyHours))
+                .orElse(List.of());
+    }
+
+    /** The act at the moment that misses least, the earliest of those that miss as much. */
+    private List<Visit> ending(String id, ToDoubleFunction<Moment> misses, ActKind inner, double everyHours) {
+        List<Moment> fitting = ahead.fitting(work(id));
+        double least = fitting.stream().mapToDouble(misses).min().orElse(0);
+        return fitting.stream()
+                .filter(moment -> misses.applyAsDouble(moment) <= least + SAME_RATIO)
+                .findFirst()
+                .map(moment -> tended(id, moment.at(), inner, everyHours))
+                .orElse(List.of());
+    }
+
+    private List<Visit> tended(String id, Instant end, ActKind inner, double everyHours) {
+        List<Visit> visits =
+                new ArrayList<>(Tending.of(going, ahead, inner, everyHours).until(end));
+        visits.addAll(acts(id, end));
+        return visits;
+    }
+
+    private int work(String id) {
+        int minutes = stops.workMinutes(stop(id));
+        boolean stewed = began.kind() == ActKind.STEW && stops.kind(stop(id)) == ActKind.LOAD;
+        return stewed ? Stops.LOAD_MINUTES : minutes;
+    }
+
+    /** The act of that name; with the stew before it where its loading begins with one that was not done. */
+    private List<Visit> acts(String id, Instant at) {
+        int stop = stop(id);
+        Visit act = new Visit(id, stops.kind(stop), stops.number(stop), at);
+        int stew = StewBlock.of(bench.setup()).map(StewBlock::minutes).orElse(0);
+        if (act.kind() != ActKind.LOAD || stew == 0 || began.kind() == ActKind.STEW) return List.of(act);
+        return List.of(
+                new Visit(Stops.STEW_ID, ActKind.STEW, 0, at),
+                new Visit(id, ActKind.LOAD, 0, at.plus(Duration.ofMinutes(stew))));
+    }
+
+    /** Turnings, stirrings or looks every so many hours, as people's hours let. */
+    record Tending(Begun going, ActKind kind, double everyHours, List<Instant> moments, Instant last) {
+        static Tending of(Begun going, Ahead ahead, ActKind kind, double everyHours) {
+            int work = kind == ActKind.LOOK || kind == ActKind.CHECK ? Search.CHECK_MINUTES : Search.TURN_MINUTES;
+            Instant last = going.visits().get(going.visits().size() - 1).at();
+            return new Tending(
+                    going,
+                    kind,
+                    everyHours,
+                    ahead.fitting(work).stream()
+                            .map(Moment::at)
+                            .sorted(Comparator.naturalOrder())
+                            .toList(),
+                    last);
         }
-        return Optional.empty();
+
+        List<Visit> until(Instant end) {
+            List<Visit> tended = new ArrayList<>();
+            Instant moved = last;
+            Optional<Instant> before = Optional.empty();
+            int number = number();
+            for (Instant at : moments) {
+                if (!at.isBefore(end)) break;
+                boolean late = hours(moved, at) > everyHours;
+                Instant moves =
+                        late && before.isPresent() && hours(moved, before.get()) >= everyHours / 2 ? before.get() : at;
+                if (late && hours(moved, moves) >= JUST_MOVED_HOURS) {
+                    tended.add(visit(number++, moves));
+                    moved = moves;
+                }
+                before = Optional.of(at);
+            }
+            return tended;
+        }
+
+        static double hours(Instant from, Instant until) {
+            return Duration.between(from, until).toMinutes() / 60.0;
+        }
+
+        int number() {
+            return going.visits().stream()
+                            .filter(visit ->
+                                    visit.kind() == kind || kind == ActKind.TURN && visit.kind() == ActKind.SPRINKLE)
+                            .mapToInt(Visit::number)
+                            .max()
+                            .orElse(0)
+                    + 1;
+        }
+
+        Visit visit(int number, Instant at) {
+            String name = switch (kind) {
+                case TURN -> "floor.turn-";
+                case LOOK -> "wetcouch.look-";
+                case CHECK -> "couch.check-";
+                default -> "kiln.stir-";
+            };
+            return new Visit(name + number, kind, number, at);
+        }
     }
 }

@@ -1,7 +1,9 @@
 package piecewright.plan;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import piecewright.belief.SlowKiln;
+import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Timetable.Visit;
@@ -39,6 +41,7 @@ public final class Phases {
             case PACK -> passing(PhaseKind.COUCHING, couch());
             case BREAK -> passing(PhaseKind.COOLING, cooling());
             case LOAD, RAISE -> drying(visit.number());
+            case LOWER -> lowered(before.kind() == PhaseKind.CURING);
             case CURE -> curing();
             case STEW, OFF, DEROOT, ROAST -> Passing.none();
             case LOOK, TURN, SPRINKLE, STIR, CHECK -> before;
@@ -108,6 +111,15 @@ public final class Phases {
         double setC = setup.dryingC(rung);
         HotAir air = setup.outfit().drying().dryer().air();
         return kiln(PhaseKind.DRYING, setC, air);
+    }
+
+    /** At the hottest rung that may be left on; where none may, the malt waits without heat. */
+    private Passing lowered(boolean cured) {
+        Heater heater = HeatLeft.heater(setup, cured);
+        OptionalInt rung = HeatLeft.hottestRung(setup, heater);
+        return rung.isPresent()
+                ? kiln(PhaseKind.DRYING, setup.dryingC(rung.getAsInt()), heater.air())
+                : new Passing(PhaseKind.DRYING, Optional.empty(), Optional.empty());
     }
 
     private Passing curing() {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import piecewright.house.Heater;
 import piecewright.plan.Plan.Outcome;
 import piecewright.plan.Plan.Subject;
 import piecewright.plan.Simulation.Course;
@@ -132,9 +134,11 @@ final class PlanWriter {
         }
         if (station.visit().kind() == ActKind.LOAD) return Duration.ofMinutes(Stops.LOAD_MINUTES);
         for (int stop = 0; stop <= stops.last(); stop++) {
-            if (stops.id(stop).equals(station.visit().id())) return Duration.ofMinutes(stops.workMinutes(stop));
+            if (stops.id(stop).equals(Stops.first(station.visit().id())))
+                return Duration.ofMinutes(stops.workMinutes(stop));
         }
         ActKind kind = station.visit().kind();
+        if (kind == ActKind.LOWER) return Duration.ofMinutes(KilnOn.LOWER_MINUTES);
         boolean checks = kind == ActKind.CHECK || kind == ActKind.LOOK;
         return Duration.ofMinutes(checks ? Search.CHECK_MINUTES : Search.TURN_MINUTES);
     }
@@ -198,10 +202,19 @@ final class PlanWriter {
                         .withSetC(setup.dryingC(number))
                         .withGateFraction(
                                 setup.style().kiln().ladder().get(number).belowMoistureFraction());
+            case LOWER -> lowered(station.during() == PhaseKind.CURING);
             case CURE -> Setting.at(curer).withSetC(outfit.drying().cureC()).withGateFraction(setup.cureGateFraction());
             case OFF -> Setting.at(curer);
             case DEROOT -> Setting.at(outfit.growing().place());
         };
+    }
+
+    /** Turned down to what may be left on, or, with no temperature to set, off. */
+    private Setting lowered(boolean cured) {
+        Heater heater = HeatLeft.heater(setup, cured);
+        Setting setting = Setting.at(heater.name());
+        OptionalInt rung = HeatLeft.hottestRung(setup, heater);
+        return rung.isPresent() ? setting.withSetC(setup.dryingC(rung.getAsInt())) : setting;
     }
 
     private Setting heaped() {
@@ -247,7 +260,7 @@ final class PlanWriter {
             case WITHER -> PhaseKind.WITHERING;
             case PACK -> PhaseKind.COUCHING;
             case BREAK -> PhaseKind.COOLING;
-            case LOAD, RAISE -> PhaseKind.DRYING;
+            case LOAD, RAISE, LOWER -> PhaseKind.DRYING;
             case CURE -> PhaseKind.CURING;
             case DEROOT -> roast.isPresent() ? PhaseKind.STORED : PhaseKind.RESTING;
             case ROAST -> isLastLoad(from) ? PhaseKind.RESTING : PhaseKind.STORED;
@@ -265,6 +278,7 @@ final class PlanWriter {
     }
 
     private boolean attended(PhaseKind kind, Station from) {
+        if (from.visit().kind() == ActKind.LOWER) return false;
         var drying = setup.outfit().drying();
         return switch (kind) {
             case DRYING ->

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Simulation.Course;
+import piecewright.plan.search.UnderWay;
 
 /** Makes a plan from a wish: screens the lot, chooses the kit, searches, simulates, describes. Pure. */
 public final class Planner {
@@ -21,6 +22,13 @@ public final class Planner {
     private static final double AMOUNT_TOLERANCE_FRACTION = 0.001;
     /** Judgement: the longest piece, with its wither and waits, from first steep to de-rooting. */
     private static final Duration LONGEST_PIECE = Duration.ofDays(21);
+
+    /** Judgement: the longest that a piece under way still needs, from its first rest to de-rooting and roasts. */
+    private static final Duration MOST_TO_COME = Duration.ofDays(16);
+    /** Judgement: the same from the floor on. */
+    private static final Duration MOST_TO_GROW = Duration.ofDays(14);
+    /** Judgement: the same from the kiln on. */
+    private static final Duration MOST_IN_THE_KILN = Duration.ofDays(10);
 
     /** Judgement: so late on the day of a wished start it counts as missed. */
     private static final Duration MISSED_BY = Duration.ofHours(2);
@@ -186,7 +194,9 @@ public final class Planner {
             if (!begun.visits().isEmpty()) {
                 Instant first =
                         startOf(LocalDate.ofInstant(begun.visits().get(0).at(), zone), zone);
-                return first.isBefore(origin) ? new Span(first, until, startFrom, startUntil, readyBy) : this;
+                Instant ends =
+                        readyBy.equals(Instant.MAX) ? later(until, begun.now().plus(toCome(begun))) : until;
+                return new Span(first.isBefore(origin) ? first : origin, ends, startFrom, startUntil, readyBy);
             }
             Instant from = begun.now().isAfter(startFrom) ? begun.now() : startFrom;
             boolean missed = readyBy.equals(Instant.MAX) && !from.isBefore(startUntil.minus(MISSED_BY));
@@ -202,6 +212,24 @@ public final class Planner {
                             new Span(origin, this.until, until, startUntil, readyBy))
                     .filter(span -> span.startFrom.isBefore(span.startUntil))
                     .toList();
+        }
+
+        /** The same for a piece under way that may be ready when it will. */
+        Span late(Begun begun) {
+            Instant ends = later(until, begun.now().plus(toCome(begun)));
+            return new Span(origin, ends, startFrom, startUntil, Instant.MAX);
+        }
+
+        private static Duration toCome(Begun begun) {
+            return switch (UnderWay.began(begun.visits()).kind()) {
+                case SOAK, DRAIN, HEAP -> MOST_TO_COME;
+                case FLOOR, WITHER, PACK, BREAK -> MOST_TO_GROW;
+                default -> MOST_IN_THE_KILN;
+            };
+        }
+
+        private static Instant later(Instant one, Instant other) {
+            return one.isAfter(other) ? one : other;
         }
 
         /** The same with no day to be ready by and time to spare. */

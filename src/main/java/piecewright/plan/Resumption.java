@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.GoingOn;
+import piecewright.plan.search.Stops;
 import piecewright.plan.search.TimeGrid;
 import piecewright.plan.search.UnderWay;
 
@@ -61,7 +62,19 @@ record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, I
 
     /** The timetable with turnings and stirrings called as they stand already, wherever they lie close. */
     Timetable named(Timetable timetable) {
-        return standing.isEmpty() ? timetable : new InnerNames(standing).in(timetable, done());
+        Timetable owned = owned(timetable);
+        return standing.isEmpty() ? owned : new InnerNames(standing).in(owned, done());
+    }
+
+    /** What is done once more gets a name of its own. */
+    private Timetable owned(Timetable timetable) {
+        List<Visit> visits = new ArrayList<>(timetable.visits().subList(0, done()));
+        for (Visit visit : timetable.visits().subList(done(), timetable.visits().size())) {
+            boolean bounds = UnderWay.bounds(visit.kind());
+            String id = bounds ? Stops.own(visit.id(), visits) : visit.id();
+            visits.add(new Visit(id, visit.kind(), visit.number(), visit.at()));
+        }
+        return new Timetable(visits);
     }
 
     /** The candidates from now on, with the instants this needs besides. */

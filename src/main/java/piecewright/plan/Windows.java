@@ -59,6 +59,8 @@ final class Windows {
             case CHECK -> after(since, couchWindows().checkSlip(packedHours(index)), at);
             case BREAK -> couchWindows().broken(stations, index);
             case RAISE, CURE -> opened(at);
+            case LOWER ->
+                new Window(before.visit().at().isBefore(at) ? before.visit().at() : at, at, at);
             case OFF -> after(since, rules.cureSlip(), at);
             case DEROOT -> after(since, rules.derootSlip(), at);
             case ROAST -> after(since, rules.roastSlip(busyMinutes(before)), at);

@@ -229,6 +229,7 @@ final class DoneActs {
             case STEW -> 104;
             case LOAD, STIR -> LOADED;
             case RAISE -> LOADED + number;
+            case LOWER -> LOADED;
             case CURE -> CURES;
             case OFF -> CURES + 1;
             case DEROOT -> CURES + 2;
@@ -277,6 +278,7 @@ final class DoneActs {
             case LOAD -> "kiln.load";
             case STIR -> "kiln.stir-" + number;
             case RAISE -> "kiln.raise-" + number;
+            case LOWER -> "kiln.lower-" + number;
             case CURE -> "kiln.cure";
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";

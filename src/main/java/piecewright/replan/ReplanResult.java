@@ -3,6 +3,7 @@ package piecewright.replan;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
 import piecewright.remedy.Remedy;
@@ -19,13 +20,29 @@ public sealed interface ReplanResult {
      * The plan of the whole piece, acts done where they were.
      *
      * @param moves acts to come that stand elsewhere now, in time order; empty when the plan holds
+     * @param amends what had to give way, and what would win it back
      */
-    record Replanned(Plan plan, List<Move> moves, Happened happened, List<Rescue> rescues) implements ReplanResult {
+    record Replanned(Plan plan, List<Move> moves, Amends amends, Happened happened, List<Rescue> rescues)
+            implements ReplanResult {
         public Replanned {
+            Objects.requireNonNull(amends);
             Objects.requireNonNull(plan);
             Objects.requireNonNull(happened);
             moves = List.copyOf(moves);
             rescues = List.copyOf(rescues);
+        }
+    }
+
+    /**
+     * What the best that can still be done gives up, where nothing keeps all that style and wish ask.
+     *
+     * @param lost empty when nothing is
+     * @param remedies changes with which nothing would be, each planned before it is offered
+     */
+    record Amends(List<Finding> lost, List<Remedy> remedies) {
+        public Amends {
+            lost = List.copyOf(lost);
+            remedies = List.copyOf(remedies);
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import piecewright.journal.Report.Tare;
 import piecewright.plan.Begun;
 import piecewright.plan.Continuation;
+import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanResult;
@@ -45,7 +46,8 @@ public final class Replanner {
         Optional<Where> where = position.of(batch, vessels, now);
         Happened happened = where.map(Where::happened).orElseGet(() -> Chronicle.of(batch, vessels, now));
         Begun begun = Position.begun(batch, happened, now);
-        PlanResult result = continuation.continued(batch.request(), begun);
+        Continuation.Rest rest = continuation.rest(batch.request(), begun);
+        PlanResult result = rest.result();
         if (result instanceof PlanResult.NotPossible not) {
             List<Rescue> rescues = where.map(stands -> RescueRules.of(batch, stands, begun.toCome()))
                     .orElse(List.of());
@@ -56,12 +58,19 @@ public final class Replanner {
         List<Visit> toCome = visits.subList(happened.visits().size(), visits.size());
         List<Rescue> rescues =
                 where.map(stands -> RescueRules.of(batch, stands, toCome)).orElse(List.of());
-        return new Replanned(plan, moves(begun, toCome, because(batch, begun, happened)), happened, rescues);
+        List<Move> moves = moves(begun, toCome, because(batch, begun, happened));
+        return new Replanned(plan, moves, amends(batch, begun, rest.lost()), happened, rescues);
+    }
+
+    private ReplanResult.Amends amends(Batch batch, Begun begun, List<Finding> lost) {
+        List<Remedy> remedies =
+                lost.isEmpty() ? List.of() : remedies(batch, begun, continuation.why(batch.request(), begun));
+        return new ReplanResult.Amends(lost, remedies);
     }
 
     /** What would help; once the grain is wet only hours, nights, the day it is wanted and its rest can still change. */
     private List<Remedy> remedies(Batch batch, Begun begun, List<Obstacle> obstacles) {
-        return new Remedies(changed -> continuation.continued(changed, begun))
+        return new Remedies(changed -> continuation.kept(changed, begun))
                 .against(batch.request(), obstacles).stream()
                         .filter(remedy -> begun.visits().isEmpty() || stillPossible(remedy.change()))
                         .toList();

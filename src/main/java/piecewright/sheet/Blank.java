@@ -15,7 +15,7 @@ enum Blank {
     static List<Blank> of(ActKind kind) {
         return switch (kind) {
             case SOAK -> List.of(WATER_TEMPERATURE);
-            case DRAIN, OFF, RAISE, CURE, BREAK -> List.of(WEIGHT, GRAIN_TEMPERATURE);
+            case DRAIN, OFF, RAISE, LOWER, CURE, BREAK -> List.of(WEIGHT, GRAIN_TEMPERATURE);
             case HEAP, FLOOR, STIR -> List.of(GRAIN_TEMPERATURE);
             case LOOK, CHECK -> List.of(GRAIN_TEMPERATURE, SMELL);
             case TURN, SPRINKLE -> List.of(GRAIN_TEMPERATURE, ACROSPIRE);

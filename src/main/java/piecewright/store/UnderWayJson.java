@@ -8,6 +8,7 @@ import java.util.Optional;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.plan.Plan;
+import piecewright.remedy.Remedy;
 import piecewright.replan.CouchForecast;
 import piecewright.replan.Move;
 import piecewright.replan.Question;
@@ -124,6 +125,9 @@ public final class UnderWayJson {
         if (result instanceof Replanned replanned) {
             ArrayNode moves = root.putArray("moves");
             replanned.moves().forEach(move -> move(moves.addObject(), move, page));
+            ArrayNode lost = root.putArray("lost");
+            page.lost(replanned.amends()).forEach(text -> lost.addObject().put("text", text));
+            remedies(root, replanned.amends().remedies());
             rescues(root, result, replanned.plan());
             new PlanJson(new Wording(units, zone)).put(root.putObject("plan"), replanned.plan());
         } else {
@@ -131,13 +135,17 @@ public final class UnderWayJson {
             Wording wording = new Wording(units, zone);
             ArrayNode obstacles = root.putArray("obstacles");
             not.obstacles().forEach(one -> obstacles.addObject().put("text", wording.obstacle(one)));
-            RemedyWords remedies = new RemedyWords(units, zone);
-            ArrayNode helps = root.putArray("remedies");
-            not.remedies().forEach(one -> helps.addObject().put("text", remedies.sentence(one)));
+            remedies(root, not.remedies());
             rescues(root, result, before);
         }
         questions(root, result.happened().questions());
         return JsonText.write(root);
+    }
+
+    private void remedies(ObjectNode root, List<Remedy> remedies) {
+        RemedyWords words = new RemedyWords(units, zone);
+        ArrayNode helps = root.putArray("remedies");
+        remedies.forEach(one -> helps.addObject().put("text", words.sentence(one)));
     }
 
     private void move(ObjectNode node, Move move, MovePage page) {

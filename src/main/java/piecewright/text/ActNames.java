@@ -16,13 +16,13 @@ final class ActNames {
 
     /** Where the words of an act stand in the bundle: under its kind, or apart for malt that was stewed. */
     static String words(ActKind kind, String id) {
-        return "act." + kind.key() + (id.endsWith(Stops.STEWED_SUFFIX) ? Stops.STEWED_SUFFIX : "");
+        return "act." + kind.key() + (Stops.first(id).endsWith(Stops.STEWED_SUFFIX) ? Stops.STEWED_SUFFIX : "");
     }
 
     /** The kind's name and the last number of the id: "Turn 3" for "floor.turn-3", "Drain 1" for "steep-1.drain". */
     static String title(ActKind kind, String id) {
         String name = Phrases.say(words(kind, id) + ".title");
-        Matcher numbers = NUMBER.matcher(id);
+        Matcher numbers = NUMBER.matcher(Stops.first(id));
         String last = "";
         while (numbers.find()) last = numbers.group(1);
         return last.isEmpty() ? name : name + " " + Integer.parseInt(last);
@@ -30,9 +30,12 @@ final class ActNames {
 
     /** The same from an id alone, for an act that never came to be; the id itself if its kind cannot be told. */
     static String byId(String id) {
-        String verb = NUMBER.matcher(id.substring(id.lastIndexOf('.') + 1)).replaceAll("");
+        String first = Stops.first(id).replace(Stops.STEWED_SUFFIX, "");
+        String verb =
+                NUMBER.matcher(first.substring(first.lastIndexOf('.') + 1)).replaceAll("");
+        String key = verb.equals("spread") ? ActKind.FLOOR.key() : verb.toLowerCase(Locale.ROOT);
         Optional<ActKind> kind = Arrays.stream(ActKind.values())
-                .filter(each -> each.key().equals(verb.toLowerCase(Locale.ROOT)))
+                .filter(each -> each.key().equals(key))
                 .findFirst();
         return kind.isPresent() ? "“" + title(kind.get(), id) + "”" : "“" + id + "”";
     }

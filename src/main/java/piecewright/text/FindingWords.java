@@ -68,6 +68,10 @@ final class FindingWords {
             return Phrases.say("finding.past-free-window", quantities.time(f.by()));
         }
         if (finding instanceof Finding.OffStyle f) return offStyle(f);
+        if (finding instanceof Finding.ReadyLate f) {
+            return Phrases.say("finding.ready-late", quantities.time(f.by()));
+        }
+        if (finding instanceof Finding.NotRoasted) return Phrases.say("finding.not-roasted");
         if (finding instanceof Finding.RampsItself f) {
             return Phrases.say(
                     "finding.ramps-itself", f.heater(), quantities.temperature(f.setC()), moments.moment(f.at()));
@@ -193,7 +197,8 @@ final class FindingWords {
         return switch (quantity) {
             case COLOUR_EBC -> quantities.colour(figure);
             case ACROSPIRE -> quantities.percent(figure);
-            case STEEP_OUT_MOISTURE, END_MOISTURE -> quantities.moisture(new Moisture(figure));
+            case COUCH_INDEX_HOURS, CURE_HOURS -> quantities.time(Duration.ofMinutes(Math.round(60 * figure)));
+            case STEEP_OUT_MOISTURE, PACKING_MOISTURE, END_MOISTURE -> quantities.moisture(new Moisture(figure));
         };
     }
 }

@@ -37,6 +37,7 @@ public final class MovePage {
         if (result instanceof Replanned replanned) {
             page.append(Phrases.say("replan.title")).append('\n');
             for (String sentence : moved(replanned.moves())) page.append(Paragraph.of("", sentence));
+            amends(replanned.amends(), page);
             rescues(result, replanned.plan(), page);
         } else {
             NotPossible not = (NotPossible) result;
@@ -46,6 +47,18 @@ public final class MovePage {
             rescues(result, before, page);
         }
         return page.toString();
+    }
+
+    private void amends(ReplanResult.Amends amends, StringBuilder page) {
+        if (amends.lost().isEmpty()) return;
+        page.append('\n').append(Phrases.say("replan.lost")).append('\n');
+        lost(amends).forEach(sentence -> page.append(Paragraph.of("", sentence)));
+        remedies.lines(amends.remedies()).forEach(line -> page.append(Paragraph.of("", line)));
+    }
+
+    /** One sentence for each thing that gives way. */
+    public List<String> lost(ReplanResult.Amends amends) {
+        return amends.lost().stream().map(wording::finding).toList();
     }
 
     /** What became of a new plan. */

@@ -26,6 +26,9 @@ final class SpokenActs {
                 ActKind.FLOOR,
                 word(
                         "spread(?: out)?(?: on the floor| on trays)?|floored|flooring|cast|casting|on the floor|on trays|laid out"));
+        words.put(
+                ActKind.LOWER,
+                word("turned (?:it |the heat |the kiln )?(?:down|off)|lowered|lowering|heat (?:down|off)"));
         words.put(ActKind.SPRINKLE, word("sprinkled|sprinkling|sprinkle|watered|sprayed"));
         words.put(ActKind.TURN, word("turned|turning|turn|mixed"));
         words.put(ActKind.STIR, word("stirred|stirring|stir"));

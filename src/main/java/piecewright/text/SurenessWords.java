@@ -35,6 +35,7 @@ public final class SurenessWords {
             ActKind.BREAK,
             ActKind.STIR,
             ActKind.RAISE,
+            ActKind.LOWER,
             ActKind.CURE,
             ActKind.OFF,
             ActKind.DEROOT,

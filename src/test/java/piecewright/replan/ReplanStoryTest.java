@@ -20,7 +20,7 @@ import piecewright.journal.Spot;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Availability;
-import piecewright.plan.Obstacle;
+import piecewright.plan.Finding;
 import piecewright.plan.Timetable.Visit;
 import piecewright.replan.Move.Because;
 import piecewright.replan.ReplanResult.Replanned;
@@ -258,20 +258,20 @@ class ReplanStoryTest {
                 .noneMatch(act -> act.startsAt().isAfter(noon) && act.startsAt().isBefore(midnight)));
     }
 
-    /** A day lost on the floor of a piece wanted at once: no plan, but a later day or shorter rest, tried and found. */
+    /** A day lost on the floor of a piece wanted at once: ready later, or in time with a shorter rest, tried and found. */
     @Test
-    void aRestThatCannotBeDoneInTimeComesWithRemediesThatWereTried() {
+    void aRestThatCannotBeDoneInTimeIsReadyLaterAndSaysWhatWouldWinItBack() {
         Instant loaded = at("kiln.load").plus(HOUR.multipliedBy(26));
         Story story = PALE.byPlanUntil("kiln.load").did("kiln.load", HOUR.multipliedBy(26));
         var zone = PALE.wish().house().zone();
         var day = PALE.plan().subject().readyAt().atZone(zone).toLocalDate().plusDays(1);
-        ReplanResult result = story.readyBy(day).result(loaded.plus(HOUR));
-        ReplanResult.NotPossible not = (ReplanResult.NotPossible) result;
-        assertTrue(
-                not.obstacles().get(0) instanceof Obstacle.TooSoon,
-                not.obstacles().toString());
-        assertFalse(not.remedies().isEmpty());
-        not.remedies()
+        Replanned later = story.readyBy(day).replanned(loaded.plus(HOUR));
+        List<Finding> lost = later.amends().lost();
+        assertTrue(lost.size() == 1 && lost.get(0) instanceof Finding.ReadyLate, lost.toString());
+        assertTrue(later.plan().findings().containsAll(lost));
+        assertFalse(later.amends().remedies().isEmpty());
+        later.amends()
+                .remedies()
                 .forEach(remedy -> assertEquals(
                         story.journal().entries().size(),
                         remedy.plan().acts().stream()

@@ -3,6 +3,7 @@ package piecewright.desktop.batch;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
@@ -287,7 +288,8 @@ public final class BatchViewModel {
                             move.to().map(moments::moment).orElse(""),
                             WindowWords.say("batch.because", page.because(move.because()))))
                     .toList();
-            List<String> sentences = moves.isEmpty() ? page.moved(replanned.moves()) : List.of();
+            List<String> sentences = new ArrayList<>(moves.isEmpty() ? page.moved(replanned.moves()) : List.of());
+            sentences.addAll(page.lost(replanned.amends()));
             return new Proposal(opened, result, Optional.of(chart), moves, sentences);
         }
         Wording wording = new Wording(units, opened.zone());

@@ -22,7 +22,7 @@ record Held(Map<Integer, Integer> minuteByStop, Set<Integer> innerMinutes) {
         Set<Integer> inner = new HashSet<>();
         published.forEach((id, at) -> {
             int minute = (int) Duration.between(origin, at).toMinutes();
-            Integer stop = stopById.get(id);
+            Integer stop = stopById.get(Stops.first(id));
             if (stop == null) inner.add(minute);
             else minuteByStop.put(stop, minute);
         });

@@ -102,7 +102,7 @@ final class PieceRoute implements Route {
             case CURE -> kiln.fromCure(label, endCost, sink);
             case OFF -> kiln.fromOff(label, sink);
             case DEROOT, ROAST -> kiln.fromLoose(label, endCost, sink);
-            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK -> {
+            case LOWER, STEW, LOOK, TURN, SPRINKLE, STIR, CHECK -> {
                 // nothing follows
             }
         }

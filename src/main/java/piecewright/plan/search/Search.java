@@ -186,7 +186,7 @@ public final class Search {
             label = next.stream()
                     .filter(one -> one.at() == at
                             && space.grid().instant(at).equals(visit.at())
-                            && space.stops().id(one.stop()).equals(visit.id()))
+                            && space.stops().id(one.stop()).equals(Stops.first(visit.id())))
                     .min(Comparator.comparingDouble(Label::costMinutes));
             if (label.isEmpty()) return Optional.empty();
         }

@@ -58,8 +58,8 @@ record Space(
      * lay alone until now has done so.
      */
     int attendedUntil(Label from) {
-        int at = from.before() == null ? Math.max(from.at(), grid.firstOpen()) : from.at();
-        return at < grid.size() ? grid.attendedUntil(at) : grid.minute(from.at());
+        boolean past = from.before() == null && grid.minute(from.at()) < grid.openMinute();
+        return past ? grid.attendedFromOpen() : grid.attendedUntil(from.at());
     }
 
     /** Minute at which the bed of a piece whose loading begins here starts to dry: after its stew, if it has one. */

@@ -8,6 +8,7 @@ import piecewright.plan.Outfit;
 import piecewright.plan.RoastBlock;
 import piecewright.plan.Setup;
 import piecewright.plan.StewBlock;
+import piecewright.plan.Timetable.Visit;
 import piecewright.style.KilnSchedule.Rung;
 import piecewright.style.MaltStyle;
 
@@ -20,6 +21,8 @@ public final class Stops {
     public static final String STEWED_SUFFIX = "-stewed";
     /** Logical name of the stew. */
     public static final String STEW_ID = "oven.stew";
+    /** Goes on the logical name of an act done once more after the heat was turned down. */
+    private static final String AGAIN = "-again";
 
     /** Judgement: minutes of work, practice estimates: washing and first steep. */
     private static final int FIRST_SOAK_MINUTES = 30;
@@ -245,7 +248,7 @@ public final class Stops {
             case OFF -> "kiln.off";
             case DEROOT -> "finish.deroot";
             case ROAST -> roasts == 1 ? "oven.roast" : "oven.roast-" + number(stop);
-            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
+            case LOWER, STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
                 throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }
@@ -258,6 +261,23 @@ public final class Stops {
     /** Logical name of the act that must begin for this stop to happen: the stew, where one goes before loading. */
     String firstId(int stop) {
         return stop == load() && stewMinutes > 0 ? STEW_ID : id(stop);
+    }
+
+    /** The name such an act had the first time. */
+    public static String first(String id) {
+        int again = id.indexOf(AGAIN);
+        return again < 0 ? id : id.substring(0, again);
+    }
+
+    /** The name of an act that may have been done before: lasting, and its own. */
+    public static String own(String id, List<Visit> done) {
+        String own = id;
+        for (int times = 2; isIn(own, done); times++) own = id + AGAIN + (times > 2 ? "-" + times : "");
+        return own;
+    }
+
+    private static boolean isIn(String id, List<Visit> done) {
+        return done.stream().anyMatch(visit -> visit.id().equals(id));
     }
 
     /** Minutes somebody is busy in one go, a stew before loading included. */
@@ -275,7 +295,7 @@ public final class Stops {
             case OFF -> OFF_MINUTES;
             case DEROOT -> DEROOT_MINUTES;
             case ROAST -> roastMinutes;
-            case STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
+            case LOWER, STEW, LOOK, TURN, SPRINKLE, STIR, CHECK ->
                 throw new IllegalStateException("lies inside a phase: " + stop);
         };
     }

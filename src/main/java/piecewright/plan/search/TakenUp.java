@@ -36,12 +36,23 @@ final class TakenUp {
 
     /** The label to go on from. */
     Label label() {
-        String id = piece.began().id();
+        Visit began = piece.began();
         int stop = IntStream.range(0, stops.count())
-                .filter(each -> stops.id(each).equals(id))
+                .filter(each -> stops.id(each).equals(Stops.first(began.id())))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no stop of this style: " + id));
+                .orElseGet(() -> like(began));
         return new Label(stop, at(piece.standing().at()), grain(), 0, 0, null);
+    }
+
+    /** The stop of an act that this style calls otherwise: turned down to a rung, or raised to one that it leaves out. */
+    private int like(Visit began) {
+        if (began.kind() == ActKind.LOWER) return stops.load() + piece.loweredTo();
+        if (began.kind() == ActKind.RAISE)
+            return stops.load() + Math.min(began.number(), stops.rungs().size() - 1);
+        return IntStream.range(0, stops.count())
+                .filter(each -> stops.kind(each) == began.kind())
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no stop of this style: " + began.id()));
     }
 
     /** The piece if it lies in its hot couch. */

@@ -49,7 +49,7 @@ public final class TimeGrid {
     private final int[] workableMinutes;
     private final int[] attendedUntil;
     private final double[] unsociable;
-    private final int firstOpen;
+    private final int openMinute;
 
     private TimeGrid(Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone) {
         this(origin, points, availability, zone, 0);
@@ -90,7 +90,7 @@ public final class TimeGrid {
         coarseRank[size + 1] = coarseRank[size];
         coarseAt = new int[coarseRank[size]];
         for (int i = 0; i < size; i++) if (coarse[i]) coarseAt[coarseRank[i]] = i;
-        firstOpen = firstAtOrAfter(openMinute);
+        this.openMinute = openMinute;
     }
 
     private void describe(int at) {
@@ -269,9 +269,19 @@ public final class TimeGrid {
         return unsociable[at];
     }
 
-    /** Index of the first candidate at which an act may still begin; size() when there is none. */
-    int firstOpen() {
-        return firstOpen;
+    /** Minute from which on acts may still begin. */
+    int openMinute() {
+        return openMinute;
+    }
+
+    /** Minute until which somebody stays near from now on, or who is there next from then on. */
+    int attendedFromOpen() {
+        Instant open = origin.plus(Duration.ofMinutes(openMinute));
+        int next = firstAtOrAfter(openMinute);
+        return availability
+                .attendedUntil(open)
+                .map(until -> minutesBetween(origin, until))
+                .orElse(next < size() ? attendedUntil[next] : openMinute);
     }
 
     /** Index of the first candidate at or after the minute; size() when there is none. */

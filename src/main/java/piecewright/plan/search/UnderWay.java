@@ -14,8 +14,9 @@ import piecewright.process.PieceState;
  *
  * @param visits acts done or certain, in time order, at least one
  * @param standing how it lies, at the last act that began a phase or later
+ * @param loweredTo the rung its heat was turned down to, where that was the last that began a phase; else 0
  */
-public record UnderWay(List<Visit> visits, Standing standing) {
+public record UnderWay(List<Visit> visits, Standing standing, int loweredTo) {
     public UnderWay {
         visits = List.copyOf(visits);
         Objects.requireNonNull(standing);
