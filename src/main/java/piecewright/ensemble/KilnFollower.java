@@ -2,6 +2,7 @@ package piecewright.ensemble;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import piecewright.ensemble.Breach.Severity;
 import piecewright.ensemble.Script.Line;
 import piecewright.plan.ActKind;
@@ -36,10 +37,28 @@ final class KilnFollower {
     void follow() {
         shiftMinutes = piece.minute() - script.first(ActKind.LOAD).minute();
         for (Line line : script.lines()) {
-            if (line.visit().kind() == ActKind.RAISE || line.visit().kind() == ActKind.CURE) raise(line);
+            switch (line.visit().kind()) {
+                case RAISE, CURE -> raise(line);
+                case LOWER -> lower(line);
+                default -> {}
+            }
         }
         unload();
         deroot();
+    }
+
+    /** Whoever turned the heat up stays until it is turned down again. */
+    private void lower(Line line) {
+        int at = Math.max(piece.minute() + 1, line.minute() + Math.min(0, shiftMinutes));
+        stirUntil(at);
+        piece.walkTo(at);
+        piece.meet(new Visit(line.id(), ActKind.LOWER, line.visit().number(), script.instant(at)));
+    }
+
+    /** The cure that is followed by taking off the kiln. */
+    private Line cure() {
+        List<Line> cures = script.of(ActKind.CURE);
+        return cures.get(cures.size() - 1);
     }
 
     private void raise(Line line) {
@@ -78,7 +97,7 @@ final class KilnFollower {
 
     /** When malt whose cure began then comes off with nobody watching it; NEVER when nobody comes in time. */
     private int unloading(int curedMinute) {
-        int planned = curedMinute + off.minute() - script.first(ActKind.CURE).minute();
+        int planned = curedMinute + off.minute() - cure().minute();
         int soft = curedMinute + (int) (60 * script.rules().cureSlip().softHours());
         int at = planned == off.minute() ? planned : script.moments().next(planned, off.workMinutes());
         if (at <= soft) return at;
@@ -96,8 +115,12 @@ final class KilnFollower {
     /** How long somebody must stay once this heat is set: until unloading where the heater may not be left. */
     private int stayMinutes(Line line) {
         if (!mustBeWatched(line)) return line.workMinutes();
+        Optional<Line> down = script.of(ActKind.LOWER).stream()
+                .filter(lower -> lower.minute() > line.minute())
+                .findFirst();
+        if (down.isPresent()) return down.get().minute() - line.minute();
         int planned = off.minute() - line.minute();
-        int cure = off.minute() - script.first(ActKind.CURE).minute();
+        int cure = off.minute() - cure().minute();
         int shortest = (int) Math.ceil(60 * script.rules().cureSlip().shortestHours());
         return Math.max(line.workMinutes(), planned - Math.max(0, cure - shortest)) + off.workMinutes();
     }
@@ -122,7 +145,7 @@ final class KilnFollower {
     }
 
     private void unload() {
-        Line cure = script.first(ActKind.CURE);
+        Line cure = cure();
         int cured = piece.minute();
         int at = cured + off.minute() - cure.minute();
         if (mustBeWatched(cure)) {
