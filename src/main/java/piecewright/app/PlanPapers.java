@@ -14,6 +14,7 @@ import piecewright.remedy.Remedy;
 import piecewright.sheet.BenchSheet;
 import piecewright.store.PlanJson;
 import piecewright.text.DisplayUnits;
+import piecewright.text.OnePage;
 import piecewright.text.PlanPage;
 import piecewright.text.RemedyWords;
 import piecewright.text.Wording;
@@ -26,7 +27,12 @@ public final class PlanPapers {
         this.units = units;
     }
 
-    /** The page to follow at the bucket. */
+    /** The whole plan on one page. */
+    public String onePage(PlanRequest request, Plan plan, Sureness sureness) {
+        return OnePage.of(request, plan, sureness, units);
+    }
+
+    /** The page to follow at the bucket, with all detail. */
     public String page(PlanRequest request, Plan plan) {
         return PlanPage.of(request, plan, units);
     }

@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.io.PrintWriter;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -86,6 +87,9 @@ final class PlanCommand implements Callable<Integer> {
             names = "--explain",
             description = "Print what each act costs by which rule, and why the next best plan lost.")
     private boolean explain;
+
+    @Option(names = "--full", description = "Print every step with what to do, its safe times and its reasons.")
+    private boolean full;
 
     @Option(names = "--json", description = "Print the plan as JSON instead of a page.")
     private boolean json;
@@ -174,9 +178,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private String paper(PlanPapers papers, PlanRequest request, Plan plan, int members) {
-        if (!sureOptions.sure()) return json ? papers.json(plan) : papers.page(request, plan);
-        Sureness sure = new HowSure(ModelParameters.defaults())
-                .of(request, plan, surroundings.clock().instant(), members);
+        HowSure howSure = new HowSure(ModelParameters.defaults());
+        Instant now = surroundings.clock().instant();
+        if (!sureOptions.sure()) {
+            if (json) return papers.json(plan);
+            return full
+                    ? papers.page(request, plan)
+                    : papers.onePage(request, plan, howSure.chances(request, plan, now, members));
+        }
+        Sureness sure = howSure.of(request, plan, now, members);
         return json ? papers.json(plan, sure) : papers.page(request, plan, sure);
     }
 

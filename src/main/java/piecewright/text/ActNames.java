@@ -22,13 +22,24 @@ final class ActNames {
     /** The kind's name and the last number of the id: "Turn 3" for "floor.turn-3", "Drain 1" for "steep-1.drain". */
     static String title(ActKind kind, String id) {
         String name = Phrases.say(words(kind, id) + ".title");
-        Matcher numbers = NUMBER.matcher(Stops.first(id));
-        String last = "";
-        while (numbers.find()) last = numbers.group(1);
+        String last = number(id);
         return last.isEmpty() ? name : name + " " + Integer.parseInt(last);
     }
 
-    /** The same from an id alone, for an act that never came to be; the id itself if its kind cannot be told. */
+    /** The kind's name alone: "Turn". */
+    static String kind(ActKind kind) {
+        return Phrases.say("act." + kind.key() + ".title");
+    }
+
+    /** The last number of an id, empty where there is none: "3" for "floor.turn-3". */
+    static String number(String id) {
+        Matcher numbers = NUMBER.matcher(Stops.first(id));
+        String last = "";
+        while (numbers.find()) last = numbers.group(1);
+        return last;
+    }
+
+    /** A step in quotation marks from an id alone, for an act that never came to be; the id itself if its kind cannot be told. */
     static String byId(String id) {
         String first = Stops.first(id).replace(Stops.STEWED_SUFFIX, "");
         String verb =

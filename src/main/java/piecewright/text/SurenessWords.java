@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import piecewright.ensemble.ActBands;
@@ -82,6 +83,21 @@ public final class SurenessWords {
         boolean sameDay =
                 LocalDate.ofInstant(at, moments.zone()).equals(LocalDate.ofInstant(act.startsAt(), moments.zone()));
         return sameDay ? moments.clock(at) : moments.moment(at);
+    }
+
+    /** How likely all goes well, and that nothing is spoilt. */
+    String chance(Verdict verdict) {
+        return Phrases.say("sure.chance", hundred(verdict.softFraction()), hundred(verdict.hardFraction()));
+    }
+
+    /** The step most likely to go wrong, and how; empty where none does. */
+    Optional<String> mostLikelyProblem(Plan plan, Verdict verdict) {
+        return verdict.weakest()
+                .map(weakest -> Phrases.say(
+                        "sure.problem",
+                        title(plan, weakest.actId()),
+                        hundred(weakest.fraction()),
+                        Phrases.say("sure.problem." + Phrases.key(weakest.fault()))));
     }
 
     /** How likely the plan holds, what breaks first, what helps most. */

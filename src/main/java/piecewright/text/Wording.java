@@ -62,6 +62,11 @@ public final class Wording {
         return Phrases.say("caution." + Phrases.key(caution));
     }
 
+    /** What to do about the danger, in one line. */
+    public String shortCaution(Caution caution) {
+        return Phrases.say("caution-short." + Phrases.key(caution));
+    }
+
     /** The danger in a word or two: "Fire". */
     public String cautionName(Caution caution) {
         return Phrases.say("caution-name." + Phrases.key(caution));

@@ -29,6 +29,7 @@ import piecewright.house.House;
 import piecewright.plan.Availability;
 import piecewright.store.HouseFile;
 import piecewright.store.StoreException;
+import piecewright.text.OnePage;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -59,19 +60,19 @@ class DemoPlansTest {
 
     @Test
     void aHeaterThatRampsItselfIsTaughtWhatToDoAndWhen() {
-        String page = run(Demo.FARM, Run.NOW).out().replaceAll("\\s+", " ");
+        String page = run(Demo.FARM).out().replaceAll("\\s+", " ");
         assertTrue(page.contains("can change its heat by itself: set it to go to "), page);
-        assertFalse(run(Demo.GARAGE, Run.NOW).out().contains("change its heat by itself"));
+        assertFalse(run(Demo.GARAGE).out().contains("change its heat by itself"));
     }
 
     @Test
     void whatEachActCostsAndWhyTheNextBestPlanLostIsSaidOnThePageAndInTheDocument() {
-        String page = run(Demo.GARAGE, Run.NOW, "--explain").out();
+        String page = run(Demo.GARAGE, "--explain").out();
         assertTrue(page.contains("\nWHAT THIS PLAN COSTS, ACT BY ACT\n"), page);
         assertTrue(page.contains("Next best: begin on "), page);
 
         JsonNode plan = JsonMapper.shared()
-                .readTree(run(Demo.GARAGE, Run.NOW, "--explain", "--json").out())
+                .readTree(run(Demo.GARAGE, "--explain", "--json").out())
                 .get("plan");
         double sum = 0;
         for (JsonNode act : plan.get("costs").get("acts"))
@@ -133,6 +134,29 @@ class DemoPlansTest {
         run.out().lines().forEach(line -> assertTrue(line.length() <= 110, line));
         assertTrue(run.out().contains("never after") || run.out().contains("Never after"));
         assertTrue(run.out().contains("WHERE THE WEIGHTS COME FROM"));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void withoutMoreTheWholePlanIsOnOnePageWithChanceAndWorstTroubleOnTop(Demo demo) {
+        for (String units : List.of("metric", "us")) {
+            List<String> asked = new ArrayList<>(demo.wish);
+            asked.remove("--full");
+            asked.addAll(List.of("--units", units));
+            Run run = Run.of(Run.REAL, Run.NOW, asked);
+            assertEquals(0, run.code(), run.out() + run.err());
+            List<String> lines = run.out().lines().toList();
+            assertTrue(lines.size() <= OnePage.MOST_LINES, run.out());
+            lines.forEach(line -> assertTrue(line.length() <= 110, line));
+            String top = String.join(" ", lines.subList(0, 5));
+            assertTrue(top.matches(".*Chance that all goes well: [0-9]+ %.*Most likely problem: .*"), top);
+            for (JsonNode act : plan(demo).get("acts")) {
+                String title = act.get("title").stringValue();
+                boolean repeats = title.matches("(Turn|Look at|Stir).*");
+                assertTrue(repeats || run.out().contains("  " + title + " "), title + run.out());
+            }
+            assertFalse(units.equals("us") && run.out().matches("(?s).*( kg|°C| cm| g)\\b.*"), run.out());
+        }
     }
 
     @ParameterizedTest

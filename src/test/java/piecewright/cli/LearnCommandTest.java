@@ -31,7 +31,7 @@ class LearnCommandTest {
     }
 
     private List<String> planning(String... more) {
-        List<String> words = new ArrayList<>(List.of("plan", "--style", "pale", "--malt", "4 kg"));
+        List<String> words = new ArrayList<>(List.of("plan", "--full", "--style", "pale", "--malt", "4 kg"));
         words.addAll(List.of(
                 "--ready-by",
                 "2027-05-01",

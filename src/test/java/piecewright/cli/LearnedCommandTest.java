@@ -84,7 +84,7 @@ class LearnedCommandTest {
 
     @Test
     void aPlanGoesByWhatWasLearnedAndSaysSo() throws StoreException {
-        List<String> words = List.of("plan", "--style", "pale", "--malt", "4 kg", "--ready-by", "2027-05-01");
+        List<String> words = List.of("plan", "--full", "--style", "pale", "--malt", "4 kg", "--ready-by", "2027-05-01");
         Run before = Run.of(Run.REAL, Run.NOW, withFiles(words));
         assertFalse(before.out().contains("Earlier batches"), before.out());
         teach(lot, Trait.STEEP_RATE, "two-row barley", 1.6, 0.058);

@@ -83,7 +83,7 @@ record Run(int code, String out, String err) {
         if (run.code() != 0) throw new AssertionError(run.err());
     }
 
-    /** The plan command with these options behind the usual ones. */
+    /** The plan command with these options behind the usual ones, with all detail, which needs no bands. */
     static List<String> plan(String style, String lot, String house, String... more) {
         List<String> all = new ArrayList<>(List.of(
                 "plan",
@@ -92,7 +92,8 @@ record Run(int code, String out, String err) {
                 "--lot",
                 Path.of("demo-data", "lots", lot + ".json").toString(),
                 "--house",
-                Path.of("demo-data", "houses", house + ".json").toString()));
+                Path.of("demo-data", "houses", house + ".json").toString(),
+                "--full"));
         all.addAll(List.of(more));
         return all;
     }

@@ -31,6 +31,7 @@ class WorkspaceNamesTest {
         Run.of(Run.NEVER, "styles");
         Run first = run(
                 "plan",
+                "--full",
                 "--style",
                 "pale",
                 "--lot",
