@@ -54,18 +54,21 @@ public final class OnePage {
     }
 
     private String write() {
-        List<String> before = new ArrayList<>(head());
-        before.addAll(checks());
-        List<String> after = new ArrayList<>(warnings());
-        after.addAll(cautions());
-        after.add("\n" + Phrases.say("onepage.more") + "\n");
         StepRows rows = new StepRows(request.style(), plan, sureness, units);
-        int room = MOST_LINES - lines(before) - lines(after);
-        return String.join("", before) + rows.within(room) + String.join("", after);
+        String before = String.join("", head()) + String.join("", checks());
+        String after = String.join("", cautions()) + "\n" + Phrases.say("onepage.more") + "\n";
+        String fullest = "";
+        for (int most = MOST_WARNINGS; most > 0; most--) {
+            String warned = String.join("", warnings(most));
+            int room = MOST_LINES - lines(before) - lines(warned) - lines(after);
+            fullest = before + rows.within(room) + warned + after;
+            if (lines(fullest) <= MOST_LINES) break;
+        }
+        return fullest;
     }
 
-    private static int lines(List<String> parts) {
-        return (int) String.join("", parts).lines().count();
+    private static int lines(String part) {
+        return (int) part.lines().count();
     }
 
     private List<String> head() {
@@ -122,7 +125,7 @@ public final class OnePage {
         return lines;
     }
 
-    private List<String> warnings() {
+    private List<String> warnings(int most) {
         List<Finding> warnings = plan.findings().stream()
                 .filter(finding -> finding.severity() == Severity.WARNING)
                 .sorted(Comparator.comparing(finding -> finding instanceof Finding.PastFreeWindow))
@@ -130,11 +133,11 @@ public final class OnePage {
         List<String> lines = new ArrayList<>();
         if (warnings.isEmpty()) return lines;
         heading(lines, "onepage.warnings");
-        for (Finding finding : warnings.subList(0, Math.min(MOST_WARNINGS, warnings.size()))) {
+        for (Finding finding : warnings.subList(0, Math.min(most, warnings.size()))) {
             String about = wording.about(plan, finding);
             lines.add(Paragraph.of("- ", Phrases.say("onepage.warning", about, wording.finding(finding))));
         }
-        int more = plan.findings().size() - Math.min(MOST_WARNINGS, warnings.size());
+        int more = plan.findings().size() - Math.min(most, warnings.size());
         if (more > 0) lines.add(Phrases.say("onepage.warnings.more", Integer.toString(more)) + "\n");
         return lines;
     }
@@ -153,11 +156,14 @@ public final class OnePage {
         where.forEach((caution, steps) -> lines.add(Paragraph.of(
                 "- ",
                 Phrases.say(
-                        "onepage.caution",
-                        wording.cautionName(caution),
-                        String.join(", ", steps),
-                        wording.shortCaution(caution)))));
+                        "onepage.caution", wording.cautionName(caution), from(steps), wording.shortCaution(caution)))));
         return lines;
+    }
+
+    /** The first step, and that there are more. */
+    private static String from(Set<String> steps) {
+        String first = steps.iterator().next();
+        return steps.size() == 1 ? first : Phrases.say("onepage.caution.from", first);
     }
 
     private static void heading(List<String> lines, String key) {

@@ -147,7 +147,7 @@ class DemoPlansTest {
             assertEquals(0, run.code(), run.out() + run.err());
             List<String> lines = run.out().lines().toList();
             assertTrue(lines.size() <= OnePage.MOST_LINES, run.out());
-            lines.forEach(line -> assertTrue(line.length() <= 110, line));
+            lines.forEach(line -> assertTrue(line.length() <= 120, line));
             String top = String.join(" ", lines.subList(0, 5));
             assertTrue(top.matches(".*Chance that all goes well: [0-9]+ %.*Most likely problem: .*"), top);
             for (JsonNode act : plan(demo).get("acts")) {
