@@ -52,7 +52,7 @@ final class Cautions {
                         Caution.ELECTRICITY_NEAR_WET_GRAIN,
                         Caution.FIRE,
                         Caution.COMBUSTION_GASES));
-            case RAISE, LOWER, CURE -> {
+            case RAISE, CURE -> {
                 if (setC > HOT_C) cautions.add(Caution.FIRE);
             }
             case OFF -> cautions.addAll(List.of(Caution.HOT_SURFACES, Caution.FIRE));
@@ -62,7 +62,7 @@ final class Cautions {
                 if (kind == ActKind.BREAK || mould != MouldRisk.LOW) cautions.add(Caution.MOULD);
             }
             case DEROOT -> cautions.addAll(List.of(Caution.DUST, Caution.ALLERGENS));
-            case DRAIN, STIR -> {
+            case DRAIN, STIR, LOWER -> {
                 // nothing of their own
             }
         }
