@@ -44,11 +44,11 @@ public record Surroundings(
         Objects.requireNonNull(workspace);
     }
 
-    /** Answers go out, refusals to err. */
+    /** Answers go out, refusals to err; nothing that is written there drives a terminal. */
     public record Streams(PrintWriter out, PrintWriter err) {
         public Streams {
-            Objects.requireNonNull(out);
-            Objects.requireNonNull(err);
+            out = new TerminalWriter(Objects.requireNonNull(out));
+            err = new TerminalWriter(Objects.requireNonNull(err));
         }
     }
 }

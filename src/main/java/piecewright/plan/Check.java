@@ -33,9 +33,17 @@ public record Check(String id, CheckKind kind, String about, Instant startsAt, I
     /**
      * What it buys: standard deviation of the unknown, now and with the result. A share of corns for a count, of the
      * natural logarithm for steep rate and box, K for an oven.
+     *
+     * @param sampleG grain it takes that is thrown away, g; 0 for none
      */
-    public record Gain(double beforeSd, double afterSd) {
+    public record Gain(double beforeSd, double afterSd, double sampleG) {
+        /** What takes no grain. */
+        public Gain(double beforeSd, double afterSd) {
+            this(beforeSd, afterSd, 0);
+        }
+
         public Gain {
+            if (!(sampleG >= 0)) throw new IllegalArgumentException("sampleG must be 0 or more: " + sampleG);
             if (!(afterSd >= 0 && afterSd <= beforeSd)) {
                 throw new IllegalArgumentException("need 0 <= afterSd <= beforeSd: " + afterSd + ", " + beforeSd);
             }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
 import piecewright.house.InsulatedBox;
 import piecewright.plan.Check.Gain;
+import piecewright.process.steep.TestSteep;
 
 /** What nobody has measured yet of a lot and of the kit a plan uses, and the test that would tell. One method each. */
 final class Unknowns {
@@ -18,8 +20,10 @@ final class Unknowns {
     private static final double CHECKED_OVEN_SD = 3;
     /** Judgement: prior of the box's heat loss and what a water test leaves, natural logarithm. */
     private static final Gain BOX = new Gain(0.40, 0.10);
-    /** Judgement: prior of the steep rate; one weighing of 100 g to the gram leaves 1 to 1.5 points of 15 drunk. */
-    private static final Gain STEEP_RATE = new Gain(0.30, 0.10);
+    /** Judgement: prior of the steep rate. */
+    private static final double UNTESTED_STEEP_SD = 0.30;
+    /** Judgement: one weighing of a sample of 40 steps of the scale or more leaves 1 to 1.5 points of 15 drunk. */
+    private static final double TESTED_STEEP_SD = 0.10;
     /** Judgement: untested lots grow between all and four in five; 200 corns tell to 1.5 points near 95 %. */
     private static final Gain GERMINATION = new Gain(0.08, 0.015);
 
@@ -65,10 +69,12 @@ final class Unknowns {
 
     private void theLotIsSteepedInANet(List<Test> tests) {
         GrainLot lot = request.lot();
-        if (lot.learned().steepRateRatio().isPresent()) return;
+        OptionalDouble sampleG = TestSteep.sampleG(request.house().kit().scale());
+        if (lot.learned().steepRateRatio().isPresent() || sampleG.isEmpty()) return;
+        Gain gain = new Gain(UNTESTED_STEEP_SD, TESTED_STEEP_SD, sampleG.getAsDouble());
         Test.Hours hours = new Test.Hours(6, 14); // long enough to tell, short of chitting under water
         tests.add(new Test(
-                "check.steep", CheckKind.TEST_SOAK, Optional.of(CheckKind.TEST_WEIGH), lot.name(), hours, STEEP_RATE));
+                "check.steep", CheckKind.TEST_SOAK, Optional.of(CheckKind.TEST_WEIGH), lot.name(), hours, gain));
     }
 
     private void boxesHoldWarmWater(List<Test> tests) {

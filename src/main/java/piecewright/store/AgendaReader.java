@@ -57,7 +57,8 @@ public final class AgendaReader {
         Instant latest = LocalTimes.instant(check, "latest");
         double beforeSd = check.number("sdBefore", 0, 100);
         double afterSd = check.number("sdAfter", 0, 100);
-        return check.make(() -> new Check(id, kind, about, start, latest, new Check.Gain(beforeSd, afterSd)));
+        double sampleG = check.optionalNumber("sampleG", 0, 10_000).orElse(0);
+        return check.make(() -> new Check(id, kind, about, start, latest, new Check.Gain(beforeSd, afterSd, sampleG)));
     }
 
     private static Act act(JsonBlock act) throws StoreException {

@@ -105,6 +105,7 @@ public final class PlanJson {
         node.put("latest", moment(check.latest(), zone));
         node.put("sdBefore", rounded(check.gain().beforeSd(), 4));
         node.put("sdAfter", rounded(check.gain().afterSd(), 4));
+        if (check.gain().sampleG() > 0) node.put("sampleG", rounded(check.gain().sampleG(), 1));
         node.put("whatToDo", wording.checkToDo(check));
         node.put("why", wording.checkGain(check));
         node.put("enterResult", wording.checkEntry(check));

@@ -4,6 +4,11 @@ import piecewright.plan.Check;
 
 /** Words of the visits before the first act. */
 final class CheckWords {
+    private static final double FORMER_SAMPLE_G = 100;
+
+    /** Judgement: what a sample weighs after eight hours in water of 15 °C, for an example of an entry. */
+    private static final double DRUNK_RATIO = 1.32;
+
     private final QuantityFormat quantities;
 
     CheckWords(QuantityFormat quantities) {
@@ -16,7 +21,8 @@ final class CheckWords {
 
     String toDo(Check check) {
         return switch (check.kind()) {
-            case TEST_SOAK, TEST_WEIGH -> said(check, ".do", check.about(), quantities.scaleMass(0.1));
+            case TEST_SOAK, TEST_WEIGH ->
+                said(check, ".do", check.about(), quantities.scaleMass(sampleG(check) / 1000));
             case BOX_FILL -> said(check, ".do", check.about(), quantities.volume(5), quantities.temperature(50));
             default -> said(check, ".do", check.about());
         };
@@ -44,7 +50,8 @@ final class CheckWords {
             case TEST_SOAK, TEST_WEIGH ->
                 Phrases.say(
                         "check.entry.steep",
-                        "\"testSteep\": { \"startG\": 100, \"drainedG\": 132, \"hours\": 8, \"waterC\": 15 }");
+                        "\"testSteep\": { \"startG\": " + Math.round(sampleG(check)) + ", \"drainedG\": "
+                                + Math.round(DRUNK_RATIO * sampleG(check)) + ", \"hours\": 8, \"waterC\": 15 }");
             case BOX_FILL, BOX_READ ->
                 Phrases.say(
                         "check.entry.box",
@@ -52,6 +59,11 @@ final class CheckWords {
                                 + " \"hours\": 6 }");
             case OVEN -> Phrases.say("check.entry.oven", "\"thermostatErrorK\": 3");
         };
+    }
+
+    /** Plans of earlier programs asked for a hundred grams and did not say so in figures. */
+    private static double sampleG(Check check) {
+        return check.gain().sampleG() > 0 ? check.gain().sampleG() : FORMER_SAMPLE_G;
     }
 
     private static String points(double fraction) {

@@ -11,14 +11,17 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.grain.GrainLot;
 import piecewright.house.House;
+import piecewright.house.Scale;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
+import piecewright.process.steep.TestSteep;
 import piecewright.store.HouseFile;
 import piecewright.store.LotFile;
 import piecewright.store.StoreException;
@@ -157,5 +160,47 @@ class PreflightTest {
                         lot(", \"testSteep\": { \"startG\": 100, \"drainedG\": 128, \"hours\": 8, \"waterC\": 15 }"))
                 .lot();
         assertTrue(slow.learned().steepRateRatio().orElseThrow() < 1.198);
+    }
+
+    /** Whatever the scale shows of the sample the plan asked for is taken, and tells the rate to 15 % at worst. */
+    @Test
+    void onACoarseScaleTheSampleIsLargeEnoughToTell() throws StoreException {
+        for (double stepG : new double[] {0.1, 1, 2, 5, 10, 20, 25}) {
+            double sampleG = TestSteep.sampleG(new Scale(stepG, 20)).orElseThrow();
+            assertTrue(sampleG >= 100 && sampleG <= 1000, "grain for " + stepG + ": " + sampleG);
+            for (double gainedRatio = 0.26; gainedRatio <= 0.36; gainedRatio += 0.02) {
+                double trulyRatio = rate(sampleG, sampleG * (1 + gainedRatio));
+                for (double off : new double[] {-0.5, 0.5}) {
+                    double read = sampleG * (1 + gainedRatio) + off * stepG;
+                    assertEquals(1, rate(sampleG, read) / trulyRatio, 0.15, stepG + " g, gained " + gainedRatio);
+                }
+            }
+        }
+        assertEquals(OptionalDouble.empty(), TestSteep.sampleG(new Scale(50, 20)));
+    }
+
+    private static double rate(double startG, double drainedG) throws StoreException {
+        return request(lot(", \"testSteep\": { \"startG\": " + startG + ", \"drainedG\": " + drainedG
+                        + ", \"hours\": 8, \"waterC\": 15 }"))
+                .lot()
+                .learned()
+                .steepRateRatio()
+                .orElseThrow();
+    }
+
+    @Test
+    void theSampleFollowsTheScaleOfTheHouse() throws StoreException {
+        House coarse = HouseFile.parse(
+                Path.of("demo-data/houses/cool-garage.json"),
+                new String(read("demo-data/houses/cool-garage.json")).replace("\"stepG\": 5", "\"stepG\": 20"));
+        PlanRequest request =
+                new PlanRequest(untested.style(), untested.lot(), coarse, untested.amount(), untested.when());
+        Check soak = check(checks(request, DAY.minusDays(19)), CheckKind.TEST_SOAK);
+        assertEquals(800, soak.gain().sampleG());
+        assertEquals(
+                200,
+                check(checks(untested, DAY.minusDays(19)), CheckKind.TEST_SOAK)
+                        .gain()
+                        .sampleG());
     }
 }

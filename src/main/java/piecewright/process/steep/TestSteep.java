@@ -1,5 +1,7 @@
 package piecewright.process.steep;
 
+import java.util.OptionalDouble;
+import piecewright.house.Scale;
 import piecewright.quantity.Moisture;
 
 /**
@@ -12,6 +14,24 @@ import piecewright.quantity.Moisture;
  * @param waterC mean temperature of the water, °C
  */
 public record TestSteep(double startG, double drainedG, double hours, double waterC) {
+    /** Judgement: what a test soak takes on a kitchen scale that shows grams, g. */
+    private static final double USUAL_SAMPLE_G = 100;
+
+    /**
+     * Judgement: a sample of so many steps drinks about thirteen of them; two readings, each off by a step over the root
+     * of twelve, then tell what it drank to 3 % and the rate, which changes three times as fast, to 9 %.
+     */
+    private static final int LEAST_STEPS = 40;
+
+    /** Judgement: more grain than that nobody throws away for a test, g. */
+    private static final double MOST_SAMPLE_G = 1000;
+
+    /** The grain a test takes on this scale, g; empty where its step is too coarse to tell anything of a sample. */
+    public static OptionalDouble sampleG(Scale scale) {
+        double sampleG = Math.max(USUAL_SAMPLE_G, LEAST_STEPS * scale.stepG());
+        return sampleG <= MOST_SAMPLE_G ? OptionalDouble.of(sampleG) : OptionalDouble.empty();
+    }
+
     public TestSteep {
         if (!(startG > 0)) throw new IllegalArgumentException("startG must be above 0: " + startG);
         if (!(drainedG > startG)) {
