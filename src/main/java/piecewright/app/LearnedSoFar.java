@@ -22,6 +22,6 @@ final class LearnedSoFar {
                 .count();
         if (readings == 0 || readings > MOST_READINGS) return request;
         if (!(lessons.soFar(batch, Instant.EPOCH) instanceof Outcome.Taught taught)) return request;
-        return Taught.wish(request, taught.known());
+        return Taught.soFar(request, taught);
     }
 }

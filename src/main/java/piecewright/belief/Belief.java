@@ -170,6 +170,24 @@ public final class Belief {
         return surer > TOLD_RATIO || moved > TOLD_RATIO;
     }
 
+    /**
+     * The same belief moved by one standard deviation along each axis of its covariance: what hangs on the unknowns has
+     * the sum of the squares of its changes for its variance, as far as it is linear in them.
+     */
+    public List<Belief> deviations() {
+        if (unknowns.isEmpty()) return List.of();
+        double[][] root = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance), LEAST_PIVOT_RATIO, 0)
+                .getL()
+                .getData();
+        List<Belief> moved = new ArrayList<>();
+        for (int j = 0; j < positions.length; j++) {
+            double[] elsewhere = positions.clone();
+            for (int i = j; i < elsewhere.length; i++) elsewhere[i] += root[i][j];
+            moved.add(new Belief(unknowns, elsewhere, covariance));
+        }
+        return moved;
+    }
+
     public List<Unknown> unknowns() {
         return unknowns;
     }

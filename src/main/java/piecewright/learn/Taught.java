@@ -25,15 +25,25 @@ public final class Taught {
 
     /** The wish with its lot and its house as batches taught them, and how sure that is. */
     public static PlanRequest wish(PlanRequest stated, Lessons.Known known) {
-        Belief learned = known.lot().told().overriddenBy(known.house().told());
-        return stated.withLot(lot(stated.lot(), known.lot()))
-                .withHouse(house(stated.house(), known.house()))
-                .withLearned(learned);
+        return wish(stated, known.lot().told().overriddenBy(known.house().told()));
+    }
+
+    /** The wish as a batch has taught it so far: its lot and its kit as what was read of them together tells. */
+    public static PlanRequest soFar(PlanRequest stated, Lessons.Outcome.Taught taught) {
+        PlanRequest wish = wish(stated, taught.known());
+        Belief together = taught.estimate().posterior().only(wish.learned().unknowns()::contains);
+        return wish(stated, wish.learned().overriddenBy(together));
+    }
+
+    /** The wish where its lot and its house are as is believed. */
+    public static PlanRequest wish(PlanRequest stated, Belief told) {
+        return stated.withLot(lot(stated.lot(), told))
+                .withHouse(house(stated.house(), told))
+                .withLearned(told);
     }
 
     /** The lot as batches taught it; the same lot when none did. */
-    static GrainLot lot(GrainLot lot, Learned learned) {
-        Belief told = learned.told();
+    static GrainLot lot(GrainLot lot, Belief told) {
         LotTraits stated = lot.learned();
         return lot.withLearned(new LotTraits(
                 value(told, new Unknown(Trait.STEEP_RATE, lot.name()), stated.steepRateRatio()),
@@ -49,8 +59,7 @@ public final class Taught {
     }
 
     /** The house as batches taught it; only what a batch told is changed. */
-    static House house(House house, Learned learned) {
-        Belief told = learned.told();
+    static House house(House house, Belief told) {
         if (told.unknowns().isEmpty()) return house;
         Kit kit = house.kit();
         List<Heater> heaters =

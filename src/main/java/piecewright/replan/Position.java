@@ -16,7 +16,6 @@ import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Read;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.UnderWay;
-import piecewright.process.GrainMass;
 import piecewright.process.PieceState;
 import piecewright.process.germination.FloorActs;
 import piecewright.replan.Where.Help;
@@ -29,14 +28,6 @@ public final class Position {
     static final double LOOSE_FRACTION = 0.23;
     /** Judgement: a bed within half a point of what it should keep needs no water. */
     private static final double KEPT_FRACTION = 0.005;
-    /** Judgement: dry matter lost in the steep is known to half a hundredth. */
-    private static final double STEEP_LOSS_SD = 0.005;
-    /** Judgement: and each hundredth lost later to four tenths of it. */
-    private static final double LATER_LOSS_SD = 0.4;
-    /** Judgement: forecast of moisture from the usual rates of grain and kiln, never weighed, wet basis. */
-    private static final double UNWEIGHED_SD = 0.02;
-    /** Judgement: drained the same way each time a weighing is out by half a point, wet basis. */
-    private static final double DRAINING_SD = 0.005;
 
     private final Continuation continuation;
     private final CouchWatch couch;
@@ -71,7 +62,13 @@ public final class Position {
                 ? help(batch, happened, plan.get(), state, now).withCouch(couch.of(batch, begun))
                 : Help.none();
         return Optional.of(new Where(
-                now, plan.get(), state, water(batch, course, state), next(plan.get(), rest, now), help, happened));
+                now,
+                plan.get(),
+                state,
+                water(batch, begun, happened, course, state),
+                next(plan.get(), rest, now),
+                help,
+                happened));
     }
 
     static Begun begun(Batch batch, Happened happened, Instant now) {
@@ -98,7 +95,7 @@ public final class Position {
         return new Next(act, Duration.between(now, rest.get(0).at()), overdue);
     }
 
-    private Water water(Batch batch, Optional<Course> course, PieceState state) {
+    private Water water(Batch batch, Begun begun, Happened happened, Optional<Course> course, PieceState state) {
         double fraction = state.mass().moisture().wetBasisFraction();
         var lot = batch.request().lot().moisture();
         if (course.isEmpty()) return new Water.Known(fraction, lot.sdFraction(), Optional.empty());
@@ -110,19 +107,9 @@ public final class Position {
         if (weighed.isPresent() && !sampled && fraction <= Reading.TELLING_FRACTION + 1e-9) {
             return new Water.AtOrBelow(Reading.TELLING_FRACTION);
         }
-        double sd = weighed.isEmpty() ? UNWEIGHED_SD : sampled ? DRAINING_SD : weighedSd(batch, state.mass());
+        double sd = new WaterSpread(continuation, batch.request(), asked(begun), happened.visits())
+                .sdFraction(course.get(), weighed);
         return new Water.Known(fraction, sd, weighed.map(read -> read.reading().at()));
-    }
-
-    /** M = 1 − D / W with D the dry matter left: doubts of raw moisture, of losses, of the scale and of draining. */
-    private static double weighedSd(Batch batch, GrainMass mass) {
-        var lot = batch.request().lot().moisture();
-        double raw = lot.sdFraction() / (1 - lot.moisture().wetBasisFraction());
-        double lost = 1 - mass.dryMatterKg() / mass.initialDryMatterKg();
-        double loss = STEEP_LOSS_SD + LATER_LOSS_SD * Math.max(0, lost - 0.01);
-        double scale = batch.request().house().kit().scale().stepG() / 1000 / Math.sqrt(12) / mass.totalKg();
-        double dry = 1 - mass.moisture().wetBasisFraction();
-        return Math.hypot(dry * Math.hypot(Math.hypot(raw, loss), scale), DRAINING_SD * mass.dryBasisRatio() / 0.8);
     }
 
     private static Help help(Batch batch, Happened happened, Plan plan, PieceState state, Instant now) {

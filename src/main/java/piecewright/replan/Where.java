@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import piecewright.belief.Interval;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 import piecewright.plan.Timetable.Visit;
@@ -33,10 +34,15 @@ public record Where(Instant now, Plan plan, PieceState state, Water water, Next 
     public sealed interface Water {
         /**
          * @param moistureFraction drained, wet basis
-         * @param sdFraction standard deviation, wet basis
+         * @param sdFraction standard deviation of what a scale would tell now, wet basis
          * @param weighedAt when a weighing or a sample last told
          */
-        record Known(double moistureFraction, double sdFraction, Optional<Instant> weighedAt) implements Water {}
+        record Known(double moistureFraction, double sdFraction, Optional<Instant> weighedAt) implements Water {
+            /** Eight weighings in ten lie so near to the moisture told, wet basis. */
+            public double reachFraction() {
+                return Interval.TENTH_SD * sdFraction;
+            }
+        }
 
         /** So dry that a weight cannot tell: at or below this, wet basis; only constant weight can confirm it. */
         record AtOrBelow(double moistureFraction) implements Water {}

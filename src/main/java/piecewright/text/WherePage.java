@@ -102,7 +102,7 @@ public final class WherePage {
         String moisture = Phrases.say(
                 "where.moisture",
                 quantities.moisture(new Moisture(known.moistureFraction())),
-                quantities.moisture(new Moisture(known.sdFraction())),
+                quantities.moisture(new Moisture(known.reachFraction())),
                 quantities.mass(state.mass().totalKg()));
         String basis = known.weighedAt()
                 .map(at -> Phrases.say("where.moisture.weighed", moments.moment(at)))

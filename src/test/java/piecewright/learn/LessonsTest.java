@@ -124,10 +124,10 @@ class LessonsTest {
     @Test
     void aTaughtLotDrinksAsItWasFoundTo() {
         Outcome.Taught first = taught(LESSONS.of(batch(1, fastSteep()), FRESH, NOW));
-        GrainLot lot = Taught.lot(MadeUpBatch.LOT, first.known().lot());
+        GrainLot lot = Taught.lot(MadeUpBatch.LOT, first.known().lot().told());
         double found = first.estimate().posterior().value(RATE);
         assertEquals(found, SteepModel.of(lot, SteepParameters.defaults()).rateRatio(), 1e-12);
-        assertEquals(MadeUpBatch.LOT, Taught.lot(MadeUpBatch.LOT, Learned.nothing()));
+        assertEquals(MadeUpBatch.LOT, Taught.lot(MadeUpBatch.LOT, Belief.nothing()));
     }
 
     @Test
@@ -135,7 +135,7 @@ class LessonsTest {
         Unknown flow = new Unknown(Trait.AIR_FLOW, "box kiln");
         Belief belief = Belief.independent(List.of(new Belief.Single(DIAL, 6, 1), new Belief.Single(flow, 9.5, 0.1)));
         Learned learned = new Learned(List.of(new Learned.Chapter(new UUID(1, 9), NOW, belief)));
-        House house = Taught.house(MadeUpBatch.HOUSE, learned);
+        House house = Taught.house(MadeUpBatch.HOUSE, learned.told());
         var air = house.kit().heaters().get(0).air();
         assertEquals(9.5, air.airFlowM3PerHour(), 1e-9);
         assertFalse(air.flowMeasured(), "nobody said so in the house's file");
@@ -198,7 +198,7 @@ class LessonsTest {
         double faster = after.value(heat) / after.value(loss) * before.value(loss) / before.value(heat);
         assertTrue(faster > 1.1, "heat over loss " + faster);
         assertTrue(after.axisSd(heat) < before.axisSd(heat));
-        House house = Taught.house(request.house(), taught.known().house());
+        House house = Taught.house(request.house(), taught.known().house().told());
         assertEquals(after.value(heat), house.kit().learned().couchHeatRatios().get("picnic cooler"), 1e-9);
         assertEquals(after.value(loss), house.kit().boxes().get(0).lossWPerK().orElseThrow(), 1e-9);
     }
