@@ -2,6 +2,8 @@ package piecewright.belief;
 
 import java.util.List;
 import piecewright.belief.Belief.Single;
+import piecewright.colour.ColourBand;
+import piecewright.colour.EnzymeBand;
 import piecewright.grain.GrainLot;
 import piecewright.house.Heater;
 import piecewright.house.House;
@@ -41,7 +43,31 @@ public final class Priors {
     /** Judgement: after two weighings; vents and fans are not set twice alike. */
     public static final double MEASURED_AIR_FLOW_SD = 0.10;
     /** Judgement: eight kilned colours in ten lie within a factor of 1.3. */
-    public static final double COLOUR_RATE_SD = Math.log(1.3) / Interval.TENTH_SD;
+    public static final double COLOUR_RATE_SD = Math.log(ColourBand.KILNED_RATIO) / Interval.TENTH_SD;
+    /** Judgement: temperature at which a pile's heat is cut: 0.4 K of 50.9 °C; the same fit, well told by the peak. */
+    public static final double COUCH_CUT_SD = 0.008;
+    /** Judgement: how fast its own heat kills the source of heat; the same fit, to a factor of 1.22. */
+    public static final double COUCH_DECAY_SD = 0.20;
+    /** Judgement: raw moisture, a point of twelve where guessed. */
+    public static final double RAW_MOISTURE_SD = 0.083;
+    /** Judgement: warmth to chit, whose level is from practice. */
+    public static final double CHIT_RATE_SD = 0.12;
+    /** Judgement: how well a bed holds its warmth; fitted to three remembered rises. */
+    public static final double BED_LOSS_SD = 0.25;
+    /** Judgement: film on drained grain, 0.03 to 0.08 with the manner of draining. */
+    public static final double FILM_SD = 0.30;
+    /** Judgement: a loss that was weighed on a sample. */
+    public static final double WEIGHED_LOSS_SD = 0.2;
+    /** Judgement: a loss that was guessed. */
+    public static final double GUESSED_LOSS_SD = 0.5;
+    /** Judgement: remembered steep losses of 0.5 to 1.5 %. */
+    public static final double LEACHING_SD = 0.4;
+    /** Judgement: remembered losses of 2.5 to 4 %. */
+    public static final double ROOTLETS_SD = 0.25;
+    /** Judgement: malting grain that nobody tested grows at 90 to 99 %. */
+    public static final double UNTESTED_GROWING_SD = 0.03;
+    /** Judgement: eight rates of enzyme loss in ten lie within {@link EnzymeBand}'s factor. */
+    public static final double ENZYME_LOSS_SD = Math.log(EnzymeBand.RATE_RATIO) / Interval.TENTH_SD;
     /** Judgement: no dial is truer than this. */
     private static final double TRUEST_DIAL_K = 0.5;
     /** Judgement: no moisture of raw grain is known better, share of wet weight. */

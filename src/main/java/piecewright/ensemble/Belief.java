@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
+import piecewright.belief.Interval;
+import piecewright.belief.Priors;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
 import piecewright.colour.ColourBand;
@@ -12,7 +14,6 @@ import piecewright.grain.GrainLot;
 import piecewright.plan.Blueprint;
 import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
-import piecewright.purchase.LossDoubts;
 
 /**
  * What is believed of all doubts together: mean and covariance of their logarithms, in the order of {@link Doubt}. A
@@ -67,7 +68,7 @@ public final class Belief {
         unknowns.forEach(
                 (doubt, unknown) -> unknowns.forEach((other, second) -> covariance[doubt.ordinal()][other.ordinal()] =
                         all.correlation(unknown, second) * logSd(all, unknown) * logSd(all, second)));
-        double style = Math.log(ColourBand.ratioOf(blueprint.setup().style())) / Doubt.P90_SD;
+        double style = Math.log(ColourBand.ratioOf(blueprint.setup().style())) / Interval.TENTH_SD;
         double more = Math.max(0, style * style - Math.pow(Doubt.COLOUR.usualSd(), 2));
         covariance[Doubt.COLOUR.ordinal()][Doubt.COLOUR.ordinal()] += more;
     }
@@ -105,7 +106,7 @@ public final class Belief {
     }
 
     private static void byLot(double[] sd, GrainLot lot) {
-        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = LossDoubts.WEIGHED_RATIO;
+        if (lot.size().floatersFraction().isPresent()) sd[Doubt.FLOATERS.ordinal()] = Priors.WEIGHED_LOSS_SD;
         lot.germinativeEnergyFraction()
                 .ifPresent(share -> sd[Doubt.GERMINATION.ordinal()] = countedSd(share, corns(lot)));
     }

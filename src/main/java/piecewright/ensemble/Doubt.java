@@ -1,13 +1,11 @@
 package piecewright.ensemble;
 
 import piecewright.belief.Priors;
-import piecewright.colour.ColourBand;
-import piecewright.colour.EnzymeBand;
-import piecewright.purchase.LossDoubts;
+import piecewright.process.steep.SteepParameters;
 
 /**
- * Something about lot or kit that is known only roughly. Each is a multiplier whose logarithm is normal; the figure
- * given is the standard deviation of that logarithm while nothing was measured.
+ * Something about lot or kit that is known only roughly. Each is a multiplier whose logarithm is normal; its
+ * spread while nothing was measured is that of {@link Priors}, the only table.
  */
 public enum Doubt {
     /** Judgement: how fast the lot drinks; lots differ up to 2.4-fold. */
@@ -19,44 +17,41 @@ public enum Doubt {
     /** Judgement: how fast the lot grows. */
     GROWTH(Priors.GROWTH_RATE_SD),
     /** Judgement: what all a corn can hold: 1.10 give or take 0.08. */
-    SATURATION(0.073),
+    SATURATION(Priors.SATURATION_SD / SteepParameters.Uptake.SATURATION_RATIO),
     /** Judgement: what husk and embryo take up at once: 0.13 give or take 0.03. */
-    BURST(0.23),
+    BURST(Priors.BURST_SD / SteepParameters.Uptake.BURST_RATIO),
     /** Judgement: colour of kilned malt: four in five within a factor of 1.3; fitted. Other malts by their own band. */
-    COLOUR(Math.log(ColourBand.KILNED_RATIO) / Doubt.P90_SD),
+    COLOUR(Priors.COLOUR_RATE_SD),
     /** Judgement: how fast heat destroys enzymes; constructed on remembered anchors, not measured kinetics. */
-    ENZYMES(Math.log(EnzymeBand.RATE_RATIO) / Doubt.P90_SD),
+    ENZYMES(Priors.ENZYME_LOSS_SD),
     /** Judgement: heat of a hot couch from batch to batch; fitted to two heating curves of one practice. */
     COUCH_HEAT(Priors.COUCH_HEAT_SD),
     /** Judgement: what an insulated box loses, never tested with warm water. */
     BOX_LOSS(Priors.BOX_LOSS_SD),
     /** Judgement: temperature at which a pile's heat is cut: 0.4 K of 50.9 °C; the same fit, well told by the peak. */
-    COUCH_CUT(0.008),
+    COUCH_CUT(Priors.COUCH_CUT_SD),
     /** Judgement: how fast its own heat kills the source of heat; the same fit, to a factor of 1.22. */
-    COUCH_DECAY(0.20),
+    COUCH_DECAY(Priors.COUCH_DECAY_SD),
     /** Judgement: raw moisture, a point of twelve where guessed. */
-    RAW_MOISTURE(0.083),
+    RAW_MOISTURE(Priors.RAW_MOISTURE_SD),
     /** Judgement: warmth to chit, whose level is from practice. */
-    CHIT(0.12),
+    CHIT(Priors.CHIT_RATE_SD),
     /** Judgement: heat of respiration, known to 0.3 of itself; 1.5 to 2.6 W/kg are possible. */
     RESPIRATION(Priors.RESPIRATION_SD),
     /** Judgement: how well a bed holds its warmth; fitted to three remembered rises. */
-    BED_LOSS(0.25),
+    BED_LOSS(Priors.BED_LOSS_SD),
     /** Judgement: drying of a still bed; fitted to one practice run with an assumed humidity. */
     FLOOR_DRYING(Priors.FLOOR_DRYING_SD),
     /** Judgement: film on drained grain, 0.03 to 0.08 with the manner of draining. */
-    FILM(0.30),
+    FILM(Priors.FILM_SD),
     /** Judgement: floaters and screenings where guessed. */
-    FLOATERS(LossDoubts.GUESSED_RATIO),
+    FLOATERS(Priors.GUESSED_LOSS_SD),
     /** Judgement: rootlets, remembered losses of 2.5 to 4 %. */
-    ROOTLETS(LossDoubts.ROOTLETS_RATIO),
+    ROOTLETS(Priors.ROOTLETS_SD),
     /** Judgement: leaching, remembered losses of 0.5 to 1.5 %. */
-    LEACHING(LossDoubts.LEACHING_RATIO),
+    LEACHING(Priors.LEACHING_SD),
     /** Judgement: share of corns that grow, where nobody counted. */
-    GERMINATION(LossDoubts.UNTESTED_GROWING_RATIO);
-
-    /** Source: standard normal distribution, P90. */
-    static final double P90_SD = 1.2816;
+    GERMINATION(Priors.UNTESTED_GROWING_SD);
 
     private final double usualSd;
 

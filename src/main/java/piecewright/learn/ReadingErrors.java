@@ -1,16 +1,17 @@
 package piecewright.learn;
 
+import piecewright.belief.ReadingNoise;
 import piecewright.house.Scale;
 import piecewright.process.germination.Unevenness;
 
 /** How far readings at home usually are from what they mean, as standard errors. */
 final class ReadingErrors {
     /** Judgement: film left on drained grain, points of moisture as a share; one protocol, kitchen draining. */
-    static final double DRAINED_FRACTION = 0.005;
+    static final double DRAINED_FRACTION = ReadingNoise.DRAINED_FRACTION;
     /** Judgement: crumbs, damp cloths, what sticks to the vessel: share of the weight after casting. */
     static final double HANDLING_FRACTION = 0.005;
     /** Judgement: a sample dried in an oven at home, share of wet weight. */
-    static final double SAMPLE_FRACTION = 0.005;
+    static final double SAMPLE_FRACTION = ReadingNoise.SAMPLE_FRACTION;
     /** Judgement: one spot of a level bed against its mean, K. */
     static final double BED_K = 1.0;
     /** Judgement: one spot of a hot couch against its mean, offset for place allowed for, K. */

@@ -59,7 +59,7 @@ class UnderWayTest {
                         .replaceAll(" \\+0[12]:00", ""));
         String where = said("where", "--now", later(drain, 20));
         assertTrue(
-                where.matches("(?s).*Moisture 3[45]\\.\\d %, give or take 0\\.5 %; weight now 6\\.4[45]\\d kg\\..*"),
+                where.matches("(?s).*Moisture 3[45]\\.\\d %, give or take 0\\.8 %; weight now 6\\.4[45]\\d kg\\..*"),
                 where);
         String replan = said("replan", "--now", later(drain, 20));
         assertTrue(replan.contains("Nothing moves"), replan);
