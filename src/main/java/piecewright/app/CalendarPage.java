@@ -14,6 +14,9 @@ import piecewright.text.CalendarPhrases;
 
 /** What calendars were told, in lines: "3 moved, 1 dropped, 1 new, 22 unchanged", then each from when to when. */
 public final class CalendarPage {
+    /** Judgement: more names than these help nobody. */
+    private static final int NAMED = 5;
+
     private final Locale locale;
 
     public CalendarPage(Locale locale) {
@@ -37,6 +40,13 @@ public final class CalendarPage {
         return page(head, update);
     }
 
+    /** Each change from when to when, without counts. */
+    public String changed(CalendarUpdate update) {
+        StringBuilder page = new StringBuilder();
+        lines(update).forEach(line -> page.append(CalendarPhrases.paragraph("  ", line)));
+        return page.toString();
+    }
+
     /** How to use it: "file", "live". */
     public String how(String kind) {
         return "\n" + CalendarPhrases.paragraph("", CalendarPhrases.say(kind + ".how"));
@@ -48,14 +58,38 @@ public final class CalendarPage {
         return CalendarPhrases.paragraph(
                         "",
                         result.match(
-                                done -> counts(address, done.counts()),
+                                done -> counts(address, done),
                                 offline -> CalendarPhrases.say("collection.offline", address, offline.reason()),
                                 refused -> CalendarPhrases.say(
                                         "collection.refused." + refusal(refused.status()),
                                         address,
                                         Integer.toString(refused.status())),
                                 other -> CalendarPhrases.say("collection.not-a-calendar", address)))
+                + restored(update, result)
                 + conflicts(update, result);
+    }
+
+    /** What was missing there, by name unless it was much. */
+    private String restored(CalendarUpdate update, PublishResult result) {
+        if (!(result instanceof PublishResult.Published done) || done.restored().size() > NAMED) return "";
+        StringBuilder lines = new StringBuilder();
+        for (CalendarEvent event : done.restored()) {
+            String when = phrases(update).moment(event.span().startsAt());
+            lines.append(CalendarPhrases.paragraph(
+                    "  ", CalendarPhrases.say("collection.restored", event.summary(), when, event.key())));
+        }
+        return lines.toString();
+    }
+
+    public String nothingForgotten() {
+        return CalendarPhrases.paragraph("", CalendarPhrases.say("collection.forgotten.none"));
+    }
+
+    /** What was let go without asking the server. */
+    public String forgotten(CollectionCalendar.Forgotten forgotten) {
+        return CalendarPhrases.paragraph(
+                "",
+                CalendarPhrases.say("collection.forgotten", forgotten.batch().toString(), forgotten.collection()));
     }
 
     private String conflicts(CalendarUpdate update, PublishResult result) {
@@ -79,19 +113,22 @@ public final class CalendarPage {
                 conflict.key());
     }
 
-    private static String counts(String address, PublishResult.Counts counts) {
+    private static String counts(String address, PublishResult.Published done) {
+        PublishResult.Counts counts = done.counts();
         return CalendarPhrases.say(
-                "collection.done",
+                done.restored().isEmpty() ? "collection.done" : "collection.done.restored",
                 address,
                 Integer.toString(counts.created()),
                 Integer.toString(counts.updated()),
                 Integer.toString(counts.removed()),
-                Integer.toString(counts.unchanged()));
+                Integer.toString(counts.unchanged()),
+                Integer.toString(done.restored().size()));
     }
 
     private static String refusal(int status) {
         return switch (status) {
-            case 401, 403 -> "account";
+            case 401 -> "account";
+            case 403, 405 -> "read-only";
             case 404, 410 -> "absent";
             case 507 -> "full";
             default -> "other";

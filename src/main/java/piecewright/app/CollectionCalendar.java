@@ -103,7 +103,13 @@ public final class CollectionCalendar {
 
     private PublishResult publish(CalDavPublisher publisher, Path file, List<DatedEvent> events, Choices choices)
             throws StoreException {
-        PublishResult result = publisher.publish(events, copies(file), List.of());
+        PublishedCopies known = copies(file);
+        note(file, known.intending(events)); // before anything is sent: what a crash leaves there is known for ours
+        List<Decision> leftOut = events.stream()
+                .filter(event -> choices.keep().contains(event.event().key()))
+                .map(event -> Decision.leavingOut(event.uid()))
+                .toList();
+        PublishResult result = publisher.publish(events, known, leftOut);
         note(file, result.copies());
         if (!(result instanceof PublishResult.Published first)) return result;
         List<Decision> decisions = new ArrayList<>();
@@ -131,7 +137,31 @@ public final class CollectionCalendar {
         PublishedCopies copies = PublishedFile.read(file);
         if (copies.collection().equals(collection.toString())) return copies;
         throw new StoreException(
-                batch, "is published to " + copies.collection() + "; take it out there first (--take-out)");
+                batch,
+                "is published to " + copies.collection()
+                        + "; take it out there first (--take-out), or let go of it where that server is gone (--forget)");
+    }
+
+    /** A batch and the collection that was let go. */
+    public record Forgotten(Path batch, String collection) {}
+
+    /**
+     * Lets go of the collections of these batches without asking them, for servers that are gone; what lies there stays.
+     * Batches that are in none are passed over.
+     */
+    public static List<Forgotten> forget(List<Path> batches) throws NotWrittenException {
+        List<Forgotten> forgotten = new ArrayList<>();
+        try {
+            for (Path batch : batches) {
+                Path file = Beside.published(batch);
+                if (!Files.exists(file)) continue;
+                forgotten.add(new Forgotten(batch, PublishedFile.read(file).collection()));
+                AtomicFile.remove(file);
+            }
+            return forgotten;
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
     }
 
     private static void note(Path batch, PublishedCopies copies) throws StoreException {

@@ -42,6 +42,22 @@ public record PublishedCopies(String collection, SortedMap<UUID, Copy> copies) {
         return new PublishedCopies(collection, changed);
     }
 
+    /**
+     * These with a note of what is about to be sent; kept before anything is, so that after a crash in the middle what was
+     * sent is known for ours and not taken for somebody's edit.
+     */
+    public PublishedCopies intending(List<DatedEvent> events) {
+        IcsWriter writer = new IcsWriter();
+        Map<UUID, Copy> noted = new TreeMap<>(copies);
+        for (DatedEvent dated : events) {
+            String print = EventPrint.of(writer.resource(dated)).orElseThrow().content();
+            Copy copy = noted.get(dated.uid());
+            if (copy == null) noted.put(dated.uid(), Copy.about(dated.event(), print));
+            else if (!copy.sent().equals(print)) noted.put(dated.uid(), copy.withSending(print));
+        }
+        return new PublishedCopies(collection, new TreeMap<>(noted));
+    }
+
     /** What publishing these events would change, as far as can be told without asking the server. */
     public CalendarChanges changesTo(List<DatedEvent> events) {
         IcsWriter writer = new IcsWriter();
@@ -52,12 +68,13 @@ public record PublishedCopies(String collection, SortedMap<UUID, Copy> copies) {
         int unchanged = 0;
         for (DatedEvent dated : events) {
             Copy copy = left.remove(dated.uid());
-            if (copy == null) added.add(dated.event());
+            if (copy == null || copy.sent().isEmpty()) added.add(dated.event());
             else if (!copy.span().equals(dated.event().span())) moved.add(new Moved(dated.event(), copy.span()));
             else if (copy.says(writer.resource(dated))) unchanged++;
             else reworded++;
         }
         List<Dropped> dropped = left.values().stream()
+                .filter(copy -> !copy.sent().isEmpty())
                 .map(copy -> new Dropped(copy.key(), copy.title(), copy.span()))
                 .toList();
         return new CalendarChanges(moved, added, dropped, reworded, unchanged);
@@ -69,17 +86,50 @@ public record PublishedCopies(String collection, SortedMap<UUID, Copy> copies) {
      * @param title what we last wanted it to be called
      * @param span and when
      * @param etag the server's mark of the copy last known to be ours; empty if it must be looked at before a change
-     * @param sent fingerprint of what we last wanted it to say
-     * @param stored fingerprint of what the server made of it
+     * @param sent fingerprint of what we last wanted it to say; empty if it was never known to be there
+     * @param stored fingerprint of what the server made of it; empty if the person keeps it in their own way
+     * @param sending fingerprint of what was last on its way there without an answer
      */
-    public record Copy(String key, String title, Span span, Optional<String> etag, String sent, String stored) {
+    public record Copy(
+            String key,
+            String title,
+            Span span,
+            Optional<String> etag,
+            String sent,
+            String stored,
+            Optional<String> sending) {
+        /** A copy with nothing on its way. */
+        public Copy(String key, String title, Span span, Optional<String> etag, String sent, String stored) {
+            this(key, title, span, etag, sent, stored, Optional.empty());
+        }
+
         public Copy {
+            Objects.requireNonNull(sending);
             Objects.requireNonNull(key);
             Objects.requireNonNull(title);
             Objects.requireNonNull(span);
             Objects.requireNonNull(etag);
             Objects.requireNonNull(sent);
             Objects.requireNonNull(stored);
+        }
+
+        private static Copy about(CalendarEvent event, String print) {
+            return new Copy(event.key(), event.summary(), event.span(), Optional.empty(), "", "", Optional.of(print));
+        }
+
+        private Copy withSending(String print) {
+            return new Copy(key, title, span, etag, sent, stored, Optional.of(print));
+        }
+
+        /** Whether the person was left their own copy, or none. */
+        public boolean isTheirs() {
+            return stored.isEmpty() && !sent.isEmpty();
+        }
+
+        /** Whether a copy that says this is as we left it. */
+        public boolean isOurs(String content) {
+            return !stored.isEmpty() && stored.equals(content)
+                    || sending.filter(content::equals).isPresent();
         }
 
         private boolean says(byte[] resource) {

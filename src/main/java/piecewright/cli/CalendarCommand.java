@@ -64,6 +64,13 @@ final class CalendarCommand implements Callable<Integer> {
     @Option(names = "--take-out", description = "No longer show the batches: in the live file or the collection.")
     private boolean takeOut;
 
+    @Option(
+            names = "--forget",
+            description =
+                    "Let go of the collection the batches are published to without asking it: for a server that is"
+                            + " gone.")
+    private boolean forget;
+
     @Mixin
     private final EntryOptions entryOptions = new EntryOptions();
 
@@ -77,19 +84,33 @@ final class CalendarCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         CalendarManner manner = entryOptions.manner(unitOptions.displayUnits(surroundings.locale()));
+        if (forget) return forgotten(new CalendarPage(manner.units().locale()));
         int targets = (file == null ? 0 : 1) + (live == null ? 0 : 1) + (collection.given() ? 1 : 0);
         if (targets != 1) {
             throw new OptionException("--file", "or --live or --collection must be given, one of the three");
         }
+        List<Path> batches = batches();
+        CalendarPage page = new CalendarPage(manner.units().locale());
+        Instant now = surroundings.clock().instant();
+        if (file != null) return toFile(file, batches, page, manner, now);
+        return live != null ? toLive(live, batches, page, manner, now) : toCollection(batches, page, manner, now);
+    }
+
+    private List<Path> batches() throws OptionException, StoreException {
         if (named.isEmpty()) {
             throw new OptionException("--batch", "is missing; give a file kept with plan --into");
         }
         List<Path> batches = new ArrayList<>();
         for (Path name : named) batches.add(workspaceOptions.batch(name, surroundings));
-        CalendarPage page = new CalendarPage(manner.units().locale());
-        Instant now = surroundings.clock().instant();
-        if (file != null) return toFile(file, batches, page, manner, now);
-        return live != null ? toLive(live, batches, page, manner, now) : toCollection(batches, page, manner, now);
+        return batches;
+    }
+
+    private int forgotten(CalendarPage page) throws OptionException, StoreException, NotWrittenException {
+        List<CollectionCalendar.Forgotten> all = CollectionCalendar.forget(batches());
+        if (all.isEmpty()) return say(page.nothingForgotten());
+        StringBuilder lines = new StringBuilder();
+        all.forEach(one -> lines.append(page.forgotten(one)));
+        return say(lines.toString());
     }
 
     private int toFile(Path target, List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
@@ -122,7 +143,7 @@ final class CalendarCommand implements Callable<Integer> {
         boolean finished = results.stream().allMatch(PublishResult.Published.class::isInstance);
         PrintWriter stream =
                 finished ? surroundings.streams().out() : surroundings.streams().err();
-        if (finished) stream.print(page.written(update));
+        if (finished) stream.print(page.changed(update));
         results.forEach(result -> stream.print(page.published(update, result)));
         if (!finished) return Ending.NOT_WRITTEN;
         boolean leftAlone = results.stream()

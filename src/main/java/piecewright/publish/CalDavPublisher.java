@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.UUID;
 import piecewright.calendar.DatedEvent;
 import piecewright.calendar.EventPrint;
@@ -15,7 +14,8 @@ import piecewright.calendar.PublishedCopies.Copy;
 
 /**
  * Publishes events to one collection of a CalDAV server (RFC 4791), one resource per UID. Touches only what it made
- * itself; never writes over a copy that somebody edited unless told to; writes only what the plan changed.
+ * itself; never writes over a copy that somebody edited unless told to; writes only what the plan changed or what is
+ * missing there.
  */
 public final class CalDavPublisher {
     private static final String WHAT_IS_IT = """
@@ -86,7 +86,7 @@ public final class CalDavPublisher {
 
     private void bringInLine(List<DatedEvent> events, Tally tally) throws ServerException {
         Set<UUID> wanted = new HashSet<>();
-        Upload upload = new Upload(server, tally);
+        Upload upload = new Upload(server, listed(), tally);
         for (DatedEvent event : events) {
             wanted.add(event.uid());
             upload.bringInLine(wanted(event));
@@ -104,17 +104,16 @@ public final class CalDavPublisher {
      */
     private void learnMarks(Tally tally) throws ServerException {
         if (tally.withoutMark().isEmpty()) return;
+        Listing listing = listed();
+        for (Map.Entry<UUID, EventPrint> sent : tally.withoutMark().entrySet()) {
+            learnMark(tally, sent.getKey(), sent.getValue(), listing.mark(sent.getKey()));
+        }
+    }
+
+    private Listing listed() throws ServerException {
         DavReply reply = server.send(DavRequest.propfind(collection.uri(), "1", ETAGS));
         if (reply.status() != 207) throw new ServerException(reply.status());
-        Map<String, String> marks = new TreeMap<>();
-        for (Multistatus.Item item : Multistatus.items(reply.body())) {
-            String name = item.href().substring(item.href().lastIndexOf('/') + 1);
-            item.etag().filter(tag -> !tag.startsWith("W/")).ifPresent(etag -> marks.put(name, etag));
-        }
-        for (Map.Entry<UUID, EventPrint> sent : tally.withoutMark().entrySet()) {
-            Optional<String> listed = Optional.ofNullable(marks.get(sent.getKey() + ".ics"));
-            learnMark(tally, sent.getKey(), sent.getValue(), listed);
-        }
+        return Listing.of(reply.body());
     }
 
     /** What the server made of the event counts as ours if it still says the same in what matters. */

@@ -24,8 +24,6 @@ public record Conflict(UUID uid, String key, Kind kind, Optional<CalendarEvent> 
     public enum Kind {
         /** The copy there is not the one we left. */
         EDITED,
-        /** Somebody removed it, and now the plan has changed it. */
-        REMOVED,
         /** What lies at its place is not ours; cannot be overwritten. */
         NOT_OURS,
         /** The collection holds its UID under another name, as after an import by hand; cannot be overwritten. */

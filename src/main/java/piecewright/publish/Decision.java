@@ -15,6 +15,14 @@ public record Decision(UUID uid, Choice choice, String seen) {
         Objects.requireNonNull(seen);
     }
 
+    /** Seen of an entry that is not there. */
+    static final String MISSING = "";
+
+    /** To leave an entry out that somebody took away. */
+    public static Decision leavingOut(UUID uid) {
+        return new Decision(uid, Choice.KEEP_THEIRS, MISSING);
+    }
+
     /** Whose copy stays. */
     public enum Choice {
         /** Theirs, until the plan changes this event again. */

@@ -1,8 +1,10 @@
 package piecewright.publish;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import piecewright.calendar.CalendarEvent;
 import piecewright.calendar.PublishedCopies;
 
 /** How a publication went. Whatever it was, {@link #copies()} is to be kept. */
@@ -10,11 +12,17 @@ public sealed interface PublishResult {
     /** What lies on the server now because of us. */
     PublishedCopies copies();
 
-    /** Everything was done but for the conflicts, which were left alone. */
-    record Published(PublishedCopies copies, Counts counts, List<Conflict> conflicts) implements PublishResult {
+    /**
+     * Everything was done but for the conflicts, which were left alone.
+     *
+     * @param restored what was missing there and was made again
+     */
+    record Published(PublishedCopies copies, Counts counts, List<CalendarEvent> restored, List<Conflict> conflicts)
+            implements PublishResult {
         public Published {
             Objects.requireNonNull(copies);
             Objects.requireNonNull(counts);
+            restored = List.copyOf(restored);
             conflicts = List.copyOf(conflicts);
         }
 
@@ -25,7 +33,9 @@ public sealed interface PublishResult {
                     before.counts.updated + counts.updated,
                     before.counts.removed + counts.removed,
                     before.counts.unchanged);
-            return new Published(copies, both, conflicts);
+            List<CalendarEvent> again = new ArrayList<>(before.restored);
+            again.addAll(restored);
+            return new Published(copies, both, again, conflicts);
         }
     }
 

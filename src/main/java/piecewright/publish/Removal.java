@@ -28,17 +28,22 @@ final class Removal {
             if (!reply.preconditionFailed()) throw new ServerException(reply.status());
         }
         DavReply there = server.send(DavRequest.get(uri));
-        if (there.notThere()) tally.removed(uid);
+        if (there.notThere()) gone(uid, copy);
         else if (there.status() != 200) throw new ServerException(there.status());
         else decide(uri, uid, copy, there);
+    }
+
+    /** One that never got there was not removed either. */
+    private void gone(UUID uid, Copy copy) {
+        if (copy.sent().isEmpty()) tally.forget(uid);
+        else tally.removed(uid);
     }
 
     private void decide(URI uri, UUID uid, Copy copy, DavReply there) throws ServerException {
         Optional<EventPrint> print = EventPrint.of(there.body());
         String mark = there.mark(print);
         Optional<Decision.Choice> choice = tally.choice(uid, mark);
-        boolean untouched =
-                print.filter(found -> found.content().equals(copy.stored())).isPresent();
+        boolean untouched = print.filter(found -> copy.isOurs(found.content())).isPresent();
         if (choice.filter(Decision.Choice.KEEP_THEIRS::equals).isPresent()) {
             tally.forget(uid);
         } else if (choice.isPresent() || untouched) {

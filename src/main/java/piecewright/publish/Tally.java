@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import piecewright.calendar.EventPrint;
+import piecewright.calendar.CalendarEvent;
 import piecewright.calendar.PublishedCopies;
 
 /** What one publication has done so far; holds good even if it breaks off. */
@@ -15,6 +16,7 @@ final class Tally {
     private final Map<UUID, EventPrint> withoutMark = new HashMap<>();
     private final List<Conflict> conflicts = new ArrayList<>();
     private PublishedCopies copies;
+    private final List<CalendarEvent> restored = new ArrayList<>();
     private int created;
     private int updated;
     private int removed;
@@ -31,7 +33,7 @@ final class Tally {
 
     PublishResult.Published published() {
         PublishResult.Counts counts = new PublishResult.Counts(created, updated, removed, unchanged);
-        return new PublishResult.Published(copies, counts, conflicts);
+        return new PublishResult.Published(copies, counts, restored, conflicts);
     }
 
     /** What the person chose about just this copy. */
@@ -49,6 +51,32 @@ final class Tally {
     void updated(Wanted wanted, DavReply reply) {
         stored(wanted, reply);
         updated++;
+    }
+
+    /** Made again, because somebody or something had taken it away. */
+    void restored(Wanted wanted, DavReply reply) {
+        stored(wanted, reply);
+        restored.add(wanted.event());
+    }
+
+    /** As we left it, under a mark that may be new. */
+    void sameAsLeft(UUID uid, PublishedCopies.Copy copy, Optional<String> etag) {
+        keep(uid, copy.withStored(etag, copy.stored()));
+        unchanged++;
+    }
+
+    /** Notes what is about to be sent; the copy known before. */
+    Optional<PublishedCopies.Copy> trying(Wanted wanted) {
+        Optional<PublishedCopies.Copy> before =
+                Optional.ofNullable(copies.copies().get(wanted.uid()));
+        copies = copies.intending(List.of(wanted.dated()));
+        return before;
+    }
+
+    /** It did not get there. */
+    void notTaken(UUID uid, Optional<PublishedCopies.Copy> before) {
+        if (before.isPresent()) keep(uid, before.get());
+        else forget(uid);
     }
 
     private void stored(Wanted wanted, DavReply reply) {

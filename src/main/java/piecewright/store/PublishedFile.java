@@ -30,6 +30,7 @@ public final class PublishedFile {
             copy.etag().ifPresent(etag -> event.put("etag", etag));
             event.put("sent", copy.sent());
             event.put("stored", copy.stored());
+            copy.sending().ifPresent(print -> event.put("sending", print));
         });
         GoodCopy.write(file, JsonText.write(root));
     }
@@ -40,8 +41,8 @@ public final class PublishedFile {
         JsonBlock events = root.block("copies");
         SortedMap<UUID, PublishedCopies.Copy> copies = new TreeMap<>();
         for (String uid : events.keys()) {
-            JsonBlock event =
-                    events.block(uid).onlyKeys("act", "title", "startsAt", "endsAt", "etag", "sent", "stored");
+            JsonBlock event = events.block(uid)
+                    .onlyKeys("act", "title", "startsAt", "endsAt", "etag", "sent", "stored", "sending");
             Optional<String> etag = event.has("etag") ? Optional.of(event.text("etag", 1000)) : Optional.empty();
             Instant start = LocalTimes.instant(event, "startsAt");
             Instant end = LocalTimes.instant(event, "endsAt");
@@ -54,7 +55,8 @@ public final class PublishedFile {
                             span,
                             etag,
                             event.wholeText("sent"),
-                            event.wholeText("stored")));
+                            event.wholeText("stored"),
+                            event.optionalText("sending")));
         }
         return new PublishedCopies(root.text("collection", 2000), copies);
     }

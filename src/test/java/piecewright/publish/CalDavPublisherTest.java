@@ -14,12 +14,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import piecewright.calendar.CalendarEvent;
 import piecewright.calendar.DatedEvent;
 import piecewright.calendar.Ledger;
 import piecewright.calendar.PlanFixture;
@@ -136,16 +138,70 @@ class CalDavPublisherTest {
     }
 
     @Test
-    void anEventThePersonDeletedIsNotMadeAgainUnasked() {
+    void whatIsMissingThereIsMadeAgainAndNamed() {
         publish(PlanFixture.usual());
         server.stored.remove("/cal/malt/" + name("steep-1.drain"));
-        assertEquals(List.of(), kinds(done(publish(PlanFixture.usual()))));
-        PlanFixture longer = PlanFixture.usual().withSoak(Duration.ofHours(11));
-        PublishResult.Published result = done(publish(longer));
-        assertEquals(List.of(Conflict.Kind.REMOVED), kinds(result));
-        Decision decision = Decision.about(result.conflicts().get(0), Decision.Choice.OVERWRITE);
-        assertEquals(1, done(publish(longer, decision)).counts().updated());
+        PublishResult.Published result = done(publish(PlanFixture.usual()));
+        assertEquals(new Counts(0, 0, 0, ALL - 1), result.counts());
+        assertEquals(List.of("steep-1.drain"), keys(result));
+        assertTrue(server.text(name("steep-1.drain")).contains("SEQUENCE:0"));
+        server.stored.remove("/cal/malt/" + name("steep-1.drain"));
+        assertEquals(
+                List.of("steep-1.drain"), keys(done(publish(PlanFixture.usual().withSoak(Duration.ofHours(11))))));
         assertTrue(server.text(name("steep-1.drain")).contains("SEQUENCE:1"));
+    }
+
+    @Test
+    void whatIsMissingStaysAwayOnceToldToUntilThePlanChangesIt() {
+        publish(PlanFixture.usual());
+        server.stored.remove("/cal/malt/" + name("steep-1.drain"));
+        UUID drain = ledger.uidOf("steep-1.drain");
+        assertEquals(List.of(), keys(done(publish(PlanFixture.usual(), Decision.leavingOut(drain)))));
+        assertEquals(List.of(), keys(done(publish(PlanFixture.usual()))));
+        assertFalse(server.stored.containsKey("/cal/malt/" + name("steep-1.drain")));
+        PlanFixture longer = PlanFixture.usual().withSoak(Duration.ofHours(11));
+        assertEquals(List.of("steep-1.drain"), keys(done(publish(longer))));
+    }
+
+    /** A server set up anew holds nothing: all of it is made again, whatever our notes say. */
+    @Test
+    void aCollectionThatWasEmptiedOrMadeAgainIsFilled() {
+        publish(PlanFixture.usual());
+        server.stored.clear();
+        assertEquals(ALL, done(publish(PlanFixture.usual())).restored().size());
+        assertEquals(ALL, server.stored.size());
+        server.stored.clear();
+        server.exists = false;
+        PublishResult made =
+                publisher(IfAbsent.MAKE_IT).publish(PlanFixture.usual().dated(), copies, List.of());
+        assertEquals(ALL, done(made).restored().size());
+        assertEquals(ALL, server.stored.size());
+    }
+
+    @Test
+    void anEditOfAnEntryThatThePlanDidNotChangeIsToldToo() {
+        publish(PlanFixture.usual());
+        server.edit(name("steep-1.drain"), "DTSTART:2031", "DTSTART:2030");
+        PublishResult.Published result = done(publish(PlanFixture.usual()));
+        assertEquals(List.of(Conflict.Kind.EDITED), kinds(result));
+        assertTrue(server.text(name("steep-1.drain")).contains("DTSTART:2030"));
+        Decision keep = Decision.about(result.conflicts().get(0), Decision.Choice.KEEP_THEIRS);
+        assertEquals(List.of(), kinds(done(publish(PlanFixture.usual(), keep))));
+        assertEquals(List.of(), kinds(done(publish(PlanFixture.usual()))));
+    }
+
+    /** Sent, then no answer: the copy there is ours, though the plan has changed again before the next try. */
+    @Test
+    void whatGotThereWithoutAnAnswerIsNotTakenForSomebodysEdit() {
+        publish(PlanFixture.usual());
+        PublishedCopies before = copies;
+        publish(PlanFixture.usual().withSoak(Duration.ofHours(11)));
+        var revision =
+                ledger.next(PlanFixture.usual().withSoak(Duration.ofHours(11)).events(), now);
+        copies = before.intending(revision.confirmed()); // as if killed before the results were noted
+        assertEquals(List.of(), kinds(done(publish(PlanFixture.usual().withSoak(Duration.ofHours(12))))));
+        copies = PublishedCopies.none(server.collection().toString()).intending(revision.confirmed());
+        assertEquals(List.of(), kinds(done(publish(PlanFixture.usual().withSoak(Duration.ofHours(12))))));
     }
 
     @Test
@@ -375,6 +431,10 @@ class CalDavPublisherTest {
 
     private static List<Conflict.Kind> kinds(PublishResult.Published result) {
         return result.conflicts().stream().map(Conflict::kind).toList();
+    }
+
+    private static List<String> keys(PublishResult.Published result) {
+        return result.restored().stream().map(CalendarEvent::key).toList();
     }
 
     private static String name(String key) {
