@@ -57,16 +57,24 @@ public final class BatchAtHand {
     private final ReadWish wish;
     private final Batch batch;
     private final List<DamagedLine> damaged;
-    private final Continuation continuation;
+    private final Tools tools;
+
+    /** What a batch is read and planned with. */
+    private record Tools(StyleLibrary library, Continuation continuation) {
+        private Tools {
+            Objects.requireNonNull(library);
+            Objects.requireNonNull(continuation);
+        }
+    }
 
     private BatchAtHand(
-            Path file, SavedBatch saved, ReadWish wish, Batch batch, List<DamagedLine> damaged, Continuation going) {
+            Path file, SavedBatch saved, ReadWish wish, Batch batch, List<DamagedLine> damaged, Tools tools) {
         this.file = file;
         this.saved = saved;
         this.wish = wish;
         this.batch = batch;
         this.damaged = List.copyOf(damaged);
-        this.continuation = Objects.requireNonNull(going);
+        this.tools = tools;
     }
 
     /** Reads the batch and the journal beside it; a batch without a journal has an empty one. */
@@ -77,19 +85,19 @@ public final class BatchAtHand {
         Content content = JournalFile.read(JournalFile.beside(file), saved.id());
         Batch batch = new Batch(
                 wish.request(), times.grainKg(), times.visits(), times.places(), saved.knownEntry(), content.journal());
-        return new BatchAtHand(file, saved, wish, batch, content.damaged(), continuation);
+        return new BatchAtHand(file, saved, wish, batch, content.damaged(), new Tools(library, continuation));
     }
 
     /** The same batch in another house: other hours, other kit. */
     public BatchAtHand inHouse(Path houseFile) throws StoreException {
         ReadWish moved = wish.withHouse(houseFile);
-        return new BatchAtHand(file, saved, moved, batch.withRequest(moved.request()), damaged, continuation);
+        return new BatchAtHand(file, saved, moved, batch.withRequest(moved.request()), damaged, tools);
     }
 
     /** The same batch beside others: their hands and kit are not free. */
     public BatchAtHand beside(List<Booking> others) {
         ReadWish among = wish.withRequest(wish.request().beside(others));
-        return new BatchAtHand(file, saved, among, batch.withRequest(among.request()), damaged, continuation);
+        return new BatchAtHand(file, saved, among, batch.withRequest(among.request()), damaged, tools);
     }
 
     /** What this batch teaches about its lot and its house so far; kept beside their files where asked. */
@@ -157,9 +165,15 @@ public final class BatchAtHand {
 
     /** What came of a typed line. */
     public sealed interface Recording {
-        /** Kept; questions are those the new entries raise. */
-        record Kept(List<Entry> entries, List<Question> questions) implements Recording {
+        /**
+         * Kept; questions are those the new entries raise.
+         *
+         * @param calendarFault why the live calendar could not be told; empty if it was or there is none
+         */
+        record Kept(List<Entry> entries, List<Question> questions, Optional<String> calendarFault)
+                implements Recording {
             public Kept {
+                Objects.requireNonNull(calendarFault);
                 entries = List.copyOf(entries);
                 questions = List.copyOf(questions);
             }
@@ -192,7 +206,7 @@ public final class BatchAtHand {
         Content after = appended(reports.stream()
                 .map(report -> new Draft(now, now, Optional.empty(), report))
                 .toList());
-        return new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, continuation);
+        return new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, tools);
     }
 
     private Content appended(List<Draft> drafts) throws NotWrittenException {
@@ -218,7 +232,17 @@ public final class BatchAtHand {
                 .ifPresent(where -> where.happened().questions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
-        return new Recording.Kept(entries, raised);
+        return new Recording.Kept(entries, raised, calendarFault(now));
+    }
+
+    /** Brings the live calendar up to date: what was done is ticked there. What was written down stays, come what may. */
+    private Optional<String> calendarFault(Instant now) {
+        try {
+            LiveCalendar.refresh(file, new CalendarReading(tools.library(), now));
+            return Optional.empty();
+        } catch (NotWrittenException failed) {
+            return Optional.of(String.valueOf(failed.getMessage()));
+        }
     }
 
     /** Lets an entry that was struck out count again as it counted before; the strike stays in the journal. */
@@ -240,13 +264,14 @@ public final class BatchAtHand {
     }
 
     private Optional<Where> where(Batch believed, Instant now) {
-        return new Position(continuation).of(believed, believed.journal().vessels(), now);
+        return new Position(tools.continuation())
+                .of(believed, believed.journal().vessels(), now);
     }
 
     /** The acts where they stand in the plan, as forecast before anything was found; empty as {@link #where}. */
     public Optional<Plan> asPlanned(Instant now) {
         Begun nothing = new Begun(batch.grainKg(), List.of(), Found.nothing(), batch.planned(), batch.places(), now);
-        return continuation.told(batch.request(), nothing, batch.planned());
+        return tools.continuation().told(batch.request(), nothing, batch.planned());
     }
 
     /** Why there is nothing to be said of the batch, where {@link #where} is empty. */
@@ -261,7 +286,7 @@ public final class BatchAtHand {
 
     /** The rest planned anew, by a lot and a kit as this batch has taught them so far. */
     public ReplanResult replan(Instant now) throws StoreException {
-        return new Replanner(continuation).replan(learned(), vessels(), now);
+        return new Replanner(tools.continuation()).replan(learned(), vessels(), now);
     }
 
     private Batch learned() throws StoreException {
@@ -271,7 +296,8 @@ public final class BatchAtHand {
     /** Writes the plan as it stands into a calendar; what changed there since the last time. */
     public Keeping.Kept calendar(Path calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, saved::id);
+        Keeping keeping = Keeping.open(
+                new Keeping.Targets(Optional.of(file), Optional.of(calendar)), wish, saved::id, tools.library());
         Plan plan = where(now).orElseThrow(this::noKit).plan();
         return keeping.keep(wish, plan, batch.known(), manner, now);
     }
@@ -282,7 +308,8 @@ public final class BatchAtHand {
      */
     public Keeping.Kept accept(Replanned replanned, Optional<Path> calendar, CalendarManner manner, Instant now)
             throws StoreException, NotWrittenException {
-        Keeping keeping = Keeping.open(new Keeping.Targets(Optional.of(file), calendar), wish, saved::id)
+        Keeping keeping = Keeping.open(
+                        new Keeping.Targets(Optional.of(file), calendar), wish, saved::id, tools.library())
                 .madeFrom(saved);
         Plan plan = replanned.plan();
         return keeping.keep(wish, plan, batch.journal().nextNumber() - 1, manner, now);

@@ -21,6 +21,11 @@ final class Beside {
         return named(batch, ".published.json");
     }
 
+    /** Where else its entries went, and how they were wanted. */
+    static Path places(Path batch) {
+        return named(batch, ".calendar.json");
+    }
+
     /** Which live calendar shows a batch. */
     static Path liveMark(Path batch) {
         return named(batch, ".live.json");

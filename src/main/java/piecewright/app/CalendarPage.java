@@ -1,5 +1,6 @@
 package piecewright.app;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -79,6 +80,29 @@ public final class CalendarPage {
                     "  ", CalendarPhrases.say("collection.restored", event.summary(), when, event.key())));
         }
         return lines.toString();
+    }
+
+    /** What all calendars of a batch were told when its plan changed. */
+    public String told(Keeping.Kept kept) {
+        StringBuilder page = new StringBuilder();
+        kept.calendar().ifPresent(update -> page.append(written(update)));
+        kept.live().ifPresent(update -> page.append(written(update)));
+        return page.append(others(kept.others())).toString();
+    }
+
+    /** What became of the other calendars of a batch, and what is left to do about them. */
+    public String others(OtherCalendars others) {
+        StringBuilder page = new StringBuilder();
+        for (Path file : others.rewritten()) {
+            page.append(CalendarPhrases.paragraph("", CalendarPhrases.say("import-again", file.toString())));
+        }
+        for (OtherCalendars.Behind behind : others.behind()) {
+            page.append(CalendarPhrases.paragraph("", CalendarPhrases.say("behind", behind.calendar())))
+                    .append("  ")
+                    .append(behind.command())
+                    .append('\n');
+        }
+        return page.toString();
     }
 
     public String nothingForgotten() {

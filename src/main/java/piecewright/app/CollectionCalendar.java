@@ -64,9 +64,10 @@ public final class CollectionCalendar {
     }
 
     /** Reads the batches of these files; nothing is sent yet. */
-    public static CollectionCalendar of(CollectionUrl collection, List<Path> files, Shown shown) throws StoreException {
+    public static CollectionCalendar of(
+            CollectionUrl collection, List<Path> files, Shown shown, CalendarReading reading) throws StoreException {
         CollectionCalendar calendar =
-                new CollectionCalendar(collection, List.copyOf(files), KeptBatch.open(files), shown);
+                new CollectionCalendar(collection, List.copyOf(files), KeptBatch.open(files, reading), shown);
         for (Path file : files) calendar.copies(file);
         return calendar;
     }
@@ -93,6 +94,9 @@ public final class CollectionCalendar {
                 LedgerFile.write(batches.get(at).shelf(), revision.ledger()); // first: no SEQUENCE is ever used twice
                 PublishResult result = publish(publisher, files.get(at), events(revision), choices);
                 results.add(result);
+                if (shown == Shown.SHOW) {
+                    CalendarHabits.published(files.get(at), account.name(), manner.options());
+                }
                 if (!(result instanceof PublishResult.Published)) break;
             }
             return results;
@@ -156,7 +160,7 @@ public final class CollectionCalendar {
                 Path file = Beside.published(batch);
                 if (!Files.exists(file)) continue;
                 forgotten.add(new Forgotten(batch, PublishedFile.read(file).collection()));
-                AtomicFile.remove(file);
+                GoodCopy.remove(file);
             }
             return forgotten;
         } catch (StoreException failed) {

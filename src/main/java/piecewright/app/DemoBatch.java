@@ -107,7 +107,8 @@ public final class DemoBatch {
         Path file = workspace.demoBatch();
         UUID id = newId.get();
         Keeping.Targets targets = new Keeping.Targets(Optional.of(file), Optional.empty());
-        Keeping.open(targets, laid.wish(), () -> id).keep(laid.wish(), laid.plan(), CalendarManner.usual(units), now);
+        Keeping.open(targets, laid.wish(), () -> id, StyleLibrary.builtIn())
+                .keep(laid.wish(), laid.plan(), CalendarManner.usual(units), now);
         JournalFile.append(JournalFile.beside(file), id, journal -> told(laid.plan(), now));
         return file;
     }

@@ -13,7 +13,6 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import piecewright.calendar.Ledger;
 import piecewright.plan.Act;
-import piecewright.plan.Agenda;
 import piecewright.plan.Plan;
 import piecewright.store.AgendaReader;
 import piecewright.store.AtomicFile;
@@ -24,6 +23,7 @@ import piecewright.store.LedgerFile;
 import piecewright.store.PlanJson;
 import piecewright.store.SavedBatch;
 import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
 import piecewright.text.Wording;
 
@@ -38,16 +38,18 @@ public final class Keeping {
     private final Targets targets;
     private final Ledger ledger;
     private final Optional<SavedBatch> seen;
+    private final StyleLibrary library;
 
-    private Keeping(Targets targets, Ledger ledger, Optional<SavedBatch> seen) {
+    private Keeping(Targets targets, Ledger ledger, Optional<SavedBatch> seen, StyleLibrary library) {
         this.targets = targets;
         this.ledger = ledger;
         this.seen = seen;
+        this.library = library;
     }
 
     /** The same for a plan made from the batch as it was then; whatever changed since is not written over. */
     Keeping madeFrom(SavedBatch batch) {
-        return new Keeping(targets, ledger, Optional.of(batch));
+        return new Keeping(targets, ledger, Optional.of(batch), library);
     }
 
     /** The files to write. */
@@ -67,15 +69,20 @@ public final class Keeping {
         }
     }
 
-    /** What the calendar of this export and the live one were told, or would be; empty when there is none. */
-    public record Kept(Optional<CalendarUpdate> calendar, Optional<CalendarUpdate> live) {}
+    /**
+     * What the calendar of this export and the live one were told, or would be; empty when there is none.
+     *
+     * @param others what became of the other calendars that show the batch
+     */
+    public record Kept(Optional<CalendarUpdate> calendar, Optional<CalendarUpdate> live, OtherCalendars others) {}
 
     /**
      * Looks at what is there already.
      *
      * @param newId gives the identity of a batch that was never kept before
+     * @param library styles of the batches that share a calendar with it
      */
-    public static Keeping open(Targets targets, ReadWish wish, Supplier<UUID> newId)
+    public static Keeping open(Targets targets, ReadWish wish, Supplier<UUID> newId, StyleLibrary library)
             throws StoreException, NotWrittenException {
         mustHavePlaces(targets);
         Optional<Ledger> beside =
@@ -91,19 +98,21 @@ public final class Keeping {
         if (targets.calendar().isPresent()) {
             OneOffCalendar.mayBeWritten(targets.calendar().get(), List.of(ledger));
         }
-        return new Keeping(targets, ledger, saved);
+        return new Keeping(targets, ledger, saved, library);
     }
 
     /**
      * The same for a plan that does not go on from what was done: refused over a batch under way, whose journal and
      * calendars tell of the plan it has.
      *
-     * @param now a batch whose first act lies before then is under way
+     * @param reading a batch whose first act lies before its moment is under way
      */
-    public static Keeping openFresh(Targets targets, ReadWish wish, Supplier<UUID> newId, Instant now)
+    public static Keeping openFresh(Targets targets, ReadWish wish, Supplier<UUID> newId, CalendarReading reading)
             throws StoreException, NotWrittenException {
-        Keeping keeping = open(targets, wish, newId);
-        if (keeping.seen.isPresent()) mustNotBeUnderWay(targets.batch().orElseThrow(), keeping.seen.get(), now);
+        Keeping keeping = open(targets, wish, newId, reading.library());
+        if (keeping.seen.isPresent()) {
+            mustNotBeUnderWay(targets.batch().orElseThrow(), keeping.seen.get(), reading.now());
+        }
         return keeping;
     }
 
@@ -160,16 +169,17 @@ public final class Keeping {
     }
 
     /** What {@link #keep} would tell the calendars. */
-    public Kept preview(ReadWish wish, Plan plan, CalendarManner manner) throws StoreException, NotWrittenException {
-        KeptBatch batch = asKept(batch(wish, plan, 0, manner.units()));
+    public Kept preview(ReadWish wish, Plan plan, CalendarManner manner, Instant now)
+            throws StoreException, NotWrittenException {
+        KeptBatch batch = asKept(wish, batch(wish, plan, 0, manner.units()), now);
         Optional<CalendarUpdate> calendar = targets.calendar().isPresent()
-                ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(batch))
+                ? Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(batch), kept())
                         .preview(manner))
                 : Optional.empty();
         Optional<CalendarUpdate> live = targets.batch().isPresent()
-                ? LiveCalendar.preview(targets.batch().get(), batch.agenda())
+                ? LiveCalendar.preview(targets.batch().get(), batch.agenda(), new CalendarReading(library, now))
                 : Optional.empty();
-        return new Kept(calendar, live);
+        return new Kept(calendar, live, OtherCalendars.none());
     }
 
     /** Writes the batch, then the calendar with its ledger, then the live calendar that shows the batch. */
@@ -182,17 +192,19 @@ public final class Keeping {
             throws NotWrittenException {
         Optional<CalendarUpdate> calendar;
         try (FolderLock lock = Locking.of(targets.and())) {
-            calendar = written(batch(wish, plan, knownEntry, manner.units()), manner, now, lock);
+            calendar = written(wish, batch(wish, plan, knownEntry, manner.units()), manner, now, lock);
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }
-        Optional<CalendarUpdate> live = targets.batch().isPresent()
-                ? LiveCalendar.refresh(targets.batch().get(), now)
-                : Optional.empty();
-        return new Kept(calendar, live);
+        if (targets.batch().isEmpty()) return new Kept(calendar, Optional.empty(), OtherCalendars.none());
+        Path file = targets.batch().get();
+        CalendarReading reading = new CalendarReading(library, now);
+        Optional<CalendarUpdate> live = LiveCalendar.refresh(file, reading);
+        return new Kept(calendar, live, OtherCalendars.of(file, targets.calendar(), manner.units(), reading));
     }
 
-    private Optional<CalendarUpdate> written(SavedBatch saved, CalendarManner manner, Instant now, FolderLock lock)
+    private Optional<CalendarUpdate> written(
+            ReadWish wish, SavedBatch saved, CalendarManner manner, Instant now, FolderLock lock)
             throws StoreException, NotWrittenException {
         if (targets.batch().isPresent()) {
             Path file = targets.batch().get();
@@ -200,7 +212,8 @@ public final class Keeping {
             BatchFile.write(file, saved);
         }
         if (targets.calendar().isEmpty()) return Optional.empty();
-        return Optional.of(OneOffCalendar.over(targets.calendar().get(), List.of(asKept(saved)))
+        Path calendar = targets.calendar().get();
+        return Optional.of(OneOffCalendar.over(calendar, List.of(asKept(wish, saved, now)), kept())
                 .write(manner, now, lock));
     }
 
@@ -222,9 +235,12 @@ public final class Keeping {
     }
 
     /** Read back from its document even where it is not kept, so that its entries are the same when it is. */
-    private KeptBatch asKept(SavedBatch saved) throws StoreException {
+    private List<Path> kept() {
+        return targets.batch().map(List::of).orElse(List.of());
+    }
+
+    private KeptBatch asKept(ReadWish wish, SavedBatch saved, Instant now) throws StoreException {
         Path file = targets.batch().or(targets::calendar).orElse(Path.of("plan"));
-        Agenda agenda = AgendaReader.read(file, saved.planJson());
-        return new KeptBatch(Beside.ledger(file), ledger, agenda);
+        return KeptBatch.of(file, ledger, saved, wish, now);
     }
 }

@@ -2,17 +2,24 @@ package piecewright.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import piecewright.calendar.BatchEvents;
+import piecewright.calendar.Circumstances;
 import piecewright.calendar.Ledger;
 import piecewright.calendar.PlanEvents;
+import piecewright.journal.Journal;
 import piecewright.plan.Agenda;
 import piecewright.publish.CalendarFile.Member;
+import piecewright.replan.Batch;
 import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
+import piecewright.store.JournalFile;
 import piecewright.store.LedgerFile;
+import piecewright.store.PlanTimes;
 import piecewright.store.SavedBatch;
 import piecewright.store.StoreException;
 import piecewright.text.CalendarPhrases;
@@ -22,21 +29,42 @@ import piecewright.text.CalendarPhrases;
  *
  * @param shelf where its ledger lies
  */
-record KeptBatch(Path shelf, Ledger ledger, Agenda agenda) {
-    /** The batch of a file, with the ledger beside it. */
-    static KeptBatch open(Path file) throws StoreException {
+record KeptBatch(Path shelf, Ledger ledger, Agenda agenda, Circumstances circumstances) {
+    /** The batch of a file, with the ledger and the journal beside it. */
+    static KeptBatch open(Path file, CalendarReading reading) throws StoreException {
         SavedBatch saved = BatchFile.read(file);
         Path shelf = Beside.ledger(file);
         Ledger ledger = Files.exists(shelf) ? LedgerFile.read(shelf) : Ledger.startedFor(saved.id());
         if (!ledger.batch().equals(saved.id())) {
             throw new StoreException(shelf, "is the ledger of another batch; put the right one beside " + file);
         }
-        return new KeptBatch(shelf, ledger, AgendaReader.read(file, saved.planJson()));
+        try {
+            return of(file, ledger, saved, ReadWish.of(file, saved, reading.library()), reading.now());
+        } catch (StoreException unread) { // readings of a place were moved, say: better unticked than gone
+            return new KeptBatch(shelf, ledger, AgendaReader.read(file, saved.planJson()), Circumstances.unknown());
+        }
     }
 
-    static List<KeptBatch> open(List<Path> files) throws StoreException {
+    /** A batch as it is, or is about to be, kept in this file. */
+    static KeptBatch of(Path file, Ledger ledger, SavedBatch saved, ReadWish wish, Instant now) throws StoreException {
+        Agenda agenda = AgendaReader.read(file, saved.planJson());
+        PlanTimes times = PlanTimes.of(file, saved);
+        Journal journal = JournalFile.read(JournalFile.beside(file), saved.id()).journal();
+        Batch batch =
+                new Batch(wish.request(), times.grainKg(), times.visits(), times.places(), saved.knownEntry(), journal);
+        Circumstances circumstances =
+                new Circumstances(Optional.of(wish.request().house()), DoneSoFar.of(batch, now));
+        return new KeptBatch(Beside.ledger(file), ledger, agenda, circumstances);
+    }
+
+    /** The same with another plan. */
+    KeptBatch withAgenda(Agenda changed) {
+        return new KeptBatch(shelf, ledger, changed, circumstances);
+    }
+
+    static List<KeptBatch> open(List<Path> files, CalendarReading reading) throws StoreException {
         List<KeptBatch> batches = new ArrayList<>();
-        for (Path file : files) batches.add(open(file).notAmong(batches, file));
+        for (Path file : files) batches.add(open(file, reading).notAmong(batches, file));
         return batches;
     }
 
@@ -52,7 +80,8 @@ record KeptBatch(Path shelf, Ledger ledger, Agenda agenda) {
     }
 
     BatchEvents events(CalendarManner manner) {
-        return new PlanEvents(new CalendarWords(manner.units(), zone()), manner.options()).of(ledger.batch(), agenda);
+        return new PlanEvents(new CalendarWords(manner.units(), zone()), manner.options())
+                .of(ledger.batch(), agenda, circumstances);
     }
 
     Member member(CalendarManner manner) {

@@ -21,21 +21,26 @@ import piecewright.store.TextFile;
 public final class OneOffCalendar {
     private final Path calendar;
     private final List<KeptBatch> batches;
+    private final List<Path> files;
 
-    private OneOffCalendar(Path calendar, List<KeptBatch> batches) {
+    private OneOffCalendar(Path calendar, List<KeptBatch> batches, List<Path> files) {
         this.calendar = calendar;
         this.batches = batches;
+        this.files = List.copyOf(files);
     }
 
     /** Reads the batches of these files and looks at what lies there; nothing is written yet. */
-    public static OneOffCalendar of(Path calendar, List<Path> batchFiles) throws StoreException, NotWrittenException {
-        return over(calendar, KeptBatch.open(batchFiles));
+    public static OneOffCalendar of(Path calendar, List<Path> batchFiles, CalendarReading reading)
+            throws StoreException, NotWrittenException {
+        return over(calendar, KeptBatch.open(batchFiles, reading), batchFiles);
     }
 
-    static OneOffCalendar over(Path calendar, List<KeptBatch> batches) throws StoreException, NotWrittenException {
+    /** @param files in which the batches are kept; none for a plan that is not kept */
+    static OneOffCalendar over(Path calendar, List<KeptBatch> batches, List<Path> files)
+            throws StoreException, NotWrittenException {
         mustHaveAPlace(calendar);
         mayBeWritten(calendar, batches.stream().map(KeptBatch::ledger).toList());
-        return new OneOffCalendar(calendar, batches);
+        return new OneOffCalendar(calendar, batches, files);
     }
 
     static void mustHaveAPlace(Path calendar) throws NotWrittenException {
@@ -96,6 +101,7 @@ public final class OneOffCalendar {
         try {
             CalendarUpdate update = preview(manner);
             file().write(KeptBatch.members(batches, manner), now);
+            CalendarHabits.exported(calendar, files, manner.options());
             return update;
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);

@@ -16,8 +16,13 @@ public interface EventTexts {
     /** Short, such as "Drain, rinse, weigh"; cut at 120 characters. */
     String actTitle(Plan.Subject subject, Act act);
 
-    /** Lines below the local time: target weight, what to look for, cautions; cut at 2,000 characters together. */
+    /** What to do and decide first, then when it may be done, what to find, cautions; cut at 2,000 characters together. */
     List<String> actLines(Plan.Subject subject, Act act, Optional<Instant> staysUntil);
+
+    /** Of an act that was done: marked so, with what was measured. */
+    String doneTitle(Plan.Subject subject, Act act, Done done);
+
+    List<String> doneLines(Plan.Subject subject, Act act, Done done);
 
     String checkTitle(Plan.Subject subject, Check check);
 

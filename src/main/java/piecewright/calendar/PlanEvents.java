@@ -1,9 +1,10 @@
 package piecewright.calendar;
 
-import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -25,19 +26,28 @@ public final class PlanEvents {
         this.options = options;
     }
 
-    /** The events of this agenda under the batch's identity, checks and acts first, all in time order. */
+    /** The events of this agenda under the batch's identity, with nothing done and nobody's hours known. */
     public BatchEvents of(UUID batch, Agenda agenda) {
+        return of(batch, agenda, Circumstances.unknown());
+    }
+
+    /** The events of this agenda under the batch's identity, checks and acts first, each in time order. */
+    public BatchEvents of(UUID batch, Agenda agenda, Circumstances now) {
+        AlarmHours hours = new AlarmHours(now.house(), options.quietHours());
         List<CalendarEvent> events = new ArrayList<>();
-        for (Check check : agenda.checks()) events.add(event(agenda.subject(), check));
-        for (Act act : agenda.acts()) events.add(event(agenda, act));
+        for (Check check : agenda.checks()) events.add(event(agenda.subject(), check, hours));
+        for (Act act : agenda.acts()) {
+            Done done = now.done().get(act.id());
+            events.add(done == null ? event(agenda, act, hours) : event(agenda.subject(), act, done));
+        }
         boolean all = options.phases() == ExportOptions.PassivePhases.SHOWN;
-        for (Phase phase : agenda.phases()) {
+        for (Phase phase : new PhasesSoFar(agenda, now.done()).phases()) {
             if (all || phase.attended()) events.add(event(agenda.subject(), phase));
         }
         return new BatchEvents(batch, end(agenda), events);
     }
 
-    private CalendarEvent event(Plan.Subject subject, Check check) {
+    private CalendarEvent event(Plan.Subject subject, Check check, AlarmHours hours) {
         Span span = Span.atLeast(CalendarEvent.SHORTEST, check.startsAt(), check.endsAt());
         return new CalendarEvent(
                 check.id(),
@@ -46,16 +56,23 @@ public final class PlanEvents {
                 description(span, subject.zone(), texts.checkLines(subject, check)),
                 Attention.HANDS_ON,
                 new CssColour("goldenrod"),
-                alarms(span, subject.zone()));
+                hours.of(span.startsAt(), options.alarms(), subject.zone()));
     }
 
-    private List<Duration> alarms(Span span, ZoneId zone) {
-        return options.quietHours()
-                .map(quiet -> quiet.spare(span.startsAt(), options.alarms(), zone))
-                .orElse(options.alarms());
+    /** Done is done: where it was done, with what was found, and it rings no more. */
+    private CalendarEvent event(Plan.Subject subject, Act act, Done done) {
+        Span span = Span.atLeast(CalendarEvent.SHORTEST, done.at(), done.at().plus(act.work()));
+        return new CalendarEvent(
+                act.id(),
+                span,
+                texts.doneTitle(subject, act, done),
+                description(span, subject.zone(), texts.doneLines(subject, act, done)),
+                Attention.HANDS_ON,
+                colour(act.kind()),
+                List.of());
     }
 
-    private CalendarEvent event(Agenda agenda, Act act) {
+    private CalendarEvent event(Agenda agenda, Act act, AlarmHours hours) {
         Plan.Subject subject = agenda.subject();
         Span span = Span.atLeast(CalendarEvent.SHORTEST, act.startsAt(), act.endsAt());
         ZoneId zone = subject.zone();
@@ -66,7 +83,7 @@ public final class PlanEvents {
                 description(span, zone, texts.actLines(subject, act, agenda.staysUntil(act))),
                 Attention.HANDS_ON,
                 colour(act.kind()),
-                alarms(span, zone));
+                hours.of(span.startsAt(), options.alarms(), zone));
     }
 
     private CalendarEvent event(Plan.Subject subject, Phase phase) {
@@ -81,11 +98,25 @@ public final class PlanEvents {
                 List.of());
     }
 
+    /** What decides comes first; local time last, and only where the clocks change around it. */
     private String description(Span span, ZoneId zone, List<String> lines) {
-        List<String> all = new ArrayList<>();
-        all.add(local(span.startsAt(), zone) + " – " + local(span.endsAt(), zone));
-        all.addAll(lines);
+        List<String> all = new ArrayList<>(lines);
+        if (clocksChange(span, zone)) {
+            all.add(local(span.startsAt(), zone) + " – " + local(span.endsAt(), zone));
+        }
         return String.join("\n", all);
+    }
+
+    /** Whether the clocks change on a day it touches, so that a time alone might be taken for another. */
+    private static boolean clocksChange(Span span, ZoneId zone) {
+        Instant from =
+                LocalDate.ofInstant(span.startsAt(), zone).atStartOfDay(zone).toInstant();
+        Instant until = LocalDate.ofInstant(span.endsAt(), zone)
+                .plusDays(1)
+                .atStartOfDay(zone)
+                .toInstant();
+        ZoneOffsetTransition change = zone.getRules().nextTransition(from.minusNanos(1));
+        return change != null && change.getInstant().isBefore(until);
     }
 
     /** Local time with its offset, so that both halves of a repeated hour read differently. */

@@ -2,25 +2,29 @@ package piecewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import piecewright.app.CalendarHabits;
 import piecewright.app.CalendarManner;
 import piecewright.app.CalendarPage;
+import piecewright.app.CalendarReading;
 import piecewright.app.CalendarUpdate;
 import piecewright.app.CollectionCalendar;
 import piecewright.app.CollectionCalendar.Shown;
 import piecewright.app.LiveCalendar;
 import piecewright.app.NotWrittenException;
 import piecewright.app.OneOffCalendar;
+import piecewright.calendar.ExportOptions;
 import piecewright.publish.Account;
 import piecewright.publish.PublishResult;
 import piecewright.store.StoreException;
+import piecewright.text.DisplayUnits;
 
 /** Puts kept batches into a calendar: a file to import, a file to watch, or a collection on a server. */
 @Command(
@@ -75,6 +79,9 @@ final class CalendarCommand implements Callable<Integer> {
     private final EntryOptions entryOptions = new EntryOptions();
 
     @Mixin
+    private final StyleOption styleOption = new StyleOption();
+
+    @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
     CalendarCommand(Surroundings surroundings) {
@@ -83,17 +90,23 @@ final class CalendarCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
-        CalendarManner manner = entryOptions.manner(unitOptions.displayUnits(surroundings.locale()));
-        if (forget) return forgotten(new CalendarPage(manner.units().locale()));
+        DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
+        if (forget) return forgotten(new CalendarPage(units.locale()));
         int targets = (file == null ? 0 : 1) + (live == null ? 0 : 1) + (collection.given() ? 1 : 0);
         if (targets != 1) {
             throw new OptionException("--file", "or --live or --collection must be given, one of the three");
         }
         List<Path> batches = batches();
+        Optional<ExportOptions> before = live == null ? Optional.empty() : LiveCalendar.options(live);
+        CalendarManner manner =
+                entryOptions.manner(units, before.isPresent() ? before : CalendarHabits.chosen(batches));
         CalendarPage page = new CalendarPage(manner.units().locale());
-        Instant now = surroundings.clock().instant();
-        if (file != null) return toFile(file, batches, page, manner, now);
-        return live != null ? toLive(live, batches, page, manner, now) : toCollection(batches, page, manner, now);
+        CalendarReading reading =
+                new CalendarReading(styleOption.library(), surroundings.clock().instant());
+        if (file != null) return toFile(file, batches, page, manner, reading);
+        return live != null
+                ? toLive(live, batches, page, manner, reading)
+                : toCollection(batches, page, manner, reading);
     }
 
     private List<Path> batches() throws OptionException, StoreException {
@@ -113,32 +126,36 @@ final class CalendarCommand implements Callable<Integer> {
         return say(lines.toString());
     }
 
-    private int toFile(Path target, List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
+    private int toFile(
+            Path target, List<Path> batches, CalendarPage page, CalendarManner manner, CalendarReading reading)
             throws OptionException, StoreException, NotWrittenException {
         if (takeOut) throw new OptionException("--take-out", "needs --live or --collection; a file was imported");
-        OneOffCalendar calendar = OneOffCalendar.of(target, batches);
+        OneOffCalendar calendar = OneOffCalendar.of(target, batches, reading);
         if (preview) return say(page.preview(calendar.preview(manner)));
-        return say(page.written(calendar.write(manner, now)) + page.how("file"));
+        return say(page.written(calendar.write(manner, reading.now())) + page.how("file"));
     }
 
-    private int toLive(Path target, List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
+    private int toLive(
+            Path target, List<Path> batches, CalendarPage page, CalendarManner manner, CalendarReading reading)
             throws StoreException, NotWrittenException {
-        LiveCalendar calendar =
-                takeOut ? LiveCalendar.without(target, batches) : LiveCalendar.with(target, batches, manner);
+        LiveCalendar calendar = takeOut
+                ? LiveCalendar.without(target, batches, reading)
+                : LiveCalendar.with(target, batches, manner, reading);
         if (preview) return say(page.preview(calendar.preview()));
-        return say(page.written(calendar.write(now)) + (takeOut ? "" : page.how("live")));
+        if (!takeOut) CalendarHabits.choose(batches, manner.options());
+        return say(page.written(calendar.write()) + (takeOut ? "" : page.how("live")));
     }
 
-    private int toCollection(List<Path> batches, CalendarPage page, CalendarManner manner, Instant now)
+    private int toCollection(List<Path> batches, CalendarPage page, CalendarManner manner, CalendarReading reading)
             throws OptionException, StoreException, NotWrittenException {
         Shown shown = takeOut ? Shown.TAKE_OUT : Shown.SHOW;
-        CollectionCalendar calendar = CollectionCalendar.of(collection.collection(), batches, shown);
+        CollectionCalendar calendar = CollectionCalendar.of(collection.collection(), batches, shown, reading);
         CollectionCalendar.Choices choices = collection.choices();
-        CalendarUpdate update = calendar.preview(manner, now);
+        CalendarUpdate update = calendar.preview(manner, reading.now());
         if (preview) return say(page.preview(update));
         List<PublishResult> results;
         try (Account account = collection.account(surroundings.secrets())) {
-            results = calendar.publish(account, collection.ifAbsent(), choices, manner, now);
+            results = calendar.publish(account, collection.ifAbsent(), choices, manner, reading.now());
         }
         boolean finished = results.stream().allMatch(PublishResult.Published.class::isInstance);
         PrintWriter stream =

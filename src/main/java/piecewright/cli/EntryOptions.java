@@ -19,28 +19,41 @@ import piecewright.text.Quoted;
 final class EntryOptions {
     private static final int MINUTES_PER_DAY = 24 * 60;
 
-    @Option(names = "--no-phases", description = "No entries for what the grain does by itself between acts.")
-    private boolean noPhases;
+    @Option(
+            names = "--phases",
+            negatable = true,
+            description = "Entries for what the grain does by itself between acts, or none. What is chosen here, by"
+                    + " --alarm and by --quiet is kept with the batch.")
+    private @Nullable Boolean phases;
 
     @Option(
             names = "--alarm",
             paramLabel = "MINUTES|none",
-            description = "An alarm so long before each act; up to two. Left out: one of 30 minutes.")
+            description =
+                    "An alarm so long before each act; up to two. Left out: as chosen before, at first 30 minutes.")
     private List<String> alarms = new ArrayList<>();
 
     @Option(
             names = "--quiet",
-            paramLabel = "HH:MM-HH:MM",
+            paramLabel = "HH:MM-HH:MM|none",
             description = "No alarm in these hours; it rings before they begin instead.")
     private @Nullable String quiet;
 
-    CalendarManner manner(DisplayUnits units) throws OptionException {
-        PassivePhases phases = noPhases ? PassivePhases.LEFT_OUT : PassivePhases.SHOWN;
-        return new CalendarManner(units, new ExportOptions(phases, alarms(), quietHours()));
+    /** Whether anything was chosen. */
+    boolean given() {
+        return phases != null || !alarms.isEmpty() || quiet != null;
     }
 
-    private List<Duration> alarms() throws OptionException {
-        if (alarms.isEmpty()) return ExportOptions.usual().alarms();
+    /** What is chosen here; the rest as it was chosen before, or as usual. */
+    CalendarManner manner(DisplayUnits units, Optional<ExportOptions> before) throws OptionException {
+        ExportOptions known = before.orElseGet(ExportOptions::usual);
+        PassivePhases shown = phases == null ? known.phases() : phases ? PassivePhases.SHOWN : PassivePhases.LEFT_OUT;
+        return new CalendarManner(
+                units, new ExportOptions(shown, alarms(known.alarms()), quietHours(known.quietHours())));
+    }
+
+    private List<Duration> alarms(List<Duration> before) throws OptionException {
+        if (alarms.isEmpty()) return before;
         if (alarms.equals(List.of("none"))) return List.of();
         if (alarms.size() > 2) throw new OptionException("--alarm", "stands there too often; two alarms at most");
         List<Duration> leads = new ArrayList<>();
@@ -57,8 +70,9 @@ final class EntryOptions {
         return leads;
     }
 
-    private Optional<QuietHours> quietHours() throws OptionException {
-        if (quiet == null) return Optional.empty();
+    private Optional<QuietHours> quietHours(Optional<QuietHours> before) throws OptionException {
+        if (quiet == null) return before;
+        if (quiet.equals("none")) return Optional.empty();
         String[] ends = quiet.split("[-–]", -1);
         try {
             if (ends.length == 2) {

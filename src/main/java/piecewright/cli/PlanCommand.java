@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -11,8 +12,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import piecewright.app.CalendarHabits;
 import piecewright.app.CalendarManner;
 import piecewright.app.CalendarPage;
+import piecewright.app.CalendarReading;
 import piecewright.app.HowSure;
 import piecewright.app.InBatches;
 import piecewright.app.Keeping;
@@ -108,9 +111,10 @@ final class PlanCommand implements Callable<Integer> {
                 workspaceOptions.house(typed.houseFile(), surroundings));
         MakePlan.Extras extras =
                 wishOptions.extras(units, arrangementOptions.open(), LocalDateTime.now(surroundings.clock()));
-        CalendarManner manner = entryOptions.manner(units);
         int members = sureOptions.members();
         Keeping.Targets targets = fileOptions.targets(wish, workspaceOptions, surroundings);
+        List<Path> kept = targets.batch().map(List::of).orElse(List.of());
+        CalendarManner manner = entryOptions.manner(units, CalendarHabits.chosen(kept));
         Printing.Targets paperTargets = paperOptions.targets(targets.and(wish.lotFile(), wish.houseFile()));
         ReadWish alone = ReadWish.of(wish);
         PlanRequest request = alone.request()
@@ -144,7 +148,10 @@ final class PlanCommand implements Callable<Integer> {
     private Opened open(Keeping.Targets targets, Printing.Targets papers, ReadWish wish)
             throws StoreException, NotWrittenException {
         Keeping keeping = Keeping.openFresh(
-                targets, wish, surroundings.newId(), surroundings.clock().instant());
+                targets,
+                wish,
+                surroundings.newId(),
+                new CalendarReading(styleOption.library(), surroundings.clock().instant()));
         return new Opened(targets, keeping, papers, Printing.open(papers));
     }
 
@@ -161,9 +168,16 @@ final class PlanCommand implements Callable<Integer> {
     private String written(Opened opened, ReadWish wish, Plan plan, CalendarManner manner)
             throws StoreException, NotWrittenException {
         CalendarPage page = new CalendarPage(manner.units().locale());
-        if (preview) return wouldBeWritten(opened.keeping().preview(wish, plan, manner), page);
+        if (preview)
+            return wouldBeWritten(
+                    opened.keeping()
+                            .preview(wish, plan, manner, surroundings.clock().instant()),
+                    page);
         Keeping.Kept kept =
                 opened.keeping().keep(wish, plan, manner, surroundings.clock().instant());
+        if (entryOptions.given()) {
+            CalendarHabits.choose(opened.targets().batch().map(List::of).orElse(List.of()), manner.options());
+        }
         if (paperOptions.isAsked()) {
             Papers papers = Papers.of(wish.request(), plan, surroundings.clock().instant());
             opened.printing().print(new PlanPapers(manner.units()), papers);
@@ -208,6 +222,7 @@ final class PlanCommand implements Callable<Integer> {
         StringBuilder lines = new StringBuilder();
         kept.calendar().ifPresent(update -> lines.append('\n').append(page.written(update)));
         kept.live().ifPresent(update -> lines.append('\n').append(page.written(update)));
+        lines.append(page.others(kept.others()));
         String how = opened.keeping().replaces() ? "keeping.replaced" : "keeping.kept";
         opened.targets()
                 .batch()

@@ -14,6 +14,7 @@ import piecewright.app.BatchAtHand.Recording;
 import piecewright.app.NotWrittenException;
 import piecewright.store.StoreException;
 import piecewright.store.UnderWayJson;
+import piecewright.text.CalendarPhrases;
 import piecewright.text.DisplayUnits;
 import piecewright.text.EntryWords;
 import piecewright.text.WherePage;
@@ -71,6 +72,11 @@ final class RecordCommand implements Callable<Integer> {
         Recording.Kept kept = (Recording.Kept) recording;
         if (json) out.print(new UnderWayJson(units, batch.zone()).recorded(kept.entries(), kept.questions()));
         else said(kept, batch, units, out);
+        kept.calendarFault()
+                .ifPresent(fault -> surroundings
+                        .streams()
+                        .err()
+                        .println("piecewright: " + CalendarPhrases.say("live-behind", fault)));
         return Ending.DONE;
     }
 

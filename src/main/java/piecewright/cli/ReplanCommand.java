@@ -3,6 +3,7 @@ package piecewright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -10,7 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import piecewright.app.BatchAtHand;
+import piecewright.app.CalendarHabits;
 import piecewright.app.CalendarManner;
+import piecewright.app.CalendarPage;
+import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
@@ -70,9 +74,9 @@ final class ReplanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws OptionException, StoreException, NotWrittenException {
         DisplayUnits units = unitOptions.displayUnits(surroundings.locale());
-        CalendarManner manner = entryOptions.manner(units);
         if (calendar != null && !accept) throw new OptionException("--calendar", "needs --accept beside it");
         BatchAtHand kept = batchOptions.open(surroundings);
+        CalendarManner manner = entryOptions.manner(units, CalendarHabits.chosen(List.of(kept.file())));
         BatchAtHand moved =
                 house == null ? kept : kept.inHouse(batchOptions.workspace().house(house, surroundings));
         BatchAtHand batch = besideOption.given()
@@ -86,13 +90,18 @@ final class ReplanCommand implements Callable<Integer> {
         ReplanResult result = batch.replan(now);
         said(batch, result, units, now);
         if (!(result instanceof Replanned replanned)) return Ending.NOT_POSSIBLE;
-        if (accept) batch.accept(replanned, Optional.ofNullable(calendar), manner, now);
-        if (!json)
-            surroundings
-                    .streams()
-                    .out()
-                    .print("\n" + MovePage.ending(accept ? MovePage.Ended.KEPT : MovePage.Ended.PROPOSED));
+        Optional<Keeping.Kept> told = accept ? Optional.of(accepted(batch, replanned, manner, now)) : Optional.empty();
+        if (json) return Ending.DONE;
+        PrintWriter out = surroundings.streams().out();
+        out.print("\n" + MovePage.ending(accept ? MovePage.Ended.KEPT : MovePage.Ended.PROPOSED));
+        if (told.isPresent()) out.print(new CalendarPage(units.locale()).told(told.get()));
         return Ending.DONE;
+    }
+
+    private Keeping.Kept accepted(BatchAtHand batch, Replanned replanned, CalendarManner manner, Instant now)
+            throws StoreException, NotWrittenException {
+        if (entryOptions.given()) CalendarHabits.choose(List.of(batch.file()), manner.options());
+        return batch.accept(replanned, Optional.ofNullable(calendar), manner, now);
     }
 
     private void said(BatchAtHand batch, ReplanResult result, DisplayUnits units, Instant now) throws StoreException {

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import piecewright.app.BatchAtHand;
 import piecewright.app.CalendarManner;
+import piecewright.app.CalendarReading;
 import piecewright.app.CalendarUpdate;
 import piecewright.app.Keeping;
 import piecewright.app.LiveCalendar;
@@ -109,8 +110,12 @@ final class Batches {
                         .filter(file -> around.workspace().isDemo(file) == demo)
                         .toList();
                 Path calendar = batch.resolveSibling(ALL_PIECES);
-                return LiveCalendar.withReadable(calendar, together, CalendarManner.usual(around.units()))
-                        .write(now);
+                return LiveCalendar.withReadable(
+                                calendar,
+                                together,
+                                CalendarManner.of(together, around.units()),
+                                new CalendarReading(around.library(), now))
+                        .write();
             }
         };
     }
@@ -129,7 +134,7 @@ final class Batches {
                                 .toLocalDate());
         Keeping.Targets targets = new Keeping.Targets(Optional.of(file), Optional.empty());
         try {
-            Keeping.open(targets, drafted.wish(), around.setting().newId())
+            Keeping.open(targets, drafted.wish(), around.setting().newId(), around.library())
                     .keep(drafted.wish(), drafted.plan(), CalendarManner.usual(around.units()), instant());
         } catch (StoreException | NotWrittenException failed) {
             return Optional.of(String.valueOf(failed.getMessage()));

@@ -41,4 +41,9 @@ public record Phase(
             Moisture moistureUntil) {
         this(id, kind, from, until, place, moistureFrom, moistureUntil, false);
     }
+
+    /** The same at another time. */
+    public Phase between(Instant changedFrom, Instant changedUntil) {
+        return new Phase(id, kind, changedFrom, changedUntil, place, moistureFrom, moistureUntil, attended);
+    }
 }

@@ -42,6 +42,11 @@ public final class Account implements AutoCloseable {
         Arrays.fill(password, '\0');
     }
 
+    /** Name of the account. */
+    public String name() {
+        return name;
+    }
+
     @Override
     public String toString() {
         return "account " + name;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import piecewright.calendar.EventPrint;
 import piecewright.calendar.CalendarEvent;
+import piecewright.calendar.EventPrint;
 import piecewright.calendar.PublishedCopies;
 
 /** What one publication has done so far; holds good even if it breaks off. */

@@ -1,5 +1,6 @@
 package piecewright.replan;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,11 @@ public record Happened(
         entryByReading = List.copyOf(entryByReading);
         questions = List.copyOf(questions);
         signs = List.copyOf(signs);
+    }
+
+    /** What a batch's journal tells of until now. */
+    public static Happened in(Batch batch, Instant now) {
+        return Chronicle.of(batch, batch.journal().vessels(), now);
     }
 
     /** Whether the act was done. */

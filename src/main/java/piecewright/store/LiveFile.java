@@ -3,15 +3,11 @@ package piecewright.store;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import piecewright.calendar.ExportOptions;
-import piecewright.calendar.ExportOptions.PassivePhases;
-import piecewright.calendar.QuietHours;
 import piecewright.text.ColourUnit;
 import piecewright.text.DisplayUnits;
 import piecewright.text.Quoted;
@@ -32,14 +28,7 @@ public final class LiveFile {
         root.put("units", key(list.units().system()));
         root.put("colourUnit", key(list.units().colour()));
         root.put("locale", list.units().locale().toLanguageTag());
-        root.put("phases", list.options().phases() == PassivePhases.SHOWN);
-        var alarms = root.putArray("alarms");
-        list.options().alarms().forEach(alarm -> alarms.addObject().put("minutes", alarm.toMinutes()));
-        list.options().quietHours().ifPresent(quiet -> {
-            ObjectNode node = root.putObject("quiet");
-            node.put("from", quiet.from().toString());
-            node.put("until", quiet.until().toString());
-        });
+        OptionsJson.put(root, list.options());
         GoodCopy.write(file, JsonText.write(root));
     }
 
@@ -60,25 +49,7 @@ public final class LiveFile {
                 constant(root, "units", UnitSystem.values()),
                 constant(root, "colourUnit", ColourUnit.values()),
                 Locale.forLanguageTag(root.text("locale")));
-        return new LiveList(batches, units, options(root));
-    }
-
-    private static ExportOptions options(JsonBlock root) throws StoreException {
-        List<Duration> alarms = new ArrayList<>();
-        for (JsonBlock alarm : root.blocks("alarms")) {
-            alarms.add(Duration.ofMinutes(alarm.onlyKeys("minutes").whole("minutes", 0, 24 * 60 - 1)));
-        }
-        PassivePhases phases = root.trueOrFalse("phases") ? PassivePhases.SHOWN : PassivePhases.LEFT_OUT;
-        Optional<JsonBlock> block = root.optionalBlock("quiet");
-        Optional<QuietHours> quiet = block.isPresent() ? Optional.of(quiet(block.get())) : Optional.empty();
-        return root.make(() -> new ExportOptions(phases, alarms, quiet));
-    }
-
-    private static QuietHours quiet(JsonBlock block) throws StoreException {
-        block.onlyKeys("from", "until");
-        var from = LocalTimes.time(block, "from");
-        var until = LocalTimes.time(block, "until");
-        return block.make(() -> new QuietHours(from, until));
+        return new LiveList(batches, units, OptionsJson.read(root));
     }
 
     /** Notes at a batch that this calendar shows it. */

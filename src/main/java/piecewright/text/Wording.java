@@ -79,6 +79,19 @@ public final class Wording {
         return words.startsWith(name) ? words : name + ". " + words;
     }
 
+    /** The dangers by name, where there is room for no more. */
+    public String cautionNames(List<Caution> cautions) {
+        return Phrases.say(
+                "caution-names",
+                String.join("; ", cautions.stream().map(this::cautionName).toList()));
+    }
+
+    /** The first sentence of several. */
+    public String firstSentence(String sentences) {
+        int end = sentences.indexOf(". ");
+        return end < 0 ? sentences : sentences.substring(0, end + 1);
+    }
+
     /** A short name, numbered when there are several: "Turn 3". */
     public String actTitle(Act act) {
         return ActNames.title(act.kind(), act.id());

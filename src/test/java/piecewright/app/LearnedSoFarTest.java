@@ -61,7 +61,11 @@ class LearnedSoFarTest {
     @BeforeEach
     void kept() throws Exception {
         file = folder.resolve("batch.json");
-        Keeping.open(new Keeping.Targets(Optional.of(file), Optional.empty()), wish(), () -> ID)
+        Keeping.open(
+                        new Keeping.Targets(Optional.of(file), Optional.empty()),
+                        wish(),
+                        () -> ID,
+                        piecewright.store.StyleLibrary.builtIn())
                 .keep(wish(), plan, CalendarManner.usual(UNITS), plan.startsAt());
     }
 

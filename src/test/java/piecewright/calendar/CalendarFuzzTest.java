@@ -142,6 +142,16 @@ class CalendarFuzzTest {
         }
 
         @Override
+        public String doneTitle(Plan.Subject subject, Act act, Done done) {
+            return "✓ " + actTitle(subject, act);
+        }
+
+        @Override
+        public List<String> doneLines(Plan.Subject subject, Act act, Done done) {
+            return List.of("Done");
+        }
+
+        @Override
         public String checkTitle(Plan.Subject subject, Check check) {
             return "Check: " + check.id();
         }

@@ -117,6 +117,16 @@ public record PlanFixture(Instant start, ZoneId zone, Duration soak, int turns) 
         }
 
         @Override
+        public String doneTitle(Plan.Subject subject, Act act, Done done) {
+            return "✓ " + actTitle(subject, act);
+        }
+
+        @Override
+        public List<String> doneLines(Plan.Subject subject, Act act, Done done) {
+            return List.of("Done");
+        }
+
+        @Override
         public String checkTitle(Plan.Subject subject, Check check) {
             return "Check: " + check.id();
         }

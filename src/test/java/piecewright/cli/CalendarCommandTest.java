@@ -91,7 +91,7 @@ class CalendarCommandTest {
         assertTrue(second.out().endsWith(ics + """
                 : 3 moved, 0 dropped, 0 new, 14 unchanged.
                   lasts: Under water – Pale malt, Sat 29 Mar 20:00, until Sun 30 Mar 05:00 → Sun 30 Mar 08:00
-                  moved: Drain 1 – Pale malt, Sun 30 Mar 05:00 → Sun 30 Mar 08:00
+                  moved: Drain 1 → 6.000 kg – Pale malt, Sun 30 Mar 05:00 → Sun 30 Mar 08:00
                   moved: Air rest – Pale malt, Sun 30 Mar 05:00 → Sun 30 Mar 08:00
                 """), second.out());
     }
@@ -121,10 +121,12 @@ class CalendarCommandTest {
     }
 
     @Test
-    void whatAPreviewSaysIsWhatTheWritingSays() {
+    void whatAPreviewSaysIsWhatTheWritingSays() throws IOException {
         keep("b.json", USUAL, Run.NOW);
         calendar(Run.NOW, "--batch", "b.json", "--file", "a.ics");
+        Files.move(file("a.ics"), file("kept.ics")); // or the new plan would write it anew
         keep("b.json", LONGER, LATER);
+        Files.move(file("kept.ics"), file("a.ics"));
         Run preview = calendar(LATER, "--batch", "b.json", "--file", "a.ics", "--preview");
         Run written = calendar(LATER, "--batch", "b.json", "--file", "a.ics");
         assertEquals(2, lines(preview, "moved: "), preview.out());

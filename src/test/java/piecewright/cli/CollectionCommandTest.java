@@ -224,4 +224,33 @@ class CollectionCommandTest {
         assertTrue(refused.err().contains("--make"), refused.err());
         assertEquals(0, publish(Run.NOW, "--make").code());
     }
+
+    @Test
+    void whatTheServerLostIsMadeAgainAndSaid() {
+        keep(USUAL, Run.NOW);
+        publish(Run.NOW);
+        server.lose(DRAIN);
+        Run run = publish(LATER);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(
+                run.out().replace("\n", " ").contains("16 as before; 1 were missing there and were made again."),
+                run.out());
+        assertTrue(run.out().contains("made again: Drain 1"), run.out());
+        server.loseAll();
+        assertTrue(publish(LATER, "--make").out().replace("\n", " ").contains("17 were missing there"));
+    }
+
+    /** A server that is gone cannot be asked, so the batch is let go without asking. */
+    @Test
+    void aBatchIsLetGoOfAServerThatIsGone() throws IOException {
+        keep(USUAL, Run.NOW);
+        publish(Run.NOW);
+        String gone = server.collection().toString();
+        server.close();
+        Run forgotten = Run.of(Run.NEVER, LATER, List.of("calendar", "--batch", batch(), "--forget"));
+        assertEquals(0, forgotten.code(), forgotten.err());
+        assertTrue(forgotten.out().replace("\n", " ").contains("no longer published to " + gone), forgotten.out());
+        server = new FakeServer();
+        assertTrue(publish(LATER).out().contains("17 entries made"));
+    }
 }

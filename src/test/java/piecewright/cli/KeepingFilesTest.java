@@ -67,7 +67,7 @@ class KeepingFilesTest {
         Files.delete(folder.resolve("a.ics"));
         Files.delete(folder.resolve("a.ics.ledger.json"));
         run("--calendar", file("a.ics"), "--into", file("b.json"));
-        assertEquals(List.of("a.ics", "b.json", "b.json.ledger.json"), names());
+        assertEquals(List.of("a.ics", "b.json", "b.json.calendar.json", "b.json.ledger.json"), names());
     }
 
     @Test

@@ -56,8 +56,8 @@ class UnreadableFilesTest {
     /** The calendar of all batches lies among them, and so do its list and its ledgers. */
     @Test
     void whatBelongsToACalendarIsNoBatch() throws Exception {
-        LiveCalendar.with(workspace.batches().resolve("all-pieces.ics"), workspace.batchFiles(), MANNER)
-                .write(NOW);
+        LiveCalendar.with(workspace.batches().resolve("all-pieces.ics"), workspace.batchFiles(), MANNER, reading())
+                .write();
         assertTrue(Files.exists(workspace.batches().resolve("all-pieces.ics.batches.json")));
         assertEquals(List.of(batch("spring")), workspace.batchFiles());
         Run run = agenda();
@@ -92,8 +92,8 @@ class UnreadableFilesTest {
     void theCalendarOfAllShowsTheOthersAndNamesTheOne() throws Exception {
         Files.writeString(batch("autumn"), "garbage");
         Path calendar = workspace.batches().resolve("all-pieces.ics");
-        CalendarUpdate update = LiveCalendar.withReadable(calendar, workspace.batchFiles(), MANNER)
-                .write(NOW);
+        CalendarUpdate update = LiveCalendar.withReadable(calendar, workspace.batchFiles(), MANNER, reading())
+                .write();
         assertTrue(Files.readString(calendar).contains("SUMMARY:Drain"));
         assertTrue(
                 update.leftOut().get(0).contains("autumn.json"),
@@ -109,9 +109,10 @@ class UnreadableFilesTest {
                 other,
                 Files.readString(batch("spring"))
                         .replace(Run.BATCH.toString(), "6c0e86a1-6f1c-4b5e-9d5a-0a6c1d1c9b34"));
-        LiveCalendar.with(calendar, List.of(batch("spring"), other), MANNER).write(NOW);
+        LiveCalendar.with(calendar, List.of(batch("spring"), other), MANNER, reading())
+                .write();
         Files.writeString(other, "garbage");
-        CalendarUpdate update = LiveCalendar.refresh(batch("spring"), NOW).orElseThrow();
+        CalendarUpdate update = LiveCalendar.refresh(batch("spring"), reading()).orElseThrow();
         assertTrue(
                 update.leftOut().get(0).contains("autumn.json"),
                 update.leftOut().toString());
@@ -136,5 +137,9 @@ class UnreadableFilesTest {
         Files.delete(lots);
         Files.writeString(lots, "no folder");
         assertFalse(workspace.contents().houses().isEmpty());
+    }
+
+    private static piecewright.app.CalendarReading reading() throws piecewright.store.StoreException {
+        return new piecewright.app.CalendarReading(piecewright.store.StyleLibrary.builtIn(), NOW);
     }
 }

@@ -54,7 +54,11 @@ class CouchWindowTest {
         Plan plan = ((PlanResult.Planned) new Planner(ModelParameters.defaults()).plan(read.request())).plan();
         UUID id = UUID.fromString("00000000-0000-4000-8000-000000000009");
         Path file = workspace.newBatch("munich");
-        Keeping.open(new Keeping.Targets(Optional.of(file), Optional.empty()), read, () -> id)
+        Keeping.open(
+                        new Keeping.Targets(Optional.of(file), Optional.empty()),
+                        read,
+                        () -> id,
+                        piecewright.store.StyleLibrary.builtIn())
                 .keep(read, plan, CalendarManner.usual(DisplayUnits.metric()), BEFORE);
         Instant packed = plan.acts().stream()
                 .filter(act -> act.kind() == ActKind.PACK)

@@ -63,7 +63,11 @@ class FinishWindowTest {
         Plan plan = ((PlanResult.Planned) new Planner(ModelParameters.defaults()).plan(read.request())).plan();
         UUID id = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
         Path file = workspace.newBatch(name);
-        Keeping.open(new Keeping.Targets(Optional.of(file), Optional.empty()), read, () -> id)
+        Keeping.open(
+                        new Keeping.Targets(Optional.of(file), Optional.empty()),
+                        read,
+                        () -> id,
+                        piecewright.store.StyleLibrary.builtIn())
                 .keep(read, plan, CalendarManner.usual(DisplayUnits.metric()), BEFORE);
         List<Act> done =
                 plan.acts().stream().filter(act -> act.kind() != ActKind.DEROOT).toList();

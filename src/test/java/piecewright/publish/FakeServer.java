@@ -65,6 +65,24 @@ public final class FakeServer implements AutoCloseable {
         stored.put("/cal/malt/" + name, new Stored(changed.getBytes(StandardCharsets.UTF_8), ++version));
     }
 
+    /** The server forgets an event, as after a restore from an old copy. */
+    public synchronized void lose(String name) {
+        stored.remove("/cal/malt/" + name);
+    }
+
+    /** The collection is gone with all that was in it. */
+    public synchronized void loseAll() {
+        stored.clear();
+        exists = false;
+    }
+
+    /** Names of what lies there. */
+    public synchronized List<String> names() {
+        return stored.keySet().stream()
+                .map(path -> path.substring(path.lastIndexOf('/') + 1))
+                .toList();
+    }
+
     public synchronized String text(String name) {
         return new String(stored.get("/cal/malt/" + name).body(), StandardCharsets.UTF_8);
     }

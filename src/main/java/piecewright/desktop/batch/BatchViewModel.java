@@ -20,7 +20,9 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import piecewright.app.BatchAtHand;
 import piecewright.app.BatchAtHand.Recording;
 import piecewright.app.CalendarManner;
+import piecewright.app.CalendarPage;
 import piecewright.app.CalendarUpdate;
+import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
@@ -319,13 +321,15 @@ public final class BatchViewModel {
                     if (!(offered.result() instanceof Replanned replanned)) return;
                     Instant now = clock.get();
                     work(() -> {
-                        offered.batch().accept(replanned, Optional.empty(), CalendarManner.usual(units), now);
+                        CalendarManner manner = CalendarManner.of(List.of(batch), units);
+                        Keeping.Kept kept = offered.batch().accept(replanned, Optional.empty(), manner, now);
                         Shown found = shown(opener.open(batch), now);
                         threads.ui().execute(() -> {
                             shown.set(Optional.of(found));
                             proposal.set(Optional.empty());
                             reply.set(Reply.nothing());
-                            calendarNote.set(WindowWords.say("batch.calendar-behind"));
+                            String told = new CalendarPage(units.locale()).told(kept);
+                            calendarNote.set(told.isEmpty() ? WindowWords.say("batch.calendar-behind") : told);
                         });
                     });
                 }));
@@ -342,7 +346,7 @@ public final class BatchViewModel {
             Path calendar = batch.resolveSibling(batch.getFileName().toString().replaceFirst("\\.json$", ".ics"));
             work(() -> {
                 opener.open(batch)
-                        .calendar(calendar, CalendarManner.usual(units), now)
+                        .calendar(calendar, CalendarManner.of(List.of(batch), units), now)
                         .calendar()
                         .ifPresent(this::told);
             });

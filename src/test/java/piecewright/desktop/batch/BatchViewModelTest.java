@@ -89,7 +89,11 @@ class BatchViewModelTest {
                 DemoPlan.request().amount(),
                 DemoPlan.request().when());
         ReadWish wish = ReadWish.of(typed);
-        Keeping.open(new Keeping.Targets(Optional.of(file), Optional.empty()), wish, UUID::randomUUID)
+        Keeping.open(
+                        new Keeping.Targets(Optional.of(file), Optional.empty()),
+                        wish,
+                        UUID::randomUUID,
+                        piecewright.store.StyleLibrary.builtIn())
                 .keep(wish, DemoPlan.plan(), CalendarManner.usual(UNITS), SOAKED.minus(Duration.ofDays(9)));
         model = new BatchViewModel(
                 BatchViewModelTest::open,
