@@ -20,9 +20,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import piecewright.app.BatchAtHand;
 import piecewright.app.BatchAtHand.Recording;
 import piecewright.app.CalendarManner;
-import piecewright.app.CalendarPage;
 import piecewright.app.CalendarUpdate;
-import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
@@ -321,15 +319,13 @@ public final class BatchViewModel {
                     if (!(offered.result() instanceof Replanned replanned)) return;
                     Instant now = clock.get();
                     work(() -> {
-                        CalendarManner manner = CalendarManner.of(List.of(batch), units);
-                        Keeping.Kept kept = offered.batch().accept(replanned, Optional.empty(), manner, now);
+                        String told = offered.accepted(replanned, units, now);
                         Shown found = shown(opener.open(batch), now);
                         threads.ui().execute(() -> {
                             shown.set(Optional.of(found));
                             proposal.set(Optional.empty());
                             reply.set(Reply.nothing());
-                            String told = new CalendarPage(units.locale()).told(kept);
-                            calendarNote.set(told.isEmpty() ? WindowWords.say("batch.calendar-behind") : told);
+                            calendarNote.set(told);
                         });
                     });
                 }));
