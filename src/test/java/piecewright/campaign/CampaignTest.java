@@ -1,0 +1,47 @@
+package piecewright.campaign;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Batches under random but legal behaviour, driven from the terminal as people do: nothing throws, nothing written is
+ * lost, no step lies outside somebody's hours, no heat runs alone, and every re-plan answers. Each seed is one life;
+ * what was typed in those that fail lies in target/campaign.
+ */
+@Tag("campaign")
+class CampaignTest {
+    private static final int LIVES = Integer.getInteger("piecewright.campaign", 6);
+    private static final long ONLY = Long.getLong("piecewright.seed", -1);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void batchesLiveThroughWhateverPeopleDoToThem() {
+        List<String> failed = new ArrayList<>();
+        int batches = 0;
+        for (long seed : seeds()) {
+            Life life = new Life(seed, folder.resolve("seed-" + seed));
+            Verdicts verdicts = life.lived();
+            batches += life.batches();
+            if (verdicts.clean() && ONLY < 0) continue;
+            Path transcript = Path.of("target", "campaign", "seed-" + seed + ".txt");
+            verdicts.keep(transcript);
+            if (!verdicts.clean()) failed.add("-Dpiecewright.seed=" + seed + "\n" + verdicts.told());
+        }
+        if (!failed.isEmpty()) fail(failed.size() + " of " + batches + " lives:\n" + String.join("\n", failed));
+        assertTrue(ONLY >= 0 || batches * 2 >= LIVES, "most households get a batch: " + batches);
+    }
+
+    private static List<Long> seeds() {
+        return ONLY >= 0 ? List.of(ONLY) : LongStream.range(0, LIVES).boxed().toList();
+    }
+}

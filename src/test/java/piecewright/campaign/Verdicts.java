@@ -1,0 +1,60 @@
+package piecewright.campaign;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import piecewright.oracle.Fault;
+
+/** What was typed and answered in the life of a batch, and what was wrong with it; the first of each kind is kept. */
+final class Verdicts {
+    /** So much of an answer is kept. */
+    private static final int ANSWER = 500;
+
+    private final List<String> transcript = new ArrayList<>();
+    private final Map<String, String> faults = new LinkedHashMap<>();
+
+    void wrote(Instant now, List<String> words, Terminal.Said said) {
+        String typed = words.stream()
+                .map(word -> word.matches("[\\w./:=+-]+") ? word : "'" + word.replace("'", "'\\''") + "'")
+                .collect(Collectors.joining(" "));
+        String answer = (said.out() + said.err()).replaceAll("\\s+", " ");
+        transcript.add("[" + transcript.size() + "] " + now + " $ piecewright " + typed + "\n  " + said.code() + " "
+                + answer.substring(0, Math.min(ANSWER, answer.length())));
+    }
+
+    void found(String rule, String where, String how) {
+        String at = " [" + (transcript.size() - 1) + "]";
+        faults.putIfAbsent(rule + ": " + where, how.strip() + at);
+        transcript.add("!!! " + rule + ": " + where + ": " + how);
+    }
+
+    void found(String command, List<Fault> told) {
+        told.forEach(one -> found(one.rule(), command + " " + one.step(), one.how()));
+    }
+
+    boolean clean() {
+        return faults.isEmpty();
+    }
+
+    String told() {
+        return faults.entrySet().stream()
+                .map(one -> "  " + one.getKey() + " | " + one.getValue())
+                .collect(Collectors.joining("\n"));
+    }
+
+    void keep(Path file) {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            Files.write(file, transcript);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package piecewright.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** From the first step until the malt is ready one phase follows the other; what is stewed or roasted fills its gap. */
+final class PhasesRule {
+    private PhasesRule() {}
+
+    static List<Fault> faults(Case one) {
+        List<Fault> faults = new ArrayList<>();
+        List<Told.Stretch> phases = one.told().phases();
+        if (phases.isEmpty()) return List.of(new Fault("no phases", "plan", ""));
+        for (int i = 0; i < phases.size(); i++) {
+            Told.Stretch phase = phases.get(i);
+            if (!phase.from().isBefore(phase.until())) faults.add(new Fault("a phase of no length", phase.id(), ""));
+            if (i == 0) continue;
+            Told.Stretch before = phases.get(i - 1);
+            boolean block = one.told().steps().stream()
+                    .anyMatch(step -> step.is("stew", "roast")
+                            && step.at().equals(before.until())
+                            && step.until().equals(phase.from()));
+            if (!block && !before.until().equals(phase.from())) {
+                faults.add(new Fault("phases do not join", phase.id(), before.until() + ", " + phase.from()));
+            }
+        }
+        if (!phases.get(0).from().equals(one.told().steps().get(0).at())) {
+            faults.add(new Fault("phases do not begin with the first step", phases.get(0).id(), ""));
+        }
+        Told.Stretch last = phases.get(phases.size() - 1);
+        if (!last.until().equals(one.told().readyAt())) {
+            faults.add(new Fault("phases do not last until the malt is ready", last.id(), last.until() + ""));
+        }
+        return faults;
+    }
+}
