@@ -54,9 +54,11 @@ public final class Copied {
                 house.nights().most(),
                 minute(house.nights().from()),
                 minute(house.nights().until()));
-        Map<String, Boolean> safe = new HashMap<>();
-        house.kit().heaters().forEach(heater -> safe.put(heater.name(), heater.control().safeUnattended()));
-        return new Home(house.zone(), people, nights, safe);
+        Map<String, Home.Stove> stoves = new HashMap<>();
+        house.kit().heaters().forEach(heater -> stoves.put(
+                heater.name(),
+                new Home.Stove(heater.control().safeUnattended(), heater.control().holdsSetPoint())));
+        return new Home(house.zone(), people, nights, stoves);
     }
 
     private static List<Home.Span> spans(List<LocalHours> hours) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Over 60 °C somebody is there from the moment heat is set until the next setting or the end, unless the heater is
@@ -11,20 +12,19 @@ import java.util.List;
  * anybody was there in between to turn it down.
  */
 final class HeatRule {
-    private static final double ATTENDED_ABOVE_C = 60;
-
     private HeatRule() {}
 
     static List<Fault> faults(Case one) {
         List<Fault> faults = new ArrayList<>();
         List<Told.Step> heats = one.told().steps().stream()
-                .filter(step -> step.is("load", "raise", "cure", "off"))
+                .filter(step -> step.is("load", "raise", "lower", "cure", "off"))
                 .toList();
         for (int i = 0; i < heats.size(); i++) {
             Told.Step set = heats.get(i);
-            if (set.is("off") || set.setC().orElse(0) <= ATTENDED_ABOVE_C || one.home().safe(set.place())) continue;
+            if (set.is("off") || set.setC().isEmpty()) continue;
+            if (one.home().leaves(set.place(), set.setC().getAsDouble())) continue;
             Instant until = i + 1 < heats.size() ? heats.get(i + 1).at() : set.until();
-            Instant from = one.done().contains(set.id()) ? one.now().orElse(set.at()) : set.at();
+            Instant from = one.done().contains(set.id()) ? handsBack(one, until) : set.at();
             alone(one.home(), from, until).ifPresent(since -> faults.add(new Fault(
                     "heat with nobody there",
                     set.id(),
@@ -32,18 +32,26 @@ final class HeatRule {
                             + Duration.between(since, until).toMinutes() + " min")));
         }
         for (Told.Step block : one.toCome()) {
-            if (block.hottestC().orElse(0) <= ATTENDED_ABOVE_C || one.home().safe(block.place())) continue;
+            if (one.home().leaves(block.place(), block.hottestC().orElse(0))) continue;
+            if (block.hottestC().isEmpty()) continue;
             alone(one.home(), block.at(), block.until())
                     .ifPresent(since -> faults.add(new Fault("heat with nobody there", block.id(), "block, " + since)));
         }
         return faults;
     }
 
+    /** When somebody is first there after now to turn down what was set before. */
+    private static Instant handsBack(Case one, Instant until) {
+        Instant at = one.now().orElse(until);
+        while (at.isBefore(until) && !one.home().anybodyThere(at)) at = at.plusSeconds(60);
+        return at;
+    }
+
     /** From when on nobody is there in this stretch; people who come later do not make up for it. */
-    private static java.util.Optional<Instant> alone(Home home, Instant from, Instant until) {
+    private static Optional<Instant> alone(Home home, Instant from, Instant until) {
         for (Instant at = from; at.isBefore(until); at = at.plusSeconds(60)) {
-            if (!home.anybodyThere(at)) return java.util.Optional.of(at);
+            if (!home.anybodyThere(at)) return Optional.of(at);
         }
-        return java.util.Optional.empty();
+        return Optional.empty();
     }
 }

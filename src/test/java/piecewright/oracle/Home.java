@@ -12,9 +12,19 @@ import java.util.Map;
 /**
  * A household as its file says it: clock times of people, never instants.
  *
- * @param safeHeaters whether each heater, by its name, may run hot alone
+ * @param stoves what may be trusted to each heater, by its name
  */
-public record Home(ZoneId zone, List<Somebody> people, Nights nights, Map<String, Boolean> safeHeaters) {
+public record Home(ZoneId zone, List<Somebody> people, Nights nights, Map<String, Stove> stoves) {
+    private static final double ATTENDED_ABOVE_C = 60;
+
+    /**
+     * A heater as its owner declares it.
+     *
+     * @param safe may run hot while nobody is there
+     * @param holds keeps what it is set to
+     */
+    public record Stove(boolean safe, boolean holds) {}
+
     /** From inclusive to exclusive, minutes since midnight, [0, 1440]. */
     public record Span(int from, int until) {
         boolean holds(int minute) {
@@ -80,7 +90,9 @@ public record Home(ZoneId zone, List<Somebody> people, Nights nights, Map<String
         return true;
     }
 
-    boolean safe(String heater) {
-        return safeHeaters.getOrDefault(heater, false);
+    /** Whether the heater may be left so; one that no file names may not be left hot. */
+    boolean leaves(String heater, double c) {
+        Stove stove = stoves.getOrDefault(heater, new Stove(false, true));
+        return stove.holds() && (stove.safe() || c <= ATTENDED_ABOVE_C);
     }
 }

@@ -37,11 +37,13 @@ public final class HouseText {
     static Home home(JsonNode house) {
         List<Home.Somebody> people = new ArrayList<>();
         house.path("people").forEach(person -> people.add(somebody(person)));
-        Map<String, Boolean> safe = new HashMap<>();
+        Map<String, Home.Stove> stoves = new HashMap<>();
         house.at("/kit/heaters")
-                .forEach(heater -> safe.put(
+                .forEach(heater -> stoves.put(
                         heater.get("name").stringValue(),
-                        heater.path("safeUnattended").booleanValue(false)));
+                        new Home.Stove(
+                                heater.path("safeUnattended").booleanValue(false),
+                                heater.path("holdsSetPoint").booleanValue(false))));
         JsonNode night = house.path("nightActs");
         Home.Nights nights = night.isObject()
                 ? new Home.Nights(
@@ -49,7 +51,7 @@ public final class HouseText {
                         minute(night.get("from").stringValue()),
                         minute(night.get("until").stringValue()))
                 : new Home.Nights(0, 0, 0);
-        return new Home(ZoneId.of(house.get("timeZone").stringValue()), people, nights, safe);
+        return new Home(ZoneId.of(house.get("timeZone").stringValue()), people, nights, stoves);
     }
 
     private static Home.Somebody somebody(JsonNode person) {

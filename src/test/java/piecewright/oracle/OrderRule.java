@@ -20,14 +20,15 @@ final class OrderRule {
             Map.entry("stew", 9),
             Map.entry("load", 10),
             Map.entry("raise", 11),
-            Map.entry("cure", 12),
+            Map.entry("lower", 11),
+            Map.entry("cure", 11),
             Map.entry("off", 13));
 
-    /** Judgement: the quick forms of the search may be out by so much in mean acrospire. */
+    /** Judgement: the quick forms of the search may be out by so much in mean acrospire and in moisture. */
     private static final double SLACK = 0.0101;
 
     /** Judgement: a batch under way may have to end its growth somewhat short; far short it is no malt. */
-    private static final double UNDER_WAY_SHARE = 0.8;
+    private static final double UNDER_WAY_SHARE = 0.75;
 
     private OrderRule() {}
 
