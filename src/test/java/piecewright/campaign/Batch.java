@@ -11,6 +11,7 @@ import piecewright.oracle.Home;
 import piecewright.oracle.Norms;
 import piecewright.oracle.Oracle;
 import piecewright.oracle.PlanText;
+import piecewright.oracle.Sharing;
 import piecewright.oracle.Told;
 import tools.jackson.databind.JsonNode;
 
@@ -77,8 +78,9 @@ final class Batch {
 
     private void judge(String command, Optional<Instant> now) {
         List<Case.Busy> others = new ArrayList<>();
-        beside.ifPresent(other -> other.toCome().forEach(step -> others.add(new Case.Busy(
-                step.at(), step.at().plusSeconds(60L * step.minutes())))));
+        beside.ifPresent(other -> other.toCome()
+                .forEach(step -> others.add(new Case.Busy(step.at(), step.at().plusSeconds(60L * step.minutes())))));
+        beside.ifPresent(other -> verdicts.found(command + " beside", Sharing.faults(told, done, other.told)));
         verdicts.found(command, Oracle.faults(new Case(home, norms, told, now, done, others)));
     }
 
@@ -136,7 +138,8 @@ final class Batch {
             refused++;
             boolean over = toCome().isEmpty() || done.isEmpty();
             if (said.code() != 1 || !over) {
-                verdicts.found("a re-plan is refused", meant ? "replan" : "replan with a slip left standing", text(said));
+                verdicts.found(
+                        "a re-plan is refused", meant ? "replan" : "replan with a slip left standing", text(said));
             }
             return false;
         }

@@ -32,6 +32,7 @@ class CampaignTest {
             Life life = new Life(seed, folder.resolve("seed-" + seed));
             Verdicts verdicts = life.lived();
             batches += life.batches();
+            System.out.printf("seed %d: %d batches, s of CPU %s%n", seed, life.batches(), verdicts.seconds());
             if (verdicts.clean() && ONLY < 0) continue;
             Path transcript = Path.of("target", "campaign", "seed-" + seed + ".txt");
             verdicts.keep(transcript);

@@ -51,7 +51,8 @@ final class Diary {
         if (said.well() && said.out().startsWith("{")) {
             for (JsonNode entry : said.json().path("entries")) {
                 kept.add(line(entry));
-                if (said.json().path("entries").size() > 0) lastNumber = entry.get("number").intValue();
+                if (said.json().path("entries").size() > 0)
+                    lastNumber = entry.get("number").intValue();
             }
         }
         compare(now, kept);

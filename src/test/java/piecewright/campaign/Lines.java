@@ -44,7 +44,8 @@ final class Lines {
             case "stir" -> "stirred" + weight;
             case "cure" -> "curing" + weight;
             case "raise" -> "raised" + weight;
-            case "check", "look" -> dice.one("looked at the couch", "couch " + degrees(step.expect().grainC() + dice.spread(2)));
+            case "check", "look" ->
+                dice.one("looked at the couch", "couch " + degrees(step.expect().grainC() + dice.spread(2)));
             case "deroot" -> "derooted" + weight;
             case "stew" -> "stewed";
             case "roast" -> "roasted";

@@ -61,7 +61,9 @@ final class Maltster {
         if (!batch.record(now, slips.instead(step))) return;
         if (batch.diary().lastNumber() == before) return;
         if (dice.once(0.15)) batch.slipStands();
-        else for (int entry = batch.diary().lastNumber(), first = before; entry > first; entry--) strike(batch, entry, now);
+        else
+            for (int entry = batch.diary().lastNumber(), first = before; entry > first; entry--)
+                strike(batch, entry, now);
     }
 
     private void strikeLast(Batch batch, Instant now) {
@@ -73,7 +75,8 @@ final class Maltster {
     }
 
     private void secondThought(Batch batch, Told.Step step, Instant at) {
-        if (batch.record(at.plusSeconds(120), slips.secondThought(batch.diary().lastNumber(), step))) batch.slipStands();
+        if (batch.record(at.plusSeconds(120), slips.secondThought(batch.diary().lastNumber(), step)))
+            batch.slipStands();
     }
 
     /** Looks at the grain between two steps. */

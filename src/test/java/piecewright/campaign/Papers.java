@@ -50,8 +50,9 @@ final class Papers {
             return;
         }
         try {
-            List<String> uids =
-                    Files.readAllLines(file).stream().filter(line -> line.startsWith("UID:")).toList();
+            List<String> uids = Files.readAllLines(file).stream()
+                    .filter(line -> line.startsWith("UID:"))
+                    .toList();
             if (uids.isEmpty() || uids.stream().distinct().count() < uids.size()) {
                 verdicts.found("a calendar with none or twice the same entries", "calendar " + kind, uids.size() + "");
             }

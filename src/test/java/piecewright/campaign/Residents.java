@@ -24,7 +24,10 @@ final class Residents {
             daysAway(person);
         }
         if (dice.once(0.3)) {
-            house.putObject("nightActs").put("most", dice.from(1, 2)).put("from", "23:00").put("until", "05:30");
+            house.putObject("nightActs")
+                    .put("most", dice.from(1, 2))
+                    .put("from", "23:00")
+                    .put("until", "05:30");
         }
     }
 
@@ -53,7 +56,8 @@ final class Residents {
         int day = 0;
         for (int i = dice.from(0, 12); i > 0; i--) {
             day += dice.from(1, 40);
-            ObjectNode one = exceptions.addObject().put("date", FIRST.plusDays(day).toString());
+            ObjectNode one =
+                    exceptions.addObject().put("date", FIRST.plusDays(day).toString());
             ArrayNode hours = one.putArray("hours");
             dice.of(List.of(List.of("10:00-12:00"), List.<String>of(), List.of("07:00-23:00"), List.of("19:00-23:59")))
                     .forEach(hours::add);

@@ -1,7 +1,9 @@
 package piecewright.campaign;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -22,6 +24,9 @@ import tools.jackson.databind.ObjectMapper;
 /** The command line inside this process, wired as the program wires it, with a clock that stands where it is put. */
 final class Terminal {
     private static final int FAULT = 70;
+
+    private static final OperatingSystemMXBean CPU =
+            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
     private final Path workspace;
     private final List<String> manners;
@@ -63,6 +68,7 @@ final class Terminal {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Said said;
+        long began = CPU.getProcessCpuTime();
         try {
             int code = Piecewright.run(around(now, out, err), all.toArray(String[]::new));
             said = new Said(code, out.toString(), err.toString());
@@ -73,6 +79,7 @@ final class Terminal {
             return said;
         }
         verdicts.wrote(now, all, said);
+        verdicts.took(words.get(0), (CPU.getProcessCpuTime() - began) / 1e9);
         if (said.code() == FAULT) verdicts.found("a fault of the program", words.get(0), said.err());
         if (said.code() == 3) verdicts.found("a file could not be written", words.get(0), said.err());
         boolean raw = (said.out() + said.err()).chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\t' && c != '\r');

@@ -8,7 +8,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import piecewright.oracle.Fault;
 
@@ -17,8 +19,12 @@ final class Verdicts {
     /** So much of an answer is kept. */
     private static final int ANSWER = 500;
 
+    /** A wish should take no longer. */
+    private static final double LONG_SECONDS = 3;
+
     private final List<String> transcript = new ArrayList<>();
     private final Map<String, String> faults = new LinkedHashMap<>();
+    private final Map<String, Double> seconds = new TreeMap<>();
 
     void wrote(Instant now, List<String> words, Terminal.Said said) {
         String typed = words.stream()
@@ -27,6 +33,18 @@ final class Verdicts {
         String answer = (said.out() + said.err()).replaceAll("\\s+", " ");
         transcript.add("[" + transcript.size() + "] " + now + " $ piecewright " + typed + "\n  " + said.code() + " "
                 + answer.substring(0, Math.min(ANSWER, answer.length())));
+    }
+
+    /** Told, never judged: how long something takes is no matter of right or wrong here. */
+    void took(String command, double cpuSeconds) {
+        if (cpuSeconds > LONG_SECONDS)
+            transcript.add(String.format(Locale.ROOT, "... %s took %.1f s of CPU", command, cpuSeconds));
+        seconds.merge(command, cpuSeconds, Double::sum);
+    }
+
+    /** Seconds of CPU spent on each command. */
+    Map<String, Double> seconds() {
+        return seconds;
     }
 
     void found(String rule, String where, String how) {

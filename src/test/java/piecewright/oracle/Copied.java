@@ -29,8 +29,8 @@ public final class Copied {
         begun.ifPresent(started -> started.visits().forEach(visit -> done.add(visit.id())));
         List<Case.Busy> others = new ArrayList<>();
         request.besides()
-                .forEach(booking -> booking.hands()
-                        .forEach(hand -> others.add(new Case.Busy(hand.from(), hand.until()))));
+                .forEach(booking ->
+                        booking.hands().forEach(hand -> others.add(new Case.Busy(hand.from(), hand.until()))));
         return new Case(home(request.house()), norms(request.style()), told(plan), begun.map(Begun::now), done, others);
     }
 
@@ -55,9 +55,13 @@ public final class Copied {
                 minute(house.nights().from()),
                 minute(house.nights().until()));
         Map<String, Home.Stove> stoves = new HashMap<>();
-        house.kit().heaters().forEach(heater -> stoves.put(
-                heater.name(),
-                new Home.Stove(heater.control().safeUnattended(), heater.control().holdsSetPoint())));
+        house.kit()
+                .heaters()
+                .forEach(heater -> stoves.put(
+                        heater.name(),
+                        new Home.Stove(
+                                heater.control().safeUnattended(),
+                                heater.control().holdsSetPoint())));
         return new Home(house.zone(), people, nights, stoves);
     }
 

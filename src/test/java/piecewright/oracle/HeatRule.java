@@ -25,11 +25,13 @@ final class HeatRule {
             if (one.home().leaves(set.place(), set.setC().getAsDouble())) continue;
             Instant until = i + 1 < heats.size() ? heats.get(i + 1).at() : set.until();
             Instant from = one.done().contains(set.id()) ? handsBack(one, until) : set.at();
-            alone(one.home(), from, until).ifPresent(since -> faults.add(new Fault(
-                    "heat with nobody there",
-                    set.id(),
-                    set.setC().getAsDouble() + " °C alone from " + since.atZone(one.home().zone()) + " for up to "
-                            + Duration.between(since, until).toMinutes() + " min")));
+            alone(one.home(), from, until)
+                    .ifPresent(since -> faults.add(new Fault(
+                            "heat with nobody there",
+                            set.id(),
+                            set.setC().getAsDouble() + " °C alone from "
+                                    + since.atZone(one.home().zone()) + " for up to "
+                                    + Duration.between(since, until).toMinutes() + " min")));
         }
         for (Told.Step block : one.toCome()) {
             if (one.home().leaves(block.place(), block.hottestC().orElse(0))) continue;

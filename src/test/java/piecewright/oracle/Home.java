@@ -48,8 +48,7 @@ public record Home(ZoneId zone, List<Somebody> people, Nights nights, Map<String
 
     /** Whether this person is there in the minute that begins now, by the clock on the wall. */
     boolean there(Somebody somebody, Instant minute) {
-        List<ZoneOffset> offsets = zone.getRules()
-                .getValidOffsets(LocalDateTime.ofInstant(minute, zone));
+        List<ZoneOffset> offsets = zone.getRules().getValidOffsets(LocalDateTime.ofInstant(minute, zone));
         LocalDateTime clock = LocalDateTime.ofInstant(minute, zone);
         if (offsets.size() == 1) return holds(somebody, clock);
         return somebody.on(clock.toLocalDate()).stream().anyMatch(span -> repeated(span, clock, minute, offsets));

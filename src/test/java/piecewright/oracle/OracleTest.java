@@ -68,7 +68,8 @@ class OracleTest {
         List<Told.Stretch> phases = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Instant until = i + 1 < steps.size() ? steps.get(i + 1).at() : Instant.parse("2027-04-20T08:00:00Z");
-            phases.add(new Told.Stretch(steps.get(i).id() + "-on", "any", steps.get(i).at(), until));
+            phases.add(new Told.Stretch(
+                    steps.get(i).id() + "-on", "any", steps.get(i).at(), until));
         }
         Told told = new Told(Instant.parse("2027-04-20T08:00:00Z"), 1.02, 0.85, 0.86, steps, phases);
         return new Case(HOME, NORMS, told, Optional.empty(), Set.of(), List.of());
@@ -120,8 +121,8 @@ class OracleTest {
         broken("outside everybody's hours", made(with(3, at("2027-03-18T06:25:00Z"))));
         broken("outside everybody's hours", made(with(7, at("2027-03-22T17:00:00Z"))));
         Case busy = made(good());
-        List<Case.Busy> others = List.of(
-                new Case.Busy(Instant.parse("2027-03-18T17:05:00Z"), Instant.parse("2027-03-18T17:30:00Z")));
+        List<Case.Busy> others =
+                List.of(new Case.Busy(Instant.parse("2027-03-18T17:05:00Z"), Instant.parse("2027-03-18T17:30:00Z")));
         broken("one person needed twice", new Case(HOME, NORMS, busy.told(), Optional.empty(), Set.of(), others));
     }
 
@@ -142,8 +143,12 @@ class OracleTest {
 
     /** On 31 October 2027 the hour from 02:00 to 03:00 comes twice: hours until 02:30 last until its second half. */
     @ParameterizedTest
-    @CsvSource({"2027-10-30T22:30:00Z,true", "2027-10-31T00:20:00Z,true", "2027-10-31T01:20:00Z,true",
-            "2027-10-31T01:30:00Z,false"})
+    @CsvSource({
+        "2027-10-30T22:30:00Z,true",
+        "2027-10-31T00:20:00Z,true",
+        "2027-10-31T01:20:00Z,true",
+        "2027-10-31T01:30:00Z,false"
+    })
     void hoursThatEndInAnHourThatComesTwiceLastUntilTheSecond(String minute, boolean there) {
         assertEquals(there, HOME.anybodyThere(Instant.parse(minute)));
     }
@@ -191,6 +196,17 @@ class OracleTest {
         broken("dry matter from nothing", made(with(3, found(1.56, 0.42, 15, 0.6))));
         broken("heavier out of the water", made(with(3, found(1.61, 0.47, 15, 0.6))));
         broken("two weights of the same malt", made(with(7, found(0.85, 0.04, 15, 0.7))));
+    }
+
+    @Test
+    void noHeaterHoldsTwoBatches() {
+        Told mine = made(good()).told();
+        Told hours = made(with(4, at("2027-03-19T19:00:00Z"))).told();
+        assertEquals(1, Sharing.faults(mine, Set.of(), hours).size());
+        assertEquals(List.of(), Sharing.faults(mine, Set.of("load"), hours));
+        assertEquals(
+                List.of(),
+                Sharing.faults(mine, Set.of(), made(with(4, in("fire", 40))).told()));
     }
 
     @Test

@@ -25,7 +25,8 @@ final class PhasesRule {
             }
         }
         if (!phases.get(0).from().equals(one.told().steps().get(0).at())) {
-            faults.add(new Fault("phases do not begin with the first step", phases.get(0).id(), ""));
+            faults.add(new Fault(
+                    "phases do not begin with the first step", phases.get(0).id(), ""));
         }
         Told.Stretch last = phases.get(phases.size() - 1);
         if (!last.until().equals(one.told().readyAt())) {

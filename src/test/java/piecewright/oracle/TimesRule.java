@@ -24,7 +24,8 @@ final class TimesRule {
                 faults.add(new Fault("a step before now", step.id(), step.at() + " at " + now));
             }
             if (before != null && step.at().isBefore(before.at())) {
-                faults.add(new Fault("not in time order", step.id(), before.id() + " " + before.at() + " " + step.at()));
+                faults.add(
+                        new Fault("not in time order", step.id(), before.id() + " " + before.at() + " " + step.at()));
             }
             boolean bothOpen = open && before != null && !one.done().contains(before.id());
             if (bothOpen && step.at().isBefore(before.until())) {

@@ -16,7 +16,10 @@ final class WarmthRule {
         for (Told.Step step : one.told().steps()) {
             double c = step.expect().grainC();
             if (growing && c > one.norms().warmestGrainC() + OVER_K) {
-                faults.add(new Fault("bed too warm", step.id(), c + " °C, style " + one.norms().warmestGrainC()));
+                faults.add(new Fault(
+                        "bed too warm",
+                        step.id(),
+                        c + " °C, style " + one.norms().warmestGrainC()));
             }
             if (step.is("floor")) growing = true;
             if (step.is("pack", "stew", "load")) growing = false;
