@@ -47,21 +47,18 @@ public final class Continuation {
         return bench(request, begun, new ArrayList<>()).map(bench -> bench.run(visits, begun.found()));
     }
 
-    /** The plan these acts make, whether or not it keeps the rules; empty when no kit holds it. */
+    /** The plan these acts make, proposed to nobody and held to no rule; empty when no kit holds it. */
     public Optional<Plan> told(PlanRequest request, Begun begun, List<Visit> visits) {
         return bench(request, begun, new ArrayList<>())
-                .map(bench -> Witnesses.shown(
-                        request,
-                        Optional.of(begun),
-                        plan(
-                                bench,
-                                begun,
-                                new Draft(
-                                        bench.setup(),
-                                        new Timetable(visits),
-                                        bench.run(visits, begun.found()),
-                                        Bill.empty(),
-                                        0))));
+                .map(bench -> plan(
+                        bench,
+                        begun,
+                        new Draft(
+                                bench.setup(),
+                                new Timetable(visits),
+                                bench.run(visits, begun.found()),
+                                Bill.empty(),
+                                0)));
     }
 
     /**

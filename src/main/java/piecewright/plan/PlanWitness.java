@@ -3,7 +3,7 @@ package piecewright.plan;
 import java.util.Optional;
 
 /**
- * Sees every plan that is made, first plans, plans of the rest and those of remedies alike. Found by
+ * Sees every plan that is proposed, first plans, plans of the rest and those of remedies alike. Found by
  * {@link java.util.ServiceLoader}; the program brings none, tests bring checks of their own. May be asked by several
  * threads at once.
  */
