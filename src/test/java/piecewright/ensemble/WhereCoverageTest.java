@@ -38,7 +38,7 @@ import piecewright.replan.Where;
  */
 class WhereCoverageTest {
     private static final int BATCHES = Integer.getInteger("piecewright.wheres", 12);
-    /** Noise of the forecast was chosen on batches 0 to 11; these are others. */
+    /** Noise of the forecast was chosen on batches 0 to 11 and, once more, on 100 to 111: fitted. */
     private static final int FIRST = Integer.getInteger("piecewright.wheres.first", 100);
 
     private static final Set<ActKind> WEIGHED =
