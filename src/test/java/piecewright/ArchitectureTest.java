@@ -38,6 +38,7 @@ class ArchitectureTest {
         "piecewright.assess..",
         "piecewright.purchase..",
         "piecewright.journal..",
+        "piecewright.history..",
         "piecewright.learn..",
         "piecewright.replan..",
         "piecewright.calibrate..",
@@ -71,6 +72,7 @@ class ArchitectureTest {
             .layer("around the plan")
             .definedBy(
                     "piecewright.journal..",
+                    "piecewright.history..",
                     "piecewright.learn..",
                     "piecewright.replan..",
                     "piecewright.calibrate..",

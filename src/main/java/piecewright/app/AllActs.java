@@ -91,7 +91,7 @@ public final class AllActs {
 
     private static Set<String> done(Where where) {
         Set<String> done = new HashSet<>();
-        where.happened().visits().stream().map(Visit::id).forEach(done::add);
+        where.account().visits().stream().map(Visit::id).forEach(done::add);
         return done;
     }
 

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.journal.Report;
@@ -28,7 +29,6 @@ import piecewright.plan.PlanRequest;
 import piecewright.replan.Batch;
 import piecewright.replan.Finished;
 import piecewright.replan.Position;
-import piecewright.replan.Question;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
@@ -127,7 +127,7 @@ public final class BatchAtHand {
 
     /** What went in and what came out; empty before its malt was weighed. */
     public Optional<Finished> finished(Instant now) {
-        return where(batch, now).flatMap(where -> Finished.of(batch, where.happened()));
+        return where(batch, now).flatMap(where -> Finished.of(batch, where.account()));
     }
 
     /** Closes the batch; refused when it was changed by anybody since it was opened. */
@@ -170,7 +170,7 @@ public final class BatchAtHand {
          *
          * @param calendarFault why the live calendar could not be told; empty if it was or there is none
          */
-        record Kept(List<Entry> entries, List<Question> questions, Optional<String> calendarFault)
+        record Kept(List<Entry> entries, List<Contradiction> questions, Optional<String> calendarFault)
                 implements Recording {
             public Kept {
                 Objects.requireNonNull(calendarFault);
@@ -227,9 +227,9 @@ public final class BatchAtHand {
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
         Batch later = batch.withJournal(after.journal());
-        List<Question> raised = new ArrayList<>();
+        List<Contradiction> raised = new ArrayList<>();
         where(later, now)
-                .ifPresent(where -> where.happened().questions().stream()
+                .ifPresent(where -> where.account().contradictions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
         return new Recording.Kept(entries, raised, calendarFault(now));

@@ -9,6 +9,7 @@ import java.util.Set;
 import piecewright.chart.CouchChart;
 import piecewright.chart.Followed;
 import piecewright.chart.Measured;
+import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.AcrospiresCounted;
 import piecewright.journal.Report.SampleDried;
@@ -19,7 +20,6 @@ import piecewright.plan.HeapCurve;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.Timetable.Visit;
-import piecewright.replan.Question;
 import piecewright.replan.Where;
 import piecewright.sheet.Known;
 import piecewright.store.StoreException;
@@ -39,7 +39,7 @@ public final class BatchPapers {
         Where where = batch.where(now).orElseThrow(batch::noKit);
         Plan before = batch.asPlanned(now).orElseThrow(batch::noKit);
         Set<String> done = new HashSet<>();
-        for (Visit visit : where.happened().visits()) done.add(visit.id());
+        for (Visit visit : where.account().visits()) done.add(visit.id());
         boolean begun = !done.isEmpty();
         Plan plan = begun ? where.plan() : before;
         Followed followed = begun
@@ -53,7 +53,7 @@ public final class BatchPapers {
     /** Figures nobody questions, as they are drawn; thermometers only where they were held at one of these spots. */
     private List<Measured> measured(Where where, Spot... spots) {
         Set<Integer> doubted = new HashSet<>();
-        for (Question question : where.happened().questions()) doubted.add(question.entry());
+        for (Contradiction question : where.account().contradictions()) doubted.add(question.entry());
         List<Measured> all = new ArrayList<>();
         for (Entry entry : batch.journal().effectiveUntil(now)) {
             if (!doubted.contains(entry.number()))
@@ -94,7 +94,7 @@ public final class BatchPapers {
     private Optional<CouchChart.Heaps> heaps(Where where, Plan plan, Plan before) throws StoreException {
         ModelParameters parameters = ModelParameters.defaults();
         Optional<HeapCurve> first = HeapCurve.of(parameters, batch.request(), before);
-        boolean packed = first.isPresent() && where.happened().did("couch.pack");
+        boolean packed = first.isPresent() && where.account().did("couch.pack");
         if (!packed) return first.map(heap -> new CouchChart.Heaps(heap, Optional.empty(), List.of()));
         List<Measured> readings = measured(where, Spot.CORE, Spot.GRAIN);
         return HeapCurve.of(parameters, batch.requestSoFar(), plan)

@@ -8,27 +8,27 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.calendar.Done;
+import piecewright.history.Account;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.TemperatureRead;
 import piecewright.journal.Report.Weighed;
 import piecewright.plan.Timetable.Visit;
 import piecewright.replan.Batch;
-import piecewright.replan.Happened;
 
 /** What a batch's journal has as done, each with what was found at the same time. */
 final class DoneSoFar {
     private DoneSoFar() {}
 
     static Map<String, Done> of(Batch batch, Instant now) {
-        Happened happened = Happened.in(batch, now);
+        Account account = batch.account(batch.journal().vessels(), now);
         Set<Integer> doubted = new HashSet<>();
-        happened.questions().forEach(question -> doubted.add(question.entry()));
+        account.contradictions().forEach(question -> doubted.add(question.entry()));
         List<Entry> entries = batch.journal().effectiveUntil(now).stream()
                 .filter(entry -> !doubted.contains(entry.number()))
                 .toList();
         Map<String, Done> done = new HashMap<>();
-        for (Visit visit : happened.visits()) {
-            boolean told = happened.entryByAct().containsKey(visit.id());
+        for (Visit visit : account.visits()) {
+            boolean told = account.entryByAct().containsKey(visit.id());
             List<Entry> beside = told ? entries : List.of();
             done.put(visit.id(), new Done(visit.at(), weighed(beside, visit), read(beside, visit)));
         }

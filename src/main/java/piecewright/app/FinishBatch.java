@@ -60,7 +60,7 @@ public final class FinishBatch {
     public static Ending of(BatchAtHand batch, Told told, Instant now) throws StoreException, NotWrittenException {
         if (batch.finishedAt().isPresent()) return new Ending.NotYet(Ending.Why.CLOSED_BEFORE);
         Optional<Where> where = batch.where(now);
-        if (where.isEmpty() || !Finished.isMalt(where.get().happened())) return new Ending.NotYet(Ending.Why.NO_MALT);
+        if (where.isEmpty() || !Finished.isMalt(where.get().account())) return new Ending.NotYet(Ending.Why.NO_MALT);
         if (told.maltKg().isEmpty() && batch.finished(now).isEmpty()) return new Ending.NotYet(Ending.Why.NO_WEIGHT);
         BatchAtHand noted = batch.noting(reports(batch, where.get(), told), now);
         Optional<Finished> finished = noted.finished(now);
@@ -76,7 +76,7 @@ public final class FinishBatch {
                 .map(entry -> entry.report())
                 .toList();
         told.maltKg().ifPresent(maltKg -> {
-            boolean rubbed = where.happened().visits().stream().anyMatch(visit -> visit.kind() == ActKind.DEROOT);
+            boolean rubbed = where.account().visits().stream().anyMatch(visit -> visit.kind() == ActKind.DEROOT);
             if (!rubbed) reports.add(Report.Did.of(ActKind.DEROOT));
             reports.add(Report.Weighed.net(maltKg));
         });

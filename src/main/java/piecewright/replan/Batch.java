@@ -1,9 +1,14 @@
 package piecewright.replan;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import piecewright.history.Account;
+import piecewright.history.EventLog;
+import piecewright.history.Followed;
 import piecewright.journal.Journal;
+import piecewright.journal.Report.Tare;
 import piecewright.plan.ActKind;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.SetupMaker;
@@ -52,5 +57,14 @@ public record Batch(
         double floaters = request.lot().size().floatersFraction().orElse(SetupMaker.USUAL_FLOATERS_FRACTION);
         Moisture moisture = request.lot().moisture().moisture();
         return grainKg * (1 - floaters) * (1 - moisture.wetBasisFraction());
+    }
+
+    /**
+     * What happened to it until an instant.
+     *
+     * @param vessels vessels whose weight is remembered
+     */
+    public Account account(List<Tare> vessels, Instant now) {
+        return EventLog.account(new Followed(request.style(), dryKg(), planned), journal, vessels, now);
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import piecewright.history.Account;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Read;
 import piecewright.plan.Timetable.Visit;
@@ -19,16 +20,16 @@ final class Departures {
     private static final double HOURS_PER_TENTH = 10;
 
     private final Batch batch;
-    private final Happened happened;
+    private final Account account;
     private final Map<Integer, Double> byEntryHours = new HashMap<>();
 
-    Departures(Batch batch, Happened happened) {
+    Departures(Batch batch, Account account) {
         this.batch = batch;
-        this.happened = happened;
+        this.account = account;
         Map<String, Visit> planned = new HashMap<>();
         for (Visit visit : batch.planned()) planned.put(visit.id(), visit);
-        for (Visit visit : happened.visits()) {
-            Integer entry = happened.entryByAct().get(visit.id());
+        for (Visit visit : account.visits()) {
+            Integer entry = account.entryByAct().get(visit.id());
             if (entry == null) continue;
             Visit plan = planned.get(visit.id());
             note(
@@ -37,9 +38,9 @@ final class Departures {
                             ? 1
                             : Duration.between(plan.at(), visit.at()).abs().toMinutes() / 60.0);
         }
-        happened.found()
+        account.found()
                 .coldSpells()
-                .forEach(spell -> happened.signs().stream()
+                .forEach(spell -> account.signs().stream()
                         .filter(sign -> sign.at().equals(spell.from()))
                         .forEach(sign -> note(
                                 sign.number(),
@@ -49,7 +50,7 @@ final class Departures {
     /** Takes in how far readings lie from what was forecast. */
     void readings(Course course) {
         List<Read> reads = course.reads();
-        for (int i = 0; i < Math.min(reads.size(), happened.entryByReading().size()); i++) {
+        for (int i = 0; i < Math.min(reads.size(), account.entryByReading().size()); i++) {
             Read read = reads.get(i);
             double points = 100
                     * Math.abs(read.held().mass().moisture().wetBasisFraction()
@@ -57,7 +58,7 @@ final class Departures {
             double tenths = 10
                     * Math.abs(read.held().growth().growthRatio()
                             - read.forecast().growth().growthRatio());
-            note(happened.entryByReading().get(i), HOURS_PER_POINT * points + HOURS_PER_TENTH * tenths);
+            note(account.entryByReading().get(i), HOURS_PER_POINT * points + HOURS_PER_TENTH * tenths);
         }
     }
 

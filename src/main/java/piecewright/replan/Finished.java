@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import piecewright.history.Account;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Entry;
 import piecewright.journal.Report;
@@ -79,30 +80,24 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
     }
 
     /** Whether grain has become malt: it is written down as off the kiln. */
-    public static boolean isMalt(Happened happened) {
-        return happened.visits().stream().anyMatch(visit -> IS_MALT.contains(visit.kind()));
+    public static boolean isMalt(Account account) {
+        return account.visits().stream().anyMatch(visit -> IS_MALT.contains(visit.kind()));
     }
 
     /** What the journal has of a batch; empty before its malt was weighed. */
-    public static Optional<Finished> of(Batch batch, Happened happened) {
-        Set<Integer> doubted = new java.util.HashSet<>();
-        happened.questions().forEach(question -> doubted.add(question.entry()));
-        List<Entry> entries = batch.journal().effective().stream()
-                .filter(entry -> !doubted.contains(entry.number()))
-                .toList();
-        Optional<Instant> maltSince = at(happened, IS_MALT);
+    public static Optional<Finished> of(Batch batch, Account account) {
+        List<Entry> entries =
+                batch.journal().effective().stream().filter(account::counts).toList();
+        Optional<Instant> maltSince = at(account, IS_MALT);
         if (maltSince.isEmpty()) return Optional.empty();
         Optional<Entry> weighed =
                 last(entries, Report.Weighed.class).filter(entry -> !entry.at().isBefore(maltSince.get()));
         return weighed.map(entry -> new Finished(
-                stretches(happened),
-                outcome(batch, happened, entries, entry),
-                notes(entries),
-                notDone(batch, happened)));
+                stretches(account), outcome(batch, account, entries, entry), notes(entries), notDone(batch, account)));
     }
 
-    private static Outcome outcome(Batch batch, Happened happened, List<Entry> entries, Entry weighed) {
-        Optional<Instant> cast = at(happened, EnumSet.of(ActKind.FLOOR));
+    private static Outcome outcome(Batch batch, Account account, List<Entry> entries, Entry weighed) {
+        Optional<Instant> cast = at(account, EnumSet.of(ActKind.FLOOR));
         OptionalDouble castKg = cast.isEmpty()
                 ? OptionalDouble.empty()
                 : entries.stream()
@@ -135,17 +130,17 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
                 .toList();
     }
 
-    private static List<String> notDone(Batch batch, Happened happened) {
+    private static List<String> notDone(Batch batch, Account account) {
         return batch.planned().stream()
                 .map(Visit::id)
-                .filter(id -> !happened.did(id))
+                .filter(id -> !account.did(id))
                 .toList();
     }
 
-    private static List<Stretch> stretches(Happened happened) {
+    private static List<Stretch> stretches(Account account) {
         List<Stretch> stretches = new ArrayList<>();
         Optional<Visit> soaks = Optional.empty();
-        for (Visit visit : happened.visits()) {
+        for (Visit visit : account.visits()) {
             if (visit.kind() == ActKind.SOAK) soaks = Optional.of(visit);
             if (visit.kind() == ActKind.DRAIN && soaks.isPresent()) {
                 stretches.add(
@@ -153,26 +148,26 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
                 soaks = Optional.empty();
             }
         }
-        add(stretches, Part.GROWTH, happened, EnumSet.of(ActKind.FLOOR), ENDS_GROWTH);
-        add(stretches, Part.WITHER, happened, EnumSet.of(ActKind.WITHER), EnumSet.of(ActKind.PACK, ActKind.LOAD));
-        add(stretches, Part.COUCH, happened, EnumSet.of(ActKind.PACK), EnumSet.of(ActKind.BREAK));
-        add(stretches, Part.DRYING, happened, EnumSet.of(ActKind.LOAD), EnumSet.of(ActKind.CURE, ActKind.OFF));
-        add(stretches, Part.CURE, happened, EnumSet.of(ActKind.CURE), EnumSet.of(ActKind.OFF));
+        add(stretches, Part.GROWTH, account, EnumSet.of(ActKind.FLOOR), ENDS_GROWTH);
+        add(stretches, Part.WITHER, account, EnumSet.of(ActKind.WITHER), EnumSet.of(ActKind.PACK, ActKind.LOAD));
+        add(stretches, Part.COUCH, account, EnumSet.of(ActKind.PACK), EnumSet.of(ActKind.BREAK));
+        add(stretches, Part.DRYING, account, EnumSet.of(ActKind.LOAD), EnumSet.of(ActKind.CURE, ActKind.OFF));
+        add(stretches, Part.CURE, account, EnumSet.of(ActKind.CURE), EnumSet.of(ActKind.OFF));
         return stretches;
     }
 
     private static void add(
-            List<Stretch> stretches, Part part, Happened happened, Set<ActKind> from, Set<ActKind> until) {
-        Optional<Instant> begins = at(happened, from);
-        Optional<Instant> ends = at(happened, until);
+            List<Stretch> stretches, Part part, Account account, Set<ActKind> from, Set<ActKind> until) {
+        Optional<Instant> begins = at(account, from);
+        Optional<Instant> ends = at(account, until);
         if (begins.isPresent() && ends.isPresent() && ends.get().isAfter(begins.get())) {
             stretches.add(new Stretch(part, Duration.between(begins.get(), ends.get())));
         }
     }
 
     /** When the first act of these was done. */
-    private static Optional<Instant> at(Happened happened, Set<ActKind> kinds) {
-        return happened.visits().stream()
+    private static Optional<Instant> at(Account account, Set<ActKind> kinds) {
+        return account.visits().stream()
                 .filter(visit -> kinds.contains(visit.kind()))
                 .map(Visit::at)
                 .findFirst();

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.history.Account;
 import piecewright.journal.Report.Tare;
 import piecewright.plan.Act;
 import piecewright.plan.ActKind;
@@ -43,41 +44,41 @@ public final class Position {
      * @param vessels vessels whose weight is remembered
      */
     public Optional<Where> of(Batch batch, List<Tare> vessels, Instant now) {
-        Happened happened = Chronicle.of(batch, vessels, now);
-        Begun begun = begun(batch, happened, now);
+        Account account = batch.account(vessels, now);
+        Begun begun = begun(batch, account, now);
         List<Visit> rest = begun.toCome();
-        List<Visit> all = new ArrayList<>(happened.visits());
+        List<Visit> all = new ArrayList<>(account.visits());
         rest.forEach(visit ->
                 all.add(visit.at().isAfter(now) ? visit : new Visit(visit.id(), visit.kind(), visit.number(), now)));
         Optional<Plan> plan = continuation.told(batch.request(), begun, all);
         if (plan.isEmpty()) return Optional.empty();
-        Optional<Course> course = happened.visits().isEmpty()
+        Optional<Course> course = account.visits().isEmpty()
                 ? Optional.empty()
-                : continuation.course(batch.request(), asked(begun), happened.visits());
+                : continuation.course(batch.request(), asked(begun, account), account.visits());
         PieceState state = course.map(Position::last)
                 .map(Read::held)
                 .or(() -> continuation.raw(batch.request(), begun))
                 .orElseThrow();
         Help help = course.isPresent()
-                ? help(batch, happened, plan.get(), state, now).withCouch(couch.of(batch, begun))
+                ? help(batch, account, plan.get(), state, now).withCouch(couch.of(batch, begun))
                 : Help.none();
         return Optional.of(new Where(
                 now,
                 plan.get(),
                 state,
-                water(batch, begun, happened, course, state),
+                water(batch, begun, account, course, state),
                 next(plan.get(), rest, now),
                 help,
-                happened));
+                account));
     }
 
-    static Begun begun(Batch batch, Happened happened, Instant now) {
-        return new Begun(batch.grainKg(), happened.visits(), happened.found(), batch.planned(), batch.places(), now);
+    static Begun begun(Batch batch, Account account, Instant now) {
+        return new Begun(batch.grainKg(), account.visits(), account.found(), batch.planned(), batch.places(), now);
     }
 
-    private static Begun asked(Begun begun) {
+    private static Begun asked(Begun begun, Account account) {
         List<Reading> readings = new ArrayList<>(begun.found().readings());
-        readings.add(Reading.nothing(begun.now()));
+        readings.add(Reading.nothing(account.followedUntil()));
         return begun.withFound(begun.found().withReadings(readings));
     }
 
@@ -95,7 +96,7 @@ public final class Position {
         return new Next(act, Duration.between(now, rest.get(0).at()), overdue);
     }
 
-    private Water water(Batch batch, Begun begun, Happened happened, Optional<Course> course, PieceState state) {
+    private Water water(Batch batch, Begun begun, Account account, Optional<Course> course, PieceState state) {
         double fraction = state.mass().moisture().wetBasisFraction();
         var lot = batch.request().lot().moisture();
         if (course.isEmpty()) return new Water.Known(fraction, lot.sdFraction(), Optional.empty());
@@ -107,13 +108,13 @@ public final class Position {
         if (weighed.isPresent() && !sampled && fraction <= Reading.TELLING_FRACTION + 1e-9) {
             return new Water.AtOrBelow(Reading.TELLING_FRACTION);
         }
-        double sd = new WaterSpread(continuation, batch.request(), asked(begun), happened.visits())
+        double sd = new WaterSpread(continuation, batch.request(), asked(begun, account), account.visits())
                 .sdFraction(course.get(), weighed);
         return new Water.Known(fraction, sd, weighed.map(read -> read.reading().at()));
     }
 
-    private static Help help(Batch batch, Happened happened, Plan plan, PieceState state, Instant now) {
-        Visit began = UnderWay.began(happened.visits());
+    private static Help help(Batch batch, Account account, Plan plan, PieceState state, Instant now) {
+        Visit began = UnderWay.began(account.visits());
         double fraction = state.mass().moisture().wetBasisFraction();
         if (began.kind() == ActKind.FLOOR) {
             double keep = batch.request().style().growth().keepMoistureFraction();

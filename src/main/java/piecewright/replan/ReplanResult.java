@@ -3,6 +3,7 @@ package piecewright.replan;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import piecewright.history.Account;
 import piecewright.plan.Finding;
 import piecewright.plan.Obstacle;
 import piecewright.plan.Plan;
@@ -11,7 +12,7 @@ import piecewright.remedy.Remedy;
 /** A plan of the rest, or why there is none. */
 public sealed interface ReplanResult {
     /** What the journal shows. */
-    Happened happened();
+    Account account();
 
     /** What practice does about it. */
     List<Rescue> rescues();
@@ -22,12 +23,12 @@ public sealed interface ReplanResult {
      * @param moves acts to come that stand elsewhere now, in time order; empty when the plan holds
      * @param amends what had to give way, and what would win it back
      */
-    record Replanned(Plan plan, List<Move> moves, Amends amends, Happened happened, List<Rescue> rescues)
+    record Replanned(Plan plan, List<Move> moves, Amends amends, Account account, List<Rescue> rescues)
             implements ReplanResult {
         public Replanned {
             Objects.requireNonNull(amends);
             Objects.requireNonNull(plan);
-            Objects.requireNonNull(happened);
+            Objects.requireNonNull(account);
             moves = List.copyOf(moves);
             rescues = List.copyOf(rescues);
         }
@@ -51,11 +52,11 @@ public sealed interface ReplanResult {
      *
      * @param remedies changes that help, each planned before it is offered
      */
-    record NotPossible(List<Obstacle> obstacles, List<Remedy> remedies, Happened happened, List<Rescue> rescues)
+    record NotPossible(List<Obstacle> obstacles, List<Remedy> remedies, Account account, List<Rescue> rescues)
             implements ReplanResult {
         public NotPossible {
             remedies = List.copyOf(remedies);
-            Objects.requireNonNull(happened);
+            Objects.requireNonNull(account);
             obstacles = List.copyOf(obstacles);
             rescues = List.copyOf(rescues);
         }

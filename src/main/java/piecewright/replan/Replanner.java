@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import piecewright.history.Account;
 import piecewright.journal.Report.Tare;
 import piecewright.plan.Begun;
 import piecewright.plan.Continuation;
@@ -44,22 +45,22 @@ public final class Replanner {
      */
     public ReplanResult replan(Batch batch, List<Tare> vessels, Instant now) {
         Optional<Where> where = position.of(batch, vessels, now);
-        Happened happened = where.map(Where::happened).orElseGet(() -> Chronicle.of(batch, vessels, now));
-        Begun begun = Position.begun(batch, happened, now);
+        Account account = where.map(Where::account).orElseGet(() -> batch.account(vessels, now));
+        Begun begun = Position.begun(batch, account, now);
         Continuation.Rest rest = continuation.rest(batch.request(), begun);
         PlanResult result = rest.result();
         if (result instanceof PlanResult.NotPossible not) {
             List<Rescue> rescues = where.map(stands -> RescueRules.of(batch, stands, begun.toCome()))
                     .orElse(List.of());
-            return new NotPossible(not.obstacles(), remedies(batch, begun, not.obstacles()), happened, rescues);
+            return new NotPossible(not.obstacles(), remedies(batch, begun, not.obstacles()), account, rescues);
         }
         Plan plan = ((PlanResult.Planned) result).plan();
         List<Visit> visits = Timetable.of(plan).visits();
-        List<Visit> toCome = visits.subList(happened.visits().size(), visits.size());
+        List<Visit> toCome = visits.subList(account.visits().size(), visits.size());
         List<Rescue> rescues =
                 where.map(stands -> RescueRules.of(batch, stands, toCome)).orElse(List.of());
-        List<Move> moves = moves(begun, toCome, because(batch, begun, happened));
-        return new Replanned(plan, moves, amends(batch, begun, rest.lost()), happened, rescues);
+        List<Move> moves = moves(begun, toCome, because(batch, begun, account));
+        return new Replanned(plan, moves, amends(batch, begun, rest.lost()), account, rescues);
     }
 
     private ReplanResult.Amends amends(Batch batch, Begun begun, List<Finding> lost) {
@@ -113,13 +114,13 @@ public final class Replanner {
     }
 
     /** What departs most from the plan. */
-    private Because because(Batch batch, Begun begun, Happened happened) {
+    private Because because(Batch batch, Begun begun, Account account) {
         Optional<Visit> overdue = begun.toCome().stream()
                 .filter(visit -> silent(begun, visit.at()))
                 .findFirst();
-        Departures departures = new Departures(batch, happened);
+        Departures departures = new Departures(batch, account);
         continuation
-                .course(batch.request(), begun, happened.visits().isEmpty() ? begun.toCome() : happened.visits())
+                .course(batch.request(), begun, account.visits().isEmpty() ? begun.toCome() : account.visits())
                 .ifPresent(departures::readings);
         double lateHours = overdue.map(
                         visit -> Duration.between(visit.at(), begun.now()).toMinutes() / 60.0)

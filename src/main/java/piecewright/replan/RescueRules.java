@@ -70,7 +70,7 @@ final class RescueRules {
     /** What to do, worst first; toCome are the acts of the new plan, or of the old one when there is none. */
     static List<Rescue> of(Batch batch, Where where, List<Visit> toCome) {
         RescueRules rules = new RescueRules(batch, where, toCome);
-        if (!where.happened().visits().isEmpty()) {
+        if (!where.account().visits().isEmpty()) {
             rules.whatWasSeen();
             rules.powerFailed();
             rules.steepRanLong();
@@ -87,7 +87,7 @@ final class RescueRules {
     }
 
     private ActKind phase() {
-        return UnderWay.began(where.happened().visits()).kind();
+        return UnderWay.began(where.account().visits()).kind();
     }
 
     private boolean steeps() {
@@ -131,7 +131,7 @@ final class RescueRules {
     }
 
     private void whatWasSeen() {
-        for (Entry entry : where.happened().signs()) {
+        for (Entry entry : where.account().signs()) {
             if (!lately(entry) || !(entry.report() instanceof Observed observed)) continue;
             OptionalInt number = OptionalInt.of(entry.number());
             switch (observed.sign()) {
@@ -166,7 +166,7 @@ final class RescueRules {
     }
 
     private void powerFailed() {
-        for (Entry entry : where.happened().signs()) {
+        for (Entry entry : where.account().signs()) {
             boolean failed = entry.report() instanceof Observed observed && observed.sign() == Sign.POWER_OUT;
             if (!failed || !lately(entry) || !heats()) continue;
             Rule rule = moisture() > WET_FRACTION
@@ -179,7 +179,7 @@ final class RescueRules {
     /** The last drain came late: rest long, spread thin, and leave out the next immersion if the grain is wet enough. */
     private void steepRanLong() {
         if (!steeps()) return;
-        Visit last = UnderWay.began(where.happened().visits());
+        Visit last = UnderWay.began(where.account().visits());
         Instant done = last.at();
         String drain = "steep-" + last.number() + ".drain";
         Optional<Instant> planned = batch.planned().stream()
@@ -190,7 +190,7 @@ final class RescueRules {
         boolean late =
                 planned.isPresent() && Duration.between(planned.get(), out).toMinutes() >= 60 * LONG_HOURS;
         if (!late) return;
-        Integer entry = where.happened().entryByAct().get(drain);
+        Integer entry = where.account().entryByAct().get(drain);
         add(Rule.STEEP_RAN_LONG, entry == null ? OptionalInt.empty() : OptionalInt.of(entry), next());
     }
 
@@ -206,7 +206,7 @@ final class RescueRules {
                 && toCome.stream().filter(visit -> visit.kind() == ActKind.SOAK).count()
                         > batch.planned().stream()
                                 .filter(visit -> visit.kind() == ActKind.SOAK
-                                        && !where.happened().did(visit.id()))
+                                        && !where.account().did(visit.id()))
                                 .count();
         if ((lastDrain || soaksMore) && moisture() < target - SHORT_FRACTION) {
             double dryKg = where.state().mass().dryMatterKg();

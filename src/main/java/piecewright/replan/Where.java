@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import piecewright.belief.Interval;
+import piecewright.history.Account;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 import piecewright.plan.Timetable.Visit;
@@ -17,9 +18,9 @@ import piecewright.process.PieceState;
  *
  * @param plan the acts done where they were, the rest as it stands in the plan, with what is expected now
  * @param state the piece now; raw grain while it is dry
- * @param happened what the journal says
+ * @param account what the journal says
  */
-public record Where(Instant now, Plan plan, PieceState state, Water water, Next next, Help help, Happened happened) {
+public record Where(Instant now, Plan plan, PieceState state, Water water, Next next, Help help, Account account) {
     public Where {
         Objects.requireNonNull(now);
         Objects.requireNonNull(plan);
@@ -27,7 +28,7 @@ public record Where(Instant now, Plan plan, PieceState state, Water water, Next 
         Objects.requireNonNull(water);
         Objects.requireNonNull(next);
         Objects.requireNonNull(help);
-        Objects.requireNonNull(happened);
+        Objects.requireNonNull(account);
     }
 
     /** How wet the piece is. */

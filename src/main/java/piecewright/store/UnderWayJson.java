@@ -5,13 +5,13 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.plan.Plan;
 import piecewright.remedy.Remedy;
 import piecewright.replan.CouchForecast;
 import piecewright.replan.Move;
-import piecewright.replan.Question;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.NotPossible;
 import piecewright.replan.ReplanResult.Replanned;
@@ -39,7 +39,7 @@ public final class UnderWayJson {
     }
 
     /** Entries just kept, read back. */
-    public String recorded(List<Entry> entries, List<Question> questions) {
+    public String recorded(List<Entry> entries, List<Contradiction> questions) {
         ObjectNode root = root();
         ArrayNode list = root.putArray("entries");
         EntryWords words = new EntryWords(units, zone);
@@ -67,7 +67,7 @@ public final class UnderWayJson {
     public String where(Where where) {
         ObjectNode root = root();
         root.put("now", moment(where.now()));
-        if (!where.happened().visits().isEmpty()) state(root.putObject("state"), where);
+        if (!where.account().visits().isEmpty()) state(root.putObject("state"), where);
         ObjectNode next = root.putObject("next");
         where.next().act().ifPresent(act -> {
             next.put("act", act.id());
@@ -75,14 +75,14 @@ public final class UnderWayJson {
             next.put("inMinutes", where.next().in().toMinutes());
         });
         ArrayNode done = root.putArray("done");
-        where.happened().visits().forEach(visit -> {
+        where.account().visits().forEach(visit -> {
             ObjectNode node = done.addObject().put("act", visit.id()).put("at", moment(visit.at()));
-            Integer entry = where.happened().entryByAct().get(visit.id());
+            Integer entry = where.account().entryByAct().get(visit.id());
             if (entry != null) node.put("entry", entry);
         });
         ArrayNode assumed = root.putArray("assumed");
-        where.happened().assumed().forEach(assumed::add);
-        questions(root, where.happened().questions());
+        where.account().inferred().forEach(assumed::add);
+        questions(root, where.account().contradictions());
         ArrayNode sentences = root.putArray("sentences");
         new WherePage(units, zone).sentences(where).forEach(sentences::add);
         return JsonText.write(root);
@@ -138,7 +138,7 @@ public final class UnderWayJson {
             remedies(root, not.remedies());
             rescues(root, result, before);
         }
-        questions(root, result.happened().questions());
+        questions(root, result.account().contradictions());
         return JsonText.write(root);
     }
 
@@ -172,7 +172,7 @@ public final class UnderWayJson {
         }
     }
 
-    private void questions(ObjectNode root, List<Question> questions) {
+    private void questions(ObjectNode root, List<Contradiction> questions) {
         ArrayNode list = root.putArray("questions");
         WherePage words = new WherePage(units, zone);
         questions.forEach(one -> list.addObject().put("entry", one.entry()).put("text", words.question(one)));

@@ -33,7 +33,7 @@ public final class MovePage {
     /** The page; the plan so far tells when acts of a rescue stand where there is no new one. */
     public String of(ReplanResult result, Plan before) {
         StringBuilder page = new StringBuilder();
-        result.happened().questions().forEach(one -> page.append(Paragraph.of("", where.question(one))));
+        result.account().contradictions().forEach(one -> page.append(Paragraph.of("", where.question(one))));
         if (result instanceof Replanned replanned) {
             page.append(Phrases.say("replan.title")).append('\n');
             for (String sentence : moved(replanned.moves())) page.append(Paragraph.of("", sentence));

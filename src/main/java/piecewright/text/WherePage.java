@@ -6,12 +6,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import piecewright.history.Contradiction;
+import piecewright.history.Fate;
 import piecewright.plan.Act;
 import piecewright.plan.Plan;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
 import piecewright.replan.CouchForecast;
-import piecewright.replan.Question;
 import piecewright.replan.Rescue;
 import piecewright.replan.Where;
 import piecewright.replan.Where.Water;
@@ -43,15 +44,30 @@ public final class WherePage {
     /** What is known, asked and next, one sentence or two each. */
     public List<String> sentences(Where where) {
         List<String> sentences = new ArrayList<>();
-        for (Question question : where.happened().questions()) sentences.add(question(question));
-        if (where.happened().visits().isEmpty()) sentences.add(Phrases.say("where.dry"));
+        for (Contradiction question : where.account().contradictions()) sentences.add(question(question));
+        sentences.addAll(clock(where));
+        if (where.account().visits().isEmpty()) sentences.add(Phrases.say("where.dry"));
         else sentences.addAll(state(where));
-        if (!where.happened().assumed().isEmpty()) {
+        if (!where.account().inferred().isEmpty()) {
             List<String> names =
-                    where.happened().assumed().stream().map(ActNames::byId).toList();
+                    where.account().inferred().stream().map(ActNames::byId).toList();
             sentences.add(Phrases.say("where.assumed", String.join(", ", names)));
         }
         sentences.add(next(where));
+        return sentences;
+    }
+
+    /** What makes a clock doubtful: entries of its future, or a last step long past. */
+    private List<String> clock(Where where) {
+        List<String> sentences = new ArrayList<>();
+        long later = where.account().fates().values().stream()
+                .filter(fate -> fate == Fate.LATER)
+                .count();
+        if (later > 0) sentences.add(Phrases.say("where.later", Long.toString(later)));
+        if (where.account().followedUntil().isBefore(where.now())) {
+            sentences.add(
+                    Phrases.say("where.long-ago", moments.dated(where.account().followedUntil())));
+        }
         return sentences;
     }
 
@@ -123,7 +139,7 @@ public final class WherePage {
     }
 
     /** Asks about an entry that cannot be true. */
-    public String question(Question question) {
+    public String question(Contradiction question) {
         return questions.sentence(question);
     }
 

@@ -47,8 +47,8 @@ class DemoBatchTest {
         assertTrue(where.plan().startsAt().isBefore(NOW));
         assertTrue(where.next().act().orElseThrow().startsAt().isAfter(NOW));
         assertEquals(List.of(), where.next().overdue());
-        assertEquals(List.of(), where.happened().questions());
-        assertEquals(List.of(), where.happened().assumed());
+        assertEquals(List.of(), where.account().contradictions());
+        assertEquals(List.of(), where.account().inferred());
     }
 
     @Test

@@ -164,7 +164,7 @@ class CouchStoryTest {
             Instant now = at(kind).plus(Duration.ofMinutes(95));
             Story story = COUCHED.byPlanUntil(id).did(id, Duration.ofMinutes(80));
             Replanned replanned = story.replanned(now);
-            int done = replanned.happened().visits().size();
+            int done = replanned.account().visits().size();
             List<Act> acts = replanned.plan().acts();
             assertEquals(now.minus(Duration.ofMinutes(15)), acts.get(done - 1).startsAt(), id);
             assertTrue(acts.stream().skip(done).noneMatch(act -> act.startsAt().isBefore(now)), id);

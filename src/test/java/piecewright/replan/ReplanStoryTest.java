@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import piecewright.history.Contradiction;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Report;
 import piecewright.journal.Report.Weighed;
@@ -286,8 +287,8 @@ class ReplanStoryTest {
                 .tells(at("floor.turn-3").plusSeconds(60), Weighed.net(9.3));
         Replanned replanned = story.replanned(at("floor.turn-3").plus(HOUR));
         assertEquals("", Story.told(replanned.moves()));
-        Question.GotHeavier question =
-                (Question.GotHeavier) replanned.happened().questions().get(0);
+        Contradiction.GotHeavier question =
+                (Contradiction.GotHeavier) replanned.account().contradictions().get(0);
         assertEquals("blue tub", question.vessel().orElseThrow().name());
         assertEquals(7.46, question.vessel().orElseThrow().withoutKg(), 1e-9);
     }
@@ -300,7 +301,7 @@ class ReplanStoryTest {
             Story story = PALE.byPlanUntil(id).did(id, Duration.ofMinutes(100));
             Instant now = at(id).plus(Duration.ofMinutes(110));
             Replanned once = story.replanned(now);
-            List<Visit> done = once.happened().visits();
+            List<Visit> done = once.account().visits();
             List<Act> acts = once.plan().acts();
             for (int a = 0; a < done.size(); a++) {
                 assertEquals(done.get(a).id(), acts.get(a).id());

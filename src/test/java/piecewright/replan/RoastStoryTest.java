@@ -54,7 +54,7 @@ class RoastStoryTest {
         Act roast = roasts().get(0);
         Instant now = roast.startsAt().plus(Duration.ofHours(26));
         Replanned replanned = AMBER.byPlanUntil(roast.id()).replanned(now);
-        int done = replanned.happened().visits().size();
+        int done = replanned.account().visits().size();
         List<Act> acts = replanned.plan().acts();
         assertTrue(acts.stream().skip(done).noneMatch(act -> act.startsAt().isBefore(now)));
         assertEquals(

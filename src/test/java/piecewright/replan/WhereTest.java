@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.history.Contradiction;
 import piecewright.journal.Report;
 import piecewright.journal.Report.Did;
 import piecewright.journal.Report.Weighed;
@@ -67,7 +68,7 @@ class WhereTest {
         assertEquals(
                 0.05, assertInstanceOf(Water.AtOrBelow.class, where.water()).moistureFraction());
         assertTrue(where.state().mass().waterKg() > 0);
-        assertEquals(List.of(), where.happened().questions());
+        assertEquals(List.of(), where.account().contradictions());
     }
 
     @Test
@@ -110,10 +111,10 @@ class WhereTest {
     void anActNobodyToldOfIsTakenAsDoneWhenALaterOneWas() {
         Story story = PALE.byPlanUntil("steep-2.soak").tells(at("steep-2.drain"), Did.of(ActKind.DRAIN));
         Where where = story.where(at("steep-2.drain").plusSeconds(60));
-        assertEquals(List.of("steep-2.soak"), where.happened().assumed());
+        assertEquals(List.of("steep-2.soak"), where.account().inferred());
         assertEquals(
                 List.of("steep-1.soak", "steep-1.drain", "steep-2.soak", "steep-2.drain"),
-                where.happened().visits().stream().map(visit -> visit.id()).toList());
+                where.account().visits().stream().map(visit -> visit.id()).toList());
     }
 
     @Test
@@ -130,10 +131,10 @@ class WhereTest {
         Where where = PALE.byPlanUntil("floor.turn-4")
                 .tells(at("floor.turn-3").plus(HOUR), Did.of(ActKind.SOAK))
                 .where(at("floor.turn-3").plus(HOUR.multipliedBy(2)));
-        Question question = where.happened().questions().get(0);
+        Contradiction question = where.account().contradictions().get(0);
         assertEquals(
                 "floor.spread",
-                assertInstanceOf(Question.OutOfOrder.class, question).afterActId());
+                assertInstanceOf(Contradiction.OutOfOrder.class, question).afterActId());
     }
 
     @Test
@@ -141,18 +142,18 @@ class WhereTest {
         Instant drained = at("steep-2.drain");
         Story story = PALE.byPlanUntil("steep-2.drain").tells(at("steep-1.drain"), Weighed.net(6.4));
         assertInstanceOf(
-                Question.GotLighter.class,
+                Contradiction.GotLighter.class,
                 story.tells(drained, Weighed.net(5.9))
                         .where(drained)
-                        .happened()
-                        .questions()
+                        .account()
+                        .contradictions()
                         .get(0));
         assertInstanceOf(
-                Question.NoSuchWeight.class,
+                Contradiction.NoSuchWeight.class,
                 story.tells(drained, Weighed.net(16))
                         .where(drained)
-                        .happened()
-                        .questions()
+                        .account()
+                        .contradictions()
                         .get(0));
     }
 
@@ -163,10 +164,10 @@ class WhereTest {
                 .tells(at("floor.spread"), Weighed.net(7.6))
                 .tells(weighed, Weighed.net(9.3));
         int wrong = story.journal().nextNumber() - 1;
-        assertEquals(1, story.where(weighed).happened().questions().size());
+        assertEquals(1, story.where(weighed).account().contradictions().size());
         Where mended = story.tells(weighed, new Report.Corrected(wrong, Optional.of(Weighed.net(7.46))))
                 .where(weighed);
-        assertEquals(List.of(), mended.happened().questions());
+        assertEquals(List.of(), mended.account().contradictions());
         assertEquals(7.46, mended.state().mass().totalKg(), 1e-6);
     }
 }

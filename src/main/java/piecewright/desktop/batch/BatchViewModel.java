@@ -183,7 +183,7 @@ public final class BatchViewModel {
         });
     }
 
-    /** Writes down what happened, as it is typed. */
+    /** Writes down what account, as it is typed. */
     public void record(String line) {
         struck.clear();
         record((opened, now) -> opened.recordLine(line, units, now));
@@ -308,7 +308,7 @@ public final class BatchViewModel {
 
     private PieceChart chart(BatchAtHand opened, Plan plan, ReplanResult result) {
         return new ChartWriter(opened.request(), plan, units)
-                .chart(act -> result.happened().did(act.id()) ? Standing.DONE : Standing.PLANNED)
+                .chart(act -> result.account().did(act.id()) ? Standing.DONE : Standing.PLANNED)
                 .withDots(Dots.of(opened.journal(), plan));
     }
 
@@ -372,7 +372,7 @@ public final class BatchViewModel {
         Optional<String> next = where.next().act().map(Act::id);
         PlanRequest among = batch.request().beside(foresight.besides(batch));
         PieceChart chart = new ChartWriter(among, where.plan(), units)
-                .chart(act -> where.happened().did(act.id())
+                .chart(act -> where.account().did(act.id())
                         ? Standing.DONE
                         : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)
                 .withDots(Dots.of(batch.journal(), where.plan()));

@@ -83,7 +83,7 @@ public final class FinishViewModel {
 
     /** Whether there is malt to weigh. */
     static boolean isMalt(BatchViewModel.Shown shown) {
-        return Finished.isMalt(shown.where().happened());
+        return Finished.isMalt(shown.where().account());
     }
 
     void finish(Typed typed) {

@@ -1,20 +1,22 @@
-package piecewright.replan;
+package piecewright.history;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import piecewright.history.Contradiction.Vessel;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.Tare;
 import piecewright.journal.Report.Weighed;
-import piecewright.replan.Question.Vessel;
 
-/** Whether weights can be true, one after the other as they were found. Scratch space of one reading of a journal. */
+/** Whether weights can be true, one after the other as they were found. Scratch space of one reading of a log. */
 final class Weights {
     /** Judgement: no grain holds more water, kg per kg of dry matter: saturation and a film. */
-    private static final double WETTEST_RATIO = 1.25;
-    /** Judgement: no piece has lost more of its dry matter, rootlets and handling included. */
+    static final double WETTEST_RATIO = 1.25;
+    /** Judgement: no batch has lost more of its dry matter, rootlets and handling included. */
     private static final double LEAST_DRY_FRACTION = 0.78;
+    /** Judgement: nor before its kiln, leached and respired. */
+    private static final double LEAST_GREEN_FRACTION = 0.90;
     /** Judgement: without its vessel the grain may have dried by this share since it was last weighed. */
     private static final double DRIED_FRACTION = 0.12;
 
@@ -39,22 +41,24 @@ final class Weights {
     }
 
     /** What speaks against a weighing; a weighing nothing speaks against is believed from here on. */
-    Optional<Question> against(Entry entry, Weighed weighed) {
+    Optional<Contradiction> against(Entry entry, Weighed weighed, Keeping keeping) {
         double netKg = weighed.netKg();
         double most = dryKg * (1 + WETTEST_RATIO);
-        double least = dryKg * LEAST_DRY_FRACTION;
+        boolean kilned = keeping == Keeping.HEATED || keeping == Keeping.DONE;
+        double least = dryKg * (kilned ? LEAST_DRY_FRACTION : LEAST_GREEN_FRACTION);
         if (lastKg.isPresent()) {
             double before = lastKg.getAsDouble() + addedKg;
             if (!soaked && netKg > before * (1 + Weighed.FORBIDDEN_JUMP_FRACTION)) {
-                return Optional.of(new Question.GotHeavier(
+                return Optional.of(new Contradiction.GotHeavier(
                         entry.number(), entry.at(), netKg, lastKg.getAsDouble(), explained(netKg, before)));
             }
             if (soaked && netKg < before * (1 - Weighed.FORBIDDEN_JUMP_FRACTION)) {
-                return Optional.of(new Question.GotLighter(entry.number(), entry.at(), netKg, lastKg.getAsDouble()));
+                return Optional.of(
+                        new Contradiction.GotLighter(entry.number(), entry.at(), netKg, lastKg.getAsDouble()));
             }
         }
         if (netKg > most || netKg < least) {
-            return Optional.of(new Question.NoSuchWeight(entry.number(), entry.at(), netKg, least, most));
+            return Optional.of(new Contradiction.NoSuchWeight(entry.number(), entry.at(), netKg, least, most));
         }
         lastKg = OptionalDouble.of(netKg);
         addedKg = 0;

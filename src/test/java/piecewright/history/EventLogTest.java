@@ -1,0 +1,301 @@
+package piecewright.history;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import piecewright.history.Account.Done;
+import piecewright.history.Contradiction.NoSuchTemperature;
+import piecewright.history.Contradiction.NoSuchTime;
+import piecewright.history.Contradiction.NotOfTheStyle;
+import piecewright.history.Contradiction.OutOfOrder;
+import piecewright.history.Contradiction.Time;
+import piecewright.journal.AcrospireCount;
+import piecewright.journal.Entry;
+import piecewright.journal.Journal;
+import piecewright.journal.Report;
+import piecewright.journal.Report.Did;
+import piecewright.journal.Report.Started;
+import piecewright.journal.Report.TemperatureRead;
+import piecewright.journal.Report.Weighed;
+import piecewright.journal.Sign;
+import piecewright.journal.Spot;
+import piecewright.plan.ActKind;
+import piecewright.store.StoreException;
+import piecewright.store.StyleLibrary;
+import piecewright.style.MaltStyle;
+
+/** What one log tells: done, inferred, measured, contradicted, struck. */
+class EventLogTest {
+    private static final Instant NOW = Plans.at(400);
+
+    /** A log under way. */
+    private static final class Log {
+        private final Followed plan;
+        private final List<Entry> entries = new ArrayList<>();
+
+        Log(Followed plan) {
+            this.plan = plan;
+        }
+
+        Log at(double hours, Report report) {
+            return at(Plans.at(hours), report);
+        }
+
+        Log at(Instant at, Report report) {
+            entries.add(new Entry(entries.size() + 1, at, at, Optional.empty(), report));
+            return this;
+        }
+
+        Log did(double hours, ActKind... kinds) {
+            for (ActKind kind : kinds) at(hours, Did.of(kind));
+            return this;
+        }
+
+        Account account() {
+            return EventLog.account(plan, new Journal(entries), List.of(), NOW);
+        }
+    }
+
+    private static Log pale() {
+        return new Log(Plans.pale());
+    }
+
+    private static MaltStyle style(String key) {
+        try {
+            return StyleLibrary.builtIn().style(key);
+        } catch (StoreException unread) {
+            throw new AssertionError(unread);
+        }
+    }
+
+    private static Log stewed() {
+        return new Log(Plans.upToTheCure(new Plans().act(160, "oven.stew", ActKind.STEW, 0))
+                .of(style("crystal-light")));
+    }
+
+    /** Two loads, on two evenings. */
+    private static Log roasted() {
+        return new Log(Plans.upToTheCure(new Plans())
+                        .act(202, "kiln.off", ActKind.OFF, 0)
+                        .act(203, "finish.deroot", ActKind.DEROOT, 0)
+                        .act(216, "oven.roast-1", ActKind.ROAST, 1)
+                        .act(240, "oven.roast-2", ActKind.ROAST, 2)
+                        .of(style("amber")))
+                .did(0, ActKind.SOAK)
+                .did(198, ActKind.CURE)
+                .did(202, ActKind.OFF);
+    }
+
+    private static List<String> ids(Account account) {
+        return account.acts().stream().map(done -> done.visit().id()).toList();
+    }
+
+    private static <T extends Contradiction> T only(Class<T> kind, Account account) {
+        assertEquals(
+                1, account.contradictions().size(), account.contradictions().toString());
+        return assertInstanceOf(kind, account.contradictions().get(0));
+    }
+
+    @Test
+    void whatALaterActShowsIsInferredAtItsPlannedTime() {
+        Account account = pale().did(0, ActKind.SOAK).did(20, ActKind.SOAK).account();
+        assertEquals(List.of("steep-1.soak", "steep-1.drain", "steep-2.soak"), ids(account));
+        assertEquals(List.of("steep-1.drain"), account.inferred());
+        assertEquals(Plans.at(8), account.acts().get(1).visit().at());
+    }
+
+    @Test
+    void castingEarlyLeavesOutASoakForGood() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .did(8, ActKind.DRAIN)
+                .did(10, ActKind.FLOOR)
+                .did(60, ActKind.TURN)
+                .account();
+        assertEquals(List.of("steep-1.soak", "steep-1.drain", "floor.spread", "floor.turn-1"), ids(account));
+    }
+
+    @Test
+    void anInferredSoakExplainsAHeavierWeight() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .at(8, Weighed.net(6.4))
+                .did(8, ActKind.DRAIN)
+                .at(28, Weighed.net(7.2))
+                .did(28, ActKind.DRAIN)
+                .account();
+        assertEquals(List.of("steep-2.soak"), account.inferred());
+        assertEquals(List.of(), account.contradictions());
+    }
+
+    @Test
+    void impossibleTemperaturesAreContradictedWhereverTheGrainIs() {
+        for (double readC : new double[] {-40, 75, 99, 300}) {
+            Account account = pale().did(0, ActKind.SOAK)
+                    .did(52, ActKind.FLOOR)
+                    .at(60, new TemperatureRead(readC, Spot.CORE))
+                    .account();
+            assertEquals(readC, only(NoSuchTemperature.class, account).readC());
+        }
+        Account kilned = pale().did(0, ActKind.SOAK)
+                .did(172, ActKind.LOAD)
+                .at(180, new TemperatureRead(99, Spot.BOTTOM))
+                .account();
+        assertEquals(List.of(), kilned.contradictions());
+    }
+
+    @Test
+    void noTimeOfAClockThatWasWrongIsBelieved() {
+        Log log = pale().did(0, ActKind.SOAK)
+                .at(Instant.parse("1970-01-01T00:10:00Z"), Did.of(ActKind.DRAIN))
+                .at(Instant.parse("2017-05-01T12:00:00Z"), new Report.Observed(Sign.POWER_OUT, ""));
+        log.entries.add(new Entry(
+                4, Instant.parse("2100-01-01T00:00:00Z"), Plans.at(9), Optional.empty(), Did.of(ActKind.DRAIN)));
+        Account account = log.account();
+        assertEquals(List.of("steep-1.soak"), ids(account));
+        assertEquals(
+                List.of(Time.BEFORE_THE_BATCH, Time.BEFORE_THE_BATCH, Time.AHEAD_OF_ITS_WRITING),
+                account.contradictions().stream()
+                        .map(one -> ((NoSuchTime) one).time())
+                        .toList());
+        assertEquals(List.of(), account.found().coldSpells());
+    }
+
+    @Test
+    void wetGrainDoesNotWaitForYears() {
+        Followed plan = Plans.pale();
+        List<Entry> entries = List.of(
+                new Entry(1, Plans.at(0), Plans.at(0), Optional.empty(), Did.of(ActKind.SOAK)),
+                new Entry(2, Plans.at(50_000), Plans.at(50_000), Optional.empty(), Did.of(ActKind.FLOOR)));
+        Account account = EventLog.account(plan, new Journal(entries), List.of(), Plans.at(60_000));
+        assertEquals(Time.AFTER_THE_BATCH, only(NoSuchTime.class, account).time());
+        assertTrue(account.followedUntil().isBefore(Plans.at(203 + 24 * 61)));
+    }
+
+    @Test
+    void aStewInterruptedAndTakenUpAgainIsOneStewOfAllItsMinutes() {
+        Account account = stewed().did(0, ActKind.SOAK)
+                .at(160, new Started(ActKind.STEW))
+                .did(160.75, ActKind.STEW)
+                .at(164, new Started(ActKind.STEW))
+                .did(165.5, ActKind.STEW)
+                .account();
+        assertEquals(List.of(), account.contradictions());
+        List<Done> stews = account.acts().stream()
+                .filter(done -> done.visit().kind() == ActKind.STEW)
+                .toList();
+        assertEquals(1, stews.size());
+        assertEquals(Plans.at(160), stews.get(0).visit().at());
+        assertEquals(OptionalDouble.of(45 + 90), stews.get(0).workedMinutes());
+    }
+
+    @Test
+    void aRoastIsRecordedLoadByLoad() {
+        Account first = roasted().did(217, ActKind.ROAST).account();
+        assertTrue(
+                first.did("oven.roast-1") && !first.did("oven.roast-2"),
+                ids(first).toString());
+        Account both = roasted().did(217, ActKind.ROAST).did(241, ActKind.ROAST).account();
+        assertTrue(
+                both.did("oven.roast-1") && both.did("oven.roast-2"), ids(both).toString());
+        assertEquals(Plans.at(241), both.last().orElseThrow().at());
+        Account oneEvening = roasted()
+                .at(216, new Started(ActKind.ROAST))
+                .did(217, ActKind.ROAST)
+                .at(217.2, new Started(ActKind.ROAST))
+                .did(218.2, ActKind.ROAST)
+                .account();
+        assertTrue(
+                oneEvening.did("oven.roast-1") && oneEvening.did("oven.roast-2"),
+                ids(oneEvening).toString());
+        assertEquals(List.of(), oneEvening.contradictions());
+    }
+
+    @Test
+    void aRoastIsRecordedByOneEntryForAllLoads() {
+        Account account = roasted().did(241, ActKind.ROAST).account();
+        assertTrue(account.did("oven.roast-2"), ids(account).toString());
+        assertTrue(
+                account.inferred().contains("oven.roast-1"), account.inferred().toString());
+    }
+
+    @Test
+    void rootletsCanBeRubbedOffRoastedMalt() {
+        Log log = new Log(Plans.upToTheCure(new Plans())
+                .act(202, "kiln.off", ActKind.OFF, 0)
+                .act(216, "oven.roast", ActKind.ROAST, 0)
+                .act(230, "finish.deroot", ActKind.DEROOT, 0)
+                .of(style("amber")));
+        Account account = log.did(0, ActKind.SOAK)
+                .did(216, ActKind.ROAST)
+                .did(230, ActKind.DEROOT)
+                .account();
+        assertEquals(List.of(), account.contradictions());
+        assertEquals("finish.deroot", account.last().orElseThrow().id());
+        Account asTold =
+                roasted().did(216, ActKind.ROAST).did(218, ActKind.DEROOT).account();
+        assertEquals(List.of(), asTold.contradictions());
+    }
+
+    @Test
+    void whatTheStyleDoesNotHaveIsAskedAbout() {
+        assertEquals(
+                ActKind.PACK,
+                only(
+                                NotOfTheStyle.class,
+                                pale().did(0, ActKind.SOAK)
+                                        .did(150, ActKind.PACK)
+                                        .account())
+                        .act());
+    }
+
+    @Test
+    void whatIsSaidTwiceIsOneAct() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .did(0.5, ActKind.SOAK)
+                .did(0.6, ActKind.SOAK)
+                .account();
+        assertEquals(List.of("steep-1.soak"), ids(account));
+        assertEquals(List.of(), account.contradictions());
+    }
+
+    @Test
+    void shootsDoNotShrinkAndPilesDoNotJump() {
+        Report half = new Report.AcrospiresCounted(new AcrospireCount(List.of(0, 2, 44, 4, 0, 0)));
+        Report none = new Report.AcrospiresCounted(new AcrospireCount(List.of(48, 2, 0, 0, 0, 0)));
+        Log floored = pale().did(0, ActKind.SOAK).did(52, ActKind.FLOOR);
+        only(Contradiction.Shrunk.class, floored.at(120, half).at(140, none).account());
+        only(
+                Contradiction.Jumped.class,
+                pale().did(0, ActKind.SOAK)
+                        .did(52, ActKind.FLOOR)
+                        .at(80, new TemperatureRead(14, Spot.CORE))
+                        .at(81, new TemperatureRead(31, Spot.CORE))
+                        .at(83, new TemperatureRead(15, Spot.CORE))
+                        .account());
+    }
+
+    @Test
+    void anActAfterALaterOneIsAskedAbout() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .did(52, ActKind.FLOOR)
+                .did(54, ActKind.DRAIN)
+                .account();
+        assertEquals("floor.spread", only(OutOfOrder.class, account).afterActId());
+    }
+
+    @Test
+    void tenThousandEntriesAreRead() {
+        Log log = pale().did(0, ActKind.SOAK).did(52, ActKind.FLOOR);
+        for (int i = 0; i < 10_000; i++) log.at(60 + i / 100.0, Did.of(ActKind.TURN));
+        Account account = log.account();
+        assertEquals(10_002, account.fates().size());
+        assertTrue(Duration.between(Plans.START, account.followedUntil()).toHours() > 0);
+    }
+}
