@@ -63,6 +63,10 @@ final class ActNames {
         if (named.isPresent()) {
             return Optional.of(new Visit(named.get().id(), kind, named.get().number(), at));
         }
+        Optional<Visit> again = turnedUpAgain(kind);
+        if (again.isPresent()) {
+            return Optional.of(new Visit(again.get().id(), kind, again.get().number(), at));
+        }
         int number = switch (kind) {
             case SOAK -> soak(at);
             case DRAIN -> known.soaking() ? known.highest(ActKind.SOAK) : known.highest(ActKind.DRAIN) + 1;
@@ -75,6 +79,15 @@ final class ActNames {
         boolean tooWet = number > MOST_SOAKS && (kind == ActKind.SOAK || kind == ActKind.DRAIN);
         if (tooHot || tooWet) return Optional.empty();
         return Optional.of(new Visit(id(kind, number), kind, number, at));
+    }
+
+    /** After heat was turned down, the next planned act of that kind that was not done. */
+    private Optional<Visit> turnedUpAgain(ActKind kind) {
+        boolean down = known.last().filter(last -> last.kind() == ActKind.LOWER).isPresent();
+        if (!down || kind != ActKind.RAISE && kind != ActKind.CURE) return Optional.empty();
+        return plan.planned().stream()
+                .filter(visit -> visit.kind() == kind && known.of(visit.id()).isEmpty())
+                .findFirst();
     }
 
     /** The next soak; while the grain is under water the same again, unless a planned later one is nearer. */

@@ -100,14 +100,14 @@ final class ActsTold {
             if (told.kind() != ActKind.RAISE) {
                 return contradicted(entry, new NotOfTheStyle(entry.number(), entry.at(), told.kind()));
             }
-            fates.put(entry.number(), Fate.SET);
+            fates.put(entry.number(), Fate.DONE);
             return Optional.empty();
         }
         Visit visit = named.get();
         Optional<Visit> before = known.of(visit.id());
         boolean again = before.isPresent() && (ActNames.close(before.get().at(), visit.at(), SAME) || goesOn(visit));
         if (!again) {
-            Optional<Visit> later = known.firstFrom(Order.tooLate(visit));
+            Optional<Visit> later = known.firstFrom(tooLate(visit));
             if (later.isPresent() || before.isPresent()) {
                 String after = later.or(() -> before).orElseThrow().id();
                 return contradicted(entry, new OutOfOrder(entry.number(), entry.at(), told.kind(), after));
@@ -122,6 +122,13 @@ final class ActsTold {
         }
         fates.put(entry.number(), told.heat().isPresent() ? Fate.SET : Fate.DONE);
         return Optional.of(before.orElse(visit));
+    }
+
+    /** Heat that was turned down is turned up again, as often as that happens. */
+    private int tooLate(Visit visit) {
+        boolean up = visit.kind() == ActKind.RAISE || visit.kind() == ActKind.CURE;
+        boolean down = known.last().filter(last -> last.kind() == ActKind.LOWER).isPresent();
+        return up && down ? Order.tooLate(known.last().orElseThrow()) : Order.tooLate(visit);
     }
 
     /** A stew that was interrupted is taken up again until its malt is loaded. */
