@@ -26,7 +26,8 @@ class HoursAsWrittenTest {
 
     @Test
     void whatEndsInsideTheSkippedHourEndsAsTheClockJumps() throws StoreException {
-        Availability there = there("Europe/Berlin", LocalDate.of(2027, 3, 28), List.of("00:30-02:30"), "01:00", "01:01");
+        Availability there =
+                there("Europe/Berlin", LocalDate.of(2027, 3, 28), List.of("00:30-02:30"), "01:00", "01:01");
         assertTrue(there.stretches()
                 .contains(new Availability.Stretch(
                         Instant.parse("2027-03-27T23:30:00Z"), Instant.parse("2027-03-28T01:00:00Z"))));
@@ -34,7 +35,8 @@ class HoursAsWrittenTest {
 
     @Test
     void whatBeginsInsideTheSkippedHourBeginsAsTheClockJumps() throws StoreException {
-        Availability there = there("Europe/Berlin", LocalDate.of(2027, 3, 28), List.of("02:30-04:00"), "01:00", "01:01");
+        Availability there =
+                there("Europe/Berlin", LocalDate.of(2027, 3, 28), List.of("02:30-04:00"), "01:00", "01:01");
         assertTrue(there.stretches()
                 .contains(new Availability.Stretch(
                         Instant.parse("2027-03-28T01:00:00Z"), Instant.parse("2027-03-28T02:00:00Z"))));
@@ -67,7 +69,9 @@ class HoursAsWrittenTest {
             Instant noon = day.atTime(12, 0).atZone(ZoneId.of(zone)).toInstant();
             for (int minute = -36 * 60; minute <= 36 * 60; minute += 5) {
                 Instant at = noon.plus(Duration.ofMinutes(minute));
-                String wall = LocalDateTime.ofInstant(at, ZoneId.of(zone)).toLocalTime().toString();
+                String wall = LocalDateTime.ofInstant(at, ZoneId.of(zone))
+                        .toLocalTime()
+                        .toString();
                 boolean shown = hours.stream().anyMatch(one -> inside(wall, one.substring(0, 5), one.substring(6)));
                 assertEquals(shown, there.workableUntil(at).isPresent(), told + " at " + at + " " + wall);
                 boolean night = nightFrom.compareTo(nightUntil) < 0
@@ -99,8 +103,8 @@ class HoursAsWrittenTest {
         return String.format("%02d:%02d", minutes / 60, minutes % 60 / 5 * 5);
     }
 
-    private static Availability there(String zone, LocalDate day, List<String> hours, String nightFrom, String nightUntil)
-            throws StoreException {
+    private static Availability there(
+            String zone, LocalDate day, List<String> hours, String nightFrom, String nightUntil) throws StoreException {
         String written = "[\"" + String.join("\",\"", hours) + "\"]";
         String house = """
                 {"format":1,"name":"h","timeZone":"%s","places":[{"name":"room","humidityPercent":70,"air":{"constantC":12}}],
