@@ -189,6 +189,7 @@ final class FindingWords {
 
     private String offStyle(Finding.OffStyle finding) {
         return Phrases.say(
+                quantities,
                 "finding.off-style." + Phrases.key(finding.quantity()),
                 figure(finding.quantity(), finding.expected()),
                 figure(finding.quantity(), finding.low()),
