@@ -66,8 +66,9 @@ final class Outfitting {
                 planned.isEmpty() ? Optional.empty() : soaking(planned, grain, grainKg, new ArrayList<>());
         if (there.isPresent()) return there;
         List<Obstacle> why = new ArrayList<>();
-        Optional<Soaking> chosen =
-                used.did(ActKind.SOAK) && !planned.isEmpty() ? Optional.empty() : soaking(asked(all), grain, grainKg, why);
+        Optional<Soaking> chosen = used.did(ActKind.SOAK) && !planned.isEmpty()
+                ? Optional.empty()
+                : soaking(asked(all), grain, grainKg, why);
         if (chosen.isEmpty() && used.did(ActKind.SOAK) && !all.isEmpty()) {
             List<Vessel> lies = used.ofOrAll(ActKind.SOAK, all, Vessel::place);
             String place = lies.get(0).place();
@@ -111,7 +112,8 @@ final class Outfitting {
 
     /** The trays of the place asked for. */
     private List<Trays> placed(List<Trays> trays) {
-        return Arrangement.Places.asked(trays, Trays::place, arrangement.places().growsIn());
+        return Arrangement.Places.asked(
+                trays, Trays::place, arrangement.places().growsIn());
     }
 
     /** Where the piece was planned to grow while that holds it, and where it grows, however deep. */

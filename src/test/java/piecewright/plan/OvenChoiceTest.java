@@ -48,7 +48,8 @@ class OvenChoiceTest {
 
     private static List<Obstacle> obstacles(MaltStyle style, Heater oven, double dryKg) {
         List<Obstacle> obstacles = new ArrayList<>();
-        new OvenChoice(house(oven), style, ModelParameters.defaults(), KitUsed.none()).choose(Arrangement.Places.any(), dryKg, obstacles);
+        new OvenChoice(house(oven), style, ModelParameters.defaults(), KitUsed.none())
+                .choose(Arrangement.Places.any(), dryKg, obstacles);
         return obstacles;
     }
 
