@@ -116,7 +116,7 @@ final class Searching {
     }
 
     /** What a search works with: the quick forms, and how much drier gates are asked to be, wet basis. */
-    private record With(QuickForms forms, double margin) {}
+    private record With(QuickForms forms, double marginFraction) {}
 
     /** The same timetable with its acts moved where that costs less; as far as the reference stages let it. */
     private Draft polished(Search.Found rough, Draft draft, Availability hours, With with) {
@@ -129,7 +129,7 @@ final class Searching {
             TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
             Nearby nearby = Nearby.of(best.timetable(), Duration.ofMinutes(polish[0]), best.costMinutes());
             Optional<Search.Found> found =
-                    Search.near(with.forms(), near, wish(span, with.margin()), nearby, pace).best(1).stream()
+                    Search.near(with.forms(), near, wish(span, with.marginFraction()), nearby, pace).best(1).stream()
                             .findFirst();
             found.ifPresent(polished::push);
             best = found.orElse(best);

@@ -64,7 +64,7 @@ public final class Wording {
 
     /** What to do about the danger, in one line. */
     public String shortCaution(Caution caution) {
-        return Phrases.say("caution-short." + Phrases.key(caution));
+        return Phrases.say(quantities, "caution-short." + Phrases.key(caution));
     }
 
     /** The danger in a word or two: "Fire". */
