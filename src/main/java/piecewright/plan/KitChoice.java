@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -22,8 +23,10 @@ import piecewright.plan.Planner.Span;
 final class KitChoice {
     /** Judgement: polishing a rough timetable saves no more than this share; what costs more by then is no rival. */
     private static final double RIVAL_RATIO = 1.06;
-    /** Judgement: a rival that must cost less is found, or not, in less of a search. */
-    private static final int RIVAL_TIMES = 7;
+    /** Judgement: measured; a rival that must cost less is found soon or is none worth waiting for. */
+    private static final int RIVAL_TIMES = 60;
+    /** Judgement: a plan that leaves less to gain than this share of its cost is taken without looking at other kit. */
+    private static final double LITTLE_TO_GAIN_RATIO = 0.1;
     /** Judgement: nobody has more distinct kits worth planning with where the first ones do not fit. */
     private static final int MOST_WAYS = 12;
 
@@ -57,12 +60,21 @@ final class KitChoice {
             Places sofar = best.map(
                             draft -> with(request.arrangement(), draft.setup()).places())
                     .orElse(told);
-            for (UnaryOperator<Places> other : part) tried(other.apply(sofar), new ArrayList<>());
+            for (UnaryOperator<Places> other : part) {
+                if (best.isEmpty() || leavesToGain(best.get())) tried(other.apply(sofar), new ArrayList<>());
+            }
         }
         if (best.isEmpty()) everyWay(told, parts());
         if (best.isEmpty() && !harms.isEmpty()) obstacles.addAll(harms);
         else if (best.isEmpty()) usual.ifPresent(searching -> obstacles.addAll(searching.refusal()));
         return best;
+    }
+
+    /** Whether other kit could save much: neither the work itself nor the days it takes are its fault. */
+    private static boolean leavesToGain(Draft draft) {
+        Map<Rule, Double> charged = draft.bill().byRule();
+        double neededMinutes = charged.getOrDefault(Rule.WORK, 0.0) + charged.getOrDefault(Rule.TIME, 0.0);
+        return draft.costMinutes() - neededMinutes > LITTLE_TO_GAIN_RATIO * draft.costMinutes();
     }
 
     private void everyWay(Places told, List<List<UnaryOperator<Places>>> parts) {
