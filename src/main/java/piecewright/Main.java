@@ -29,11 +29,14 @@ public final class Main {
     public static void main(String[] arguments) {
         Charset charset = charset(System.console());
         Surroundings surroundings = new Surroundings(
-                new Surroundings.Streams(writer(FileDescriptor.out, charset), writer(FileDescriptor.err, charset)),
+                new Surroundings.Streams(
+                        writer(FileDescriptor.out, charset),
+                        writer(FileDescriptor.err, charset),
+                        System.console() != null),
                 Clock.systemDefaultZone(),
                 Locale.getDefault(),
                 UUID::randomUUID,
-                new Planner(ModelParameters.defaults())::plan,
+                new Planner(ModelParameters.defaults()),
                 new Secrets(System.getenv(), Main::password),
                 new Continuation(ModelParameters.defaults()),
                 WorkspacePlace.usual(

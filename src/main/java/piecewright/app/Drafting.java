@@ -7,11 +7,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
+import piecewright.plan.Plans;
+import piecewright.plan.Watch;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
 import piecewright.store.StoreException;
@@ -19,14 +20,14 @@ import piecewright.store.StyleLibrary;
 
 /** Answers wishes as they are being said. */
 public final class Drafting {
-    private final Function<PlanRequest, PlanResult> planner;
-    private final MakePlan make;
+    private final Plans planner;
+    private final StyleLibrary library;
     private final OtherBatches others;
 
     /** @param library all styles there are */
-    public Drafting(Function<PlanRequest, PlanResult> planner, StyleLibrary library) {
+    public Drafting(Plans planner, StyleLibrary library) {
         this.planner = planner;
-        this.make = new MakePlan(planner, library.all());
+        this.library = library;
         this.others = new OtherBatches(library);
     }
 
@@ -59,8 +60,8 @@ public final class Drafting {
     }
 
     /** Changes that were planned and found to help; may take seconds. Those that leave the other batches alone come first. */
-    public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
-        Remedies remedies = new Remedies(planner);
+    public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch) {
+        Remedies remedies = new Remedies(planner.watchedBy(watch));
         List<Remedy> apart = remedies.against(request.beside(List.of()), obstacles).stream()
                 .filter(remedy -> others.leavesAlone(remedy.request(), remedy.plan(), request.besides()))
                 .toList();
@@ -72,9 +73,11 @@ public final class Drafting {
      * batch so.
      *
      * @param checksFrom no test before then, by the house's clock
+     * @param watch may end it with a CancellationException, once the wish was said otherwise
      */
-    public Answer answer(Asked asked, LocalDateTime checksFrom) {
+    public Answer answer(Asked asked, LocalDateTime checksFrom, Watch watch) {
         try {
+            MakePlan make = new MakePlan(planner.watchedBy(watch), library.all());
             MakePlan.Extras extras = new MakePlan.Extras(asked.colourEbc(), Set.of(), Optional.of(checksFrom));
             ReadWish alone = ReadWish.of(asked.wish());
             List<Booking> taken = others.takenHere(alone.request().house(), asked.besides());

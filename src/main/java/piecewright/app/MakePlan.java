@@ -17,6 +17,7 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Preflight;
+import piecewright.quantity.EbcRange;
 import piecewright.style.MaltStyle;
 
 /** Plans a wish: to a colour if one is wished for, and with the tests of lot and kit that nobody made yet. */
@@ -56,15 +57,46 @@ public final class MakePlan {
     public Made of(ReadWish wish, Extras extras) {
         Made made = arranged(coloured(wish, extras.colourEbc()), extras.open());
         boolean plain = extras.checksFrom().isEmpty() || !(made.result() instanceof PlanResult.Planned);
-        return plain ? made : checked(made, extras.checksFrom().get());
+        return settled(plain ? made : checked(made, extras.checksFrom().get()));
+    }
+
+    /** What the plan chose is part of the wish from now on: what is under way keeps its place and its kit. */
+    private static Made settled(Made made) {
+        if (!(made.result() instanceof PlanResult.Planned planned)) return made;
+        PlanRequest request = made.wish().request();
+        PlanRequest chosen =
+                request.arranged(request.arrangement().asIn(planned.plan().acts()));
+        return new Made(made.wish().withRequest(chosen), planned);
     }
 
     private Made coloured(ReadWish wish, OptionalDouble colourEbc) {
-        if (colourEbc.isEmpty()) return new Made(wish, planner.apply(wish.request()));
         ColourPlanner aim =
                 new ColourPlanner(planner, ModelParameters.defaults().kiln(), styles);
+        if (colourEbc.isEmpty()) return inStyle(new Made(wish, planner.apply(wish.request())), aim);
         ColourPlanner.Aimed aimed = aim.plan(wish.request(), colourEbc.getAsDouble());
         return new Made(wish.withRequest(aimed.request()), aimed.result());
+    }
+
+    /** A plan whose malt would miss the colour of its style is made for the middle of it, where that can be. */
+    private static Made inStyle(Made made, ColourPlanner aim) {
+        if (!(made.result() instanceof PlanResult.Planned planned)) return made;
+        PlanRequest request = made.wish().request();
+        EbcRange usual = request.style().finish().colour();
+        double gotEbc = planned.plan().outcome().finished().kiln().colourEbc();
+        if (usual.contains(gotEbc)) return made;
+        double middleEbc = (usual.lowEbc() + usual.highEbc()) / 2;
+        ColourPlanner.Aimed middle = aim.nearest(request, middleEbc);
+        boolean nearer = middle.result()
+                .match(
+                        other -> offRatio(other.plan(), middleEbc) < offRatio(planned.plan(), middleEbc),
+                        notPossible -> false);
+        return nearer ? new Made(made.wish().withRequest(middle.request()), middle.result()) : made;
+    }
+
+    /** By what factor a plan's malt is paler or darker than that, 1 or more. */
+    private static double offRatio(Plan plan, double colourEbc) {
+        double ratio = plan.outcome().finished().kiln().colourEbc() / colourEbc;
+        return Math.max(ratio, 1 / ratio);
     }
 
     private Made arranged(Made made, Set<Choice> open) {

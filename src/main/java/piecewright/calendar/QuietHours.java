@@ -6,7 +6,9 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Hours of the day in which no alarm may ring, from inclusive to until exclusive, over midnight if from is later. An
@@ -31,14 +33,25 @@ public record QuietHours(LocalTime from, LocalTime until) {
         if (!covers(rings.toLocalTime())) return alarm;
         LocalDateTime begins = rings.toLocalDate().atTime(from);
         if (begins.isAfter(rings.toLocalDateTime())) begins = begins.minusDays(1);
-        Duration lead = lead(begins.minusMinutes(1), startsAt, zone);
+        LocalDateTime before = begins.minusMinutes(1);
+        Duration lead = skipped(before, zone)
+                .map(jump -> lead(jump.minus(Duration.ofMinutes(1)), startsAt))
+                .orElseGet(() -> lead(before.atZone(zone).toInstant(), startsAt));
         if (lead.toDays() < 1) return lead;
         LocalDateTime ends = begins.toLocalDate().atTime(until);
-        return lead(ends.isAfter(begins) ? ends : ends.plusDays(1), startsAt, zone);
+        LocalDateTime after = ends.isAfter(begins) ? ends : ends.plusDays(1);
+        return lead(skipped(after, zone).orElseGet(() -> after.atZone(zone).toInstant()), startsAt);
     }
 
-    private static Duration lead(LocalDateTime rings, Instant startsAt, ZoneId zone) {
-        Duration lead = Duration.between(rings.atZone(zone).toInstant(), startsAt);
+    /** The instant at which the clock jumps over this time; empty where it shows it. */
+    private static Optional<Instant> skipped(LocalDateTime local, ZoneId zone) {
+        return Optional.ofNullable(zone.getRules().getTransition(local))
+                .filter(ZoneOffsetTransition::isGap)
+                .map(ZoneOffsetTransition::getInstant);
+    }
+
+    private static Duration lead(Instant rings, Instant startsAt) {
+        Duration lead = Duration.between(rings, startsAt);
         return lead.isNegative() ? Duration.ZERO : Duration.ofMinutes(lead.toMinutes());
     }
 

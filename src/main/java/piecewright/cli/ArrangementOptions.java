@@ -4,10 +4,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import piecewright.house.House;
 import piecewright.house.Trays;
+import piecewright.house.Vessel;
 import piecewright.plan.Arrangement;
 import piecewright.plan.Arranging.Choice;
 import piecewright.text.DisplayUnits;
@@ -19,9 +21,15 @@ import piecewright.text.UnreadableException;
 /** How the piece is set up: told, left open, or as usual. */
 final class ArrangementOptions {
     @Option(
+            names = "--steep-in",
+            paramLabel = "PLACE",
+            description = "Steep it in the vessels of this place. Left out: where it works best.")
+    private @Nullable String steepIn;
+
+    @Option(
             names = "--grow-in",
             paramLabel = "PLACE",
-            description = "Grow it on the trays of this place. Left out: the place nearest to 15 °C.")
+            description = "Grow it on the trays of this place. Left out: where it works best.")
     private @Nullable String growIn;
 
     @Option(
@@ -48,7 +56,15 @@ final class ArrangementOptions {
         QuantityFormat format = new QuantityFormat(units);
         QuantityParser parser = QuantityParser.forPerson(units);
         Arrangement told = Arrangement.usual();
-        if (growIn != null) told = told.growingIn(place(house, growIn));
+        if (steepIn != null) {
+            List<Vessel> vessels = house.kit().vessels();
+            told = told.steepingIn(
+                    place("--steep-in", vessels.stream().map(Vessel::place), "no vessels stand", steepIn));
+        }
+        if (growIn != null) {
+            List<Trays> trays = house.kit().trays();
+            told = told.growingIn(place("--grow-in", trays.stream().map(Trays::place), "no trays stand", growIn));
+        }
         if (bed != null) {
             var depths = new Span(Arrangement.SHALLOWEST_CM, Arrangement.DEEPEST_CM, format::length);
             told = told.withBedCm(within("--bed", bed, parser::lengthCm, depths));
@@ -84,13 +100,12 @@ final class ArrangementOptions {
                 "--leave-open", "\"" + Quoted.shortly(word) + "\" cannot be left open; place, bed and water can");
     }
 
-    private static String place(House house, String name) throws OptionException {
-        List<String> places =
-                house.kit().trays().stream().map(Trays::place).distinct().toList();
+    private static String place(String option, Stream<String> kitPlaces, String none, String name)
+            throws OptionException {
+        List<String> places = kitPlaces.distinct().toList();
         for (String place : places) if (place.equalsIgnoreCase(name.strip())) return place;
         throw new OptionException(
-                "--grow-in",
-                "no trays stand in \"" + Quoted.shortly(name) + "\"; they do in " + String.join(", ", places));
+                option, none + " in \"" + Quoted.shortly(name) + "\"; they do in " + String.join(", ", places));
     }
 
     /** What can be told, from low to high, and how it is said. */

@@ -124,8 +124,7 @@ final class PlanCommand implements Callable<Integer> {
                 new BesideOption.Where(workspaceOptions, surroundings), library, request.house(), targets.batch())));
         Opened opened = open(targets, paperTargets, asked);
         PlanPapers papers = new PlanPapers(units);
-        List<MakePlan.Made> pieces =
-                new InBatches(new MakePlan(surroundings.planner(), library.all())).of(asked, extras);
+        List<MakePlan.Made> pieces = made(asked, library, extras);
         if (pieces.get(0).result() instanceof PlanResult.NotPossible not) {
             return refuse(papers, pieces.get(0).wish().request(), not);
         }
@@ -140,6 +139,13 @@ final class PlanCommand implements Callable<Integer> {
         }
         surroundings.streams().out().print(json ? PlanJson.several(pages) : several(pages));
         return Ending.DONE;
+    }
+
+    private List<MakePlan.Made> made(ReadWish asked, StyleLibrary library, MakePlan.Extras extras) {
+        try (WaitingLine waiting = new WaitingLine(surroundings.streams())) {
+            MakePlan make = new MakePlan(surroundings.planner().watchedBy(waiting), library.all());
+            return new InBatches(make).of(asked, extras);
+        }
     }
 
     /** The files of one piece, looked at before any is written. */
@@ -211,7 +217,10 @@ final class PlanCommand implements Callable<Integer> {
 
     private int refuse(PlanPapers papers, PlanRequest request, PlanResult.NotPossible not) {
         ZoneId zone = request.house().zone();
-        List<Remedy> remedies = new Remedies(surroundings.planner()).against(request, not.obstacles());
+        List<Remedy> remedies;
+        try (WaitingLine waiting = new WaitingLine(surroundings.streams())) {
+            remedies = new Remedies(surroundings.planner().watchedBy(waiting)).against(request, not.obstacles());
+        }
         PrintWriter out = surroundings.streams().out();
         if (json) out.print(papers.json(zone, not.obstacles(), remedies));
         else papers.sentences(zone, not.obstacles(), remedies).forEach(out::println);

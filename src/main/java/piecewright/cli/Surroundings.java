@@ -6,11 +6,9 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import piecewright.plan.Continuation;
-import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanResult;
+import piecewright.plan.Plans;
 
 /**
  * What a command needs from outside.
@@ -29,7 +27,7 @@ public record Surroundings(
         Clock clock,
         Locale locale,
         Supplier<UUID> newId,
-        Function<PlanRequest, PlanResult> planner,
+        Plans planner,
         Secrets secrets,
         Continuation continuation,
         Path workspace) {
@@ -44,11 +42,25 @@ public record Surroundings(
         Objects.requireNonNull(workspace);
     }
 
-    /** Answers go out, refusals to err; nothing that is written there drives a terminal. */
-    public record Streams(PrintWriter out, PrintWriter err) {
+    /**
+     * Answers go out, refusals to err; nothing that is written there drives a terminal.
+     *
+     * @param terminal whether a person sees them as they are written
+     */
+    public record Streams(PrintWriter out, PrintWriter err, boolean terminal) {
+        /** Nobody sees them before the end. */
+        public Streams(PrintWriter out, PrintWriter err) {
+            this(out, err, false);
+        }
+
         public Streams {
             out = new TerminalWriter(Objects.requireNonNull(out));
             err = new TerminalWriter(Objects.requireNonNull(err));
+        }
+
+        /** Writes over the line that stands where refusals go, with words of the program's own. */
+        void printOver(String words) {
+            ((TerminalWriter) err).printOver(words);
         }
     }
 }

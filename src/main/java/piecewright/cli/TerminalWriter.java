@@ -20,6 +20,13 @@ final class TerminalWriter extends PrintWriter {
         this.terminal = terminal;
     }
 
+    /** Writes over the line that stands there, with words of the program's own. */
+    void printOver(String words) {
+        terminal.print("\r");
+        print(words);
+        flush();
+    }
+
     @Override
     public boolean checkError() {
         return super.checkError() | terminal.checkError();

@@ -29,6 +29,7 @@ import piecewright.ensemble.Members;
 import piecewright.ensemble.Sureness;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
+import piecewright.plan.Watch;
 import piecewright.remedy.Remedy;
 import piecewright.store.SavedWindow.SavedWish;
 import piecewright.style.MaltStyle;
@@ -101,17 +102,17 @@ final class Planning {
         Clock clock = around.setting().clock();
         return new WishViewModel.Answers() {
             @Override
-            public Drafting.Answer answer(Wish wish) {
+            public Drafting.Answer answer(Wish wish, Watch watch) {
                 boolean alone = wish.company() == Wish.Company.ALONE;
                 List<Path> others = alone ? List.of() : around.workspace().batchFiles();
                 Drafting.Asked asked = new Drafting.Asked(
                         wish.planWish(LocalDate.now(clock)), wish.malt().colourEbc(), others);
-                return drafting.answer(asked, LocalDateTime.now(clock));
+                return drafting.answer(asked, LocalDateTime.now(clock), watch);
             }
 
             @Override
-            public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
-                return drafting.remedies(request, obstacles);
+            public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch) {
+                return drafting.remedies(request, obstacles, watch);
             }
         };
     }

@@ -4,12 +4,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import piecewright.app.HowSure;
 import piecewright.plan.Continuation;
-import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanResult;
+import piecewright.plan.Plans;
 import piecewright.text.DisplayUnits;
 
 /**
@@ -28,7 +26,7 @@ public record Setting(
         DisplayUnits units,
         Clock clock,
         Supplier<UUID> newId,
-        Function<PlanRequest, PlanResult> planner,
+        Plans planner,
         Continuation continuation,
         HowSure sure) {
     public Setting {

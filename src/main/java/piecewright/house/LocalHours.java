@@ -1,5 +1,6 @@
 package piecewright.house;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Objects;
 
@@ -12,5 +13,11 @@ public record LocalHours(LocalTime fromInclusive, LocalTime untilExclusive) {
             throw new IllegalArgumentException(
                     "hours must end after they start: " + fromInclusive + "-" + untilExclusive);
         }
+    }
+
+    /** These hours of one day. */
+    public LocalSpan on(LocalDate day) {
+        boolean allDay = untilExclusive.equals(LocalTime.MIDNIGHT);
+        return new LocalSpan(day.atTime(fromInclusive), (allDay ? day.plusDays(1) : day).atTime(untilExclusive));
     }
 }

@@ -1,5 +1,6 @@
 package piecewright.house;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Objects;
 
@@ -18,5 +19,10 @@ public record NightActs(int most, LocalTime from, LocalTime until) {
 
     public static NightActs none() {
         return new NightActs(0, LocalTime.of(22, 0), LocalTime.of(6, 0));
+    }
+
+    /** The night that begins on this day. */
+    public LocalSpan on(LocalDate day) {
+        return new LocalSpan(day.atTime(from), (until.isAfter(from) ? day : day.plusDays(1)).atTime(until));
     }
 }

@@ -3,7 +3,6 @@ package piecewright.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import piecewright.house.House;
 import piecewright.house.LocalHours;
+import piecewright.house.LocalSpan;
 import piecewright.house.NightActs;
 import piecewright.house.Person;
 
@@ -123,9 +123,7 @@ public final class Availability {
         List<Stretch> stretches = new ArrayList<>();
         LocalDate last = LocalDate.ofInstant(until, zone);
         for (LocalDate day = LocalDate.ofInstant(from, zone); !day.isAfter(last); day = day.plusDays(1)) {
-            for (LocalHours hours : person.hoursOn(day)) {
-                add(stretches, instant(day, hours.fromInclusive(), zone), end(day, hours.untilExclusive(), zone));
-            }
+            for (LocalHours hours : person.hoursOn(day)) add(stretches, hours.on(day), zone);
         }
         stretches.sort(Comparator.comparing(Stretch::from));
         return List.copyOf(stretches);
@@ -136,24 +134,15 @@ public final class Availability {
         if (nights.most() == 0) return stretches;
         LocalDate last = LocalDate.ofInstant(until, zone);
         for (LocalDate day = LocalDate.ofInstant(from, zone).minusDays(1); !day.isAfter(last); day = day.plusDays(1)) {
-            LocalDate endDay = nights.until().isAfter(nights.from()) ? day : day.plusDays(1);
-            add(stretches, instant(day, nights.from(), zone), instant(endDay, nights.until(), zone));
+            add(stretches, nights.on(day), zone);
         }
         return List.copyOf(stretches);
     }
 
-    private static void add(List<Stretch> stretches, Instant from, Instant until) {
-        if (from.isBefore(until)) stretches.add(new Stretch(from, until));
-    }
-
-    private static Instant end(LocalDate day, LocalTime time, ZoneId zone) {
-        return time.equals(LocalTime.MIDNIGHT)
-                ? day.plusDays(1).atStartOfDay(zone).toInstant()
-                : instant(day, time, zone);
-    }
-
-    private static Instant instant(LocalDate day, LocalTime time, ZoneId zone) {
-        return day.atTime(time).atZone(zone).toInstant();
+    private static void add(List<Stretch> stretches, LocalSpan span, ZoneId zone) {
+        for (LocalSpan.Lasting lasting : span.lasting(zone.getRules())) {
+            stretches.add(new Stretch(lasting.from(), lasting.until()));
+        }
     }
 
     private static List<Stretch> union(List<List<Stretch>> byPerson) {

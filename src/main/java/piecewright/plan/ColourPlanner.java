@@ -25,7 +25,7 @@ public final class ColourPlanner {
     /** Judgement: the hours of a cure may be missed by this much where somebody's hours ask for it. */
     private static final double SPARE_HOURS = 0.25;
     /** Judgement: by then it is as near as people's hours let it. */
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 6;
 
     private final Function<PlanRequest, PlanResult> planner;
     private final KilnParameters parameters;
@@ -46,36 +46,67 @@ public final class ColourPlanner {
         }
     }
 
-    /** The plan that comes nearest to this colour, EBC. */
+    /** The plan of this colour, EBC; where none comes near enough, what comes nearest and which styles come there. */
     public Aimed plan(PlanRequest request, double colourEbc) {
         ColourAim aim = HottestHeat.aim(request.house(), parameters);
+        Nearest nearest = nearest(request, colourEbc, aim);
+        return nearest.isNear() ? nearest.aimed().orElseThrow() : outOfReach(request, colourEbc, nearest, aim);
+    }
+
+    /** The plan that comes nearest to this colour, EBC, however near that is; or why the first try has none. */
+    public Aimed nearest(PlanRequest request, double colourEbc) {
+        return nearest(request, colourEbc, HottestHeat.aim(request.house(), parameters))
+                .aimed()
+                .orElseThrow();
+    }
+
+    private Nearest nearest(PlanRequest request, double colourEbc, ColourAim aim) {
         ColourReach reach = aim.reach(request.style(), colourEbc);
         Nearest nearest = Nearest.none();
         for (int round = 0; round < ROUNDS && nearest.offRatio() > NEAR_RATIO; round++) {
             Optional<Obstacle> lacking = lacking(reach);
-            if (lacking.isPresent()) return refused(request, lacking.get());
+            if (lacking.isPresent()) return nearest.or(refused(request, lacking.get()));
             PlanRequest fixed = request.withStyle(fixed(request.style(), reach));
             PlanResult result = planner.apply(fixed);
             if (!(result instanceof PlanResult.Planned planned)) {
-                if (nearest.aimed().isEmpty()) return new Aimed(fixed, result);
-                break;
+                return nearest.or(new Aimed(fixed, result));
             }
             PieceState malt = planned.plan().outcome().finished();
             double gotRatio = malt.kiln().colourEbc() / colourEbc;
             double offRatio = Math.max(gotRatio, 1 / gotRatio);
-            if (offRatio >= nearest.offRatio()) break;
-            nearest = new Nearest(Optional.of(new Aimed(fixed, result)), offRatio);
-            if (!reach.isReached()) break; // as far as the style goes
+            if (offRatio < nearest.offRatio()) nearest = new Nearest(Optional.of(new Aimed(fixed, result)), offRatio);
+            if (goesNoFurther(reach, gotRatio)) break;
             reach = corrected(aim, reach, request.style(), malt, colourEbc);
         }
-        Aimed best = nearest.aimed().orElseThrow();
-        return nearest.offRatio() <= GOOD_ENOUGH_RATIO ? best : outOfReach(request, colourEbc, best, aim);
+        return nearest;
+    }
+
+    /** Whether the style ends here: what was tried is its darkest and still too pale, or its palest and still too dark. */
+    private static boolean goesNoFurther(ColourReach tried, double gotRatio) {
+        Optional<ColourReach.Change> change = Optional.empty();
+        if (tried instanceof ColourReach.OutOfReach out) change = Optional.of(out.change());
+        if (tried instanceof ColourReach.RoastOutOfReach out) change = Optional.of(out.change());
+        return change.map(one -> one == ColourReach.Change.A_PALER_STYLE ? gotRatio > 1 : gotRatio < 1)
+                .orElse(false);
     }
 
     /** The best plan so far, and by what factor its colour is off, 1 or more. */
     private record Nearest(Optional<Aimed> aimed, double offRatio) {
         static Nearest none() {
             return new Nearest(Optional.empty(), Double.POSITIVE_INFINITY);
+        }
+
+        /** This, or what came of the first try. */
+        Nearest or(Aimed refused) {
+            return aimed.isPresent() ? this : new Nearest(Optional.of(refused), Double.POSITIVE_INFINITY);
+        }
+
+        boolean isPlanned() {
+            return aimed.isPresent() && aimed.get().result() instanceof PlanResult.Planned;
+        }
+
+        boolean isNear() {
+            return !isPlanned() || offRatio <= GOOD_ENOUGH_RATIO;
         }
     }
 
@@ -115,11 +146,18 @@ public final class ColourPlanner {
         return new Aimed(request, new PlanResult.NotPossible(List.of(obstacle)));
     }
 
-    private Aimed outOfReach(PlanRequest request, double colourEbc, Aimed nearest, ColourAim aim) {
-        Plan plan = ((PlanResult.Planned) nearest.result()).plan();
+    /** Said only of a style whose plan was made and came there. */
+    private static boolean comesTo(Nearest tried) {
+        return tried.isPlanned() && tried.isNear();
+    }
+
+    private Aimed outOfReach(PlanRequest request, double colourEbc, Nearest nearest, ColourAim aim) {
+        Plan plan = ((PlanResult.Planned) nearest.aimed().orElseThrow().result()).plan();
         List<String> reaching = styles.stream()
                 .filter(style -> style.grains().contains(request.lot().kind()))
+                .filter(style -> !style.key().equals(request.style().key()))
                 .filter(style -> aim.reach(style, colourEbc).isReached())
+                .filter(style -> comesTo(nearest(request.withStyle(style), colourEbc, aim)))
                 .map(MaltStyle::title)
                 .toList();
         Obstacle obstacle = new Obstacle.ColourOutOfReach(

@@ -55,14 +55,14 @@ final class CouchFitting {
      * The box with its model, or every reason against. A piece that was begun goes into the box it was planned for, and
      * what is packed lies in it, whatever was learned of its heat since.
      */
-    Optional<Couching> choose(double dryMatterKg, List<Obstacle> obstacles) {
+    Optional<Couching> choose(Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
         Optional<InsulatedBox> planned = used.of(ActKind.PACK, house.kit().boxes(), InsulatedBox::name).stream()
                 .findFirst();
         if (used.did(ActKind.PACK) || used.begun() && planned.isPresent()) {
             Optional<Couching> lies = planned.or(this::largest).map(this::couching);
             if (lies.isPresent()) return lies;
         }
-        return chosen(dryMatterKg, obstacles);
+        return chosen(places, dryMatterKg, obstacles);
     }
 
     private Optional<InsulatedBox> largest() {
@@ -73,7 +73,7 @@ final class CouchFitting {
         return new Couching(schedule, box, model(box), rooms.at(box.place()));
     }
 
-    private Optional<Couching> chosen(double dryMatterKg, List<Obstacle> obstacles) {
+    private Optional<Couching> chosen(Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
         List<InsulatedBox> boxes = house.kit().boxes();
         if (boxes.isEmpty()) {
             obstacles.add(new Obstacle.NoBox());
@@ -84,8 +84,9 @@ final class CouchFitting {
         double largestL =
                 boxes.stream().mapToDouble(InsulatedBox::volumeL).max().orElse(0);
         double barleyKg = dryMatterKg / CouchModel.RAW_DRY_FRACTION;
-        Optional<InsulatedBox> best = boxes.stream()
-                .filter(box -> box.volumeL() >= neededL)
+        List<InsulatedBox> holding =
+                boxes.stream().filter(box -> box.volumeL() >= neededL).toList();
+        Optional<InsulatedBox> best = Arrangement.Places.asked(holding, InsulatedBox::name, places.box()).stream()
                 .max(Comparator.comparingDouble(box -> barleyKg / criticalKg(model(box), airC(box))));
         if (best.isEmpty()) {
             obstacles.add(new Obstacle.BoxTooSmall(neededL, largestL));

@@ -51,7 +51,11 @@ public record HeapCurve(
         Rooms rooms =
                 new Rooms(request.house(), origin, instant(origin, untilHours).plus(MARGIN));
         Optional<Couching> couching = new SetupMaker(parameters)
-                .of(request, rooms, plan.outcome().rawGrainKg(), new ArrayList<>())
+                .of(
+                        request.arranged(request.arrangement().asIn(plan.acts())),
+                        rooms,
+                        plan.outcome().rawGrainKg(),
+                        new ArrayList<>())
                 .flatMap(Setup::couching);
         if (packed.isEmpty() || couching.isEmpty()) return Optional.empty();
         HotCouch couch = new HotCouch(couching.get().model(), couching.get().air());

@@ -41,7 +41,7 @@ final class Heating {
     }
 
     /** The heaters chosen, or every reason against; what lies in one stays in it while nothing else is known. */
-    Optional<Drying> choose(double dryMatterKg, List<Obstacle> obstacles) {
+    Optional<Drying> choose(Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
         List<Heater> all = house.kit().heaters();
         List<Heater> dryers = used.of(ActKind.LOAD, all, Heater::name);
         List<Heater> curers = used.of(ActKind.CURE, all, Heater::name);
@@ -52,10 +52,10 @@ final class Heating {
                     .flatMap(dryer -> cures.stream().map(curer -> pair(dryer, curer)))
                     .min(Comparator.comparingDouble(drying -> hours(drying, dryMatterKg)));
         }
-        return chosen(dryMatterKg, obstacles);
+        return chosen(places, dryMatterKg, obstacles);
     }
 
-    private Optional<Drying> chosen(double dryMatterKg, List<Obstacle> obstacles) {
+    private Optional<Drying> chosen(Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
         double greenM2 = dryMatterKg
                 / (1 - style.steep().targetFraction())
                 / parameters.growth().bulkKgPerM3()
@@ -78,7 +78,11 @@ final class Heating {
         List<Heater> largeDryers = largeEnough(dryers, greenM2, obstacles);
         List<Heater> largeCurers = largeEnough(curers, driedM2, obstacles);
         if (largeDryers.isEmpty() || largeCurers.isEmpty()) return Optional.empty();
-        return best(largeDryers, largeCurers, dryMatterKg, obstacles);
+        return best(
+                Arrangement.Places.asked(largeDryers, Heater::name, places.dryer()),
+                Arrangement.Places.asked(largeCurers, Heater::name, places.curer()),
+                dryMatterKg,
+                obstacles);
     }
 
     private static List<Heater> largeEnough(List<Heater> heaters, double neededM2, List<Obstacle> obstacles) {

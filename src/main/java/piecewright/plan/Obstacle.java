@@ -27,6 +27,12 @@ public sealed interface Obstacle {
     /** No run of acts fits; the furthest any got was this act. */
     record NothingFits(String actId, Instant reached) implements Obstacle {}
 
+    /** On the floor it would get so warm, °C, though the style likes no more than its warmest; from then on too warm. */
+    record BedTooWarm(String place, double expectedC, double warmestC, Instant from) implements Obstacle {}
+
+    /** Wet grain would freeze there: so cold, °C, and from when on. */
+    record WouldFreeze(String place, double grainC, Instant from) implements Obstacle {}
+
     /** It would fit if these batches did not need the hands or the kit. */
     record HeldByOthers(List<String> batches) implements Obstacle {
         public HeldByOthers {

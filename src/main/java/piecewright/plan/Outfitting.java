@@ -51,8 +51,9 @@ final class Outfitting {
         Optional<Soaking> soaking = soaking(grain, grainKg, obstacles);
         Optional<Growing> growing = growing(dryMatterKg, obstacles);
         Optional<Outfit.Drying> drying =
-                new Heating(house, style, rooms, parameters, used).choose(dryMatterKg, obstacles);
-        Optional<Outfit.Ovens> ovens = new OvenChoice(house, style, parameters, used).choose(dryMatterKg, obstacles);
+                new Heating(house, style, rooms, parameters, used).choose(arrangement.places(), dryMatterKg, obstacles);
+        Optional<Outfit.Ovens> ovens =
+                new OvenChoice(house, style, parameters, used).choose(arrangement.places(), dryMatterKg, obstacles);
         if (soaking.isEmpty() || growing.isEmpty() || drying.isEmpty() || ovens.isEmpty()) return Optional.empty();
         return Optional.of(new Outfit(soaking.get(), growing.get(), growing.get(), drying.get(), ovens.get()));
     }
@@ -65,8 +66,9 @@ final class Outfitting {
                 planned.isEmpty() ? Optional.empty() : soaking(planned, grain, grainKg, new ArrayList<>());
         if (there.isPresent()) return there;
         List<Obstacle> why = new ArrayList<>();
-        Optional<Soaking> chosen =
-                used.did(ActKind.SOAK) && !planned.isEmpty() ? Optional.empty() : soaking(all, grain, grainKg, why);
+        Optional<Soaking> chosen = used.did(ActKind.SOAK) && !planned.isEmpty()
+                ? Optional.empty()
+                : soaking(asked(all), grain, grainKg, why);
         if (chosen.isEmpty() && used.did(ActKind.SOAK) && !all.isEmpty()) {
             List<Vessel> lies = used.ofOrAll(ActKind.SOAK, all, Vessel::place);
             String place = lies.get(0).place();
@@ -100,6 +102,18 @@ final class Outfitting {
         }
         if (best == null) obstacles.add(new Obstacle.VesselTooSmall(neededL, largestL));
         return Optional.ofNullable(best);
+    }
+
+    /** The vessels of the place asked for. */
+    private List<Vessel> asked(List<Vessel> vessels) {
+        return Arrangement.Places.asked(
+                vessels, Vessel::place, arrangement.places().steepsIn());
+    }
+
+    /** The trays of the place asked for. */
+    private List<Trays> placed(List<Trays> trays) {
+        return Arrangement.Places.asked(
+                trays, Trays::place, arrangement.places().growsIn());
     }
 
     /** Where the piece was planned to grow while that holds it, and where it grows, however deep. */
@@ -138,14 +152,6 @@ final class Outfitting {
         }
         return fitting.stream()
                 .min(Comparator.comparingDouble(growing -> Math.abs(rooms.meanC(growing.place()) - BEST_FLOOR_C)));
-    }
-
-    /** The trays of the place asked for; all where none is, or where it holds none. */
-    private List<Trays> placed(List<Trays> trays) {
-        List<Trays> there = trays.stream()
-                .filter(one -> one.place().equals(arrangement.growsIn().orElse("")))
-                .toList();
-        return there.isEmpty() ? trays : there;
     }
 
     private static <T> Map<String, List<T>> byPlace(List<T> kit, java.util.function.Function<T, String> place) {

@@ -31,8 +31,9 @@ final class OvenChoice {
     }
 
     /** The ovens chosen, none where the style needs none, or every reason against. */
-    Optional<Outfit.Ovens> choose(double dryMatterKg, List<Obstacle> obstacles) {
-        Optional<Outfit.Stewing> stewing = style.oven().stew().flatMap(stew -> stewing(stew, dryMatterKg, obstacles));
+    Optional<Outfit.Ovens> choose(Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
+        Optional<Outfit.Stewing> stewing =
+                style.oven().stew().flatMap(stew -> stewing(stew, places, dryMatterKg, obstacles));
         Optional<Outfit.Roasting> roasting =
                 style.oven().roast().flatMap(roast -> roasting(roast, dryMatterKg, obstacles));
         boolean whole = stewing.isPresent() == style.oven().stew().isPresent()
@@ -41,7 +42,8 @@ final class OvenChoice {
     }
 
     /** The smallest oven that holds it, because thin layers dry before they are liquid. */
-    private Optional<Outfit.Stewing> stewing(StewSchedule stew, double dryMatterKg, List<Obstacle> obstacles) {
+    private Optional<Outfit.Stewing> stewing(
+            StewSchedule stew, Arrangement.Places places, double dryMatterKg, List<Obstacle> obstacles) {
         Predicate<Heater> stews = heater -> OvenLimit.holds(heater, stew.ovenC());
         if (largest(stews).isEmpty()) {
             obstacles.add(new Obstacle.NoOven(stew.ovenC(), hottestC()));
@@ -49,10 +51,12 @@ final class OvenChoice {
         }
         double volumeM3 = dryMatterKg / (1 - style.steep().targetFraction()) / greenKgPerM3;
         double neededM2 = volumeM3 / (stew.deepestCm() / 100);
+        List<Heater> holding = house.kit().heaters().stream()
+                .filter(stews.and(heater -> heater.trayAreaM2() >= neededM2))
+                .toList();
         Optional<Heater> oven = used.of(ActKind.STEW, house.kit().heaters(), Heater::name).stream()
                 .findFirst()
-                .or(() -> house.kit().heaters().stream()
-                        .filter(stews.and(heater -> heater.trayAreaM2() >= neededM2))
+                .or(() -> Arrangement.Places.asked(holding, Heater::name, places.stewer()).stream()
                         .min(Comparator.comparingDouble(Heater::trayAreaM2)));
         if (oven.isEmpty()) {
             double areaM2 = largest(stews).orElseThrow().trayAreaM2();

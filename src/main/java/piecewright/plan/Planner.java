@@ -15,7 +15,7 @@ import piecewright.plan.Simulation.Course;
 import piecewright.plan.search.UnderWay;
 
 /** Makes a plan from a wish: screens the lot, chooses the kit, searches, simulates, describes. Pure. */
-public final class Planner {
+public final class Planner implements Plans {
     /** Judgement: kg of grain per kg of malt to begin with; the plan itself corrects it. */
     private static final double FIRST_GUESS_RATIO = 1.24;
     /** Judgement: the amount is right when the malt is within this share of the wish. */
@@ -39,9 +39,30 @@ public final class Planner {
     private static final Duration ANOTHER_HOUR = Duration.ofMinutes(90);
 
     private final SetupMaker setups;
+    private final Pace pace;
 
     public Planner(ModelParameters parameters) {
-        this.setups = new SetupMaker(parameters);
+        this(new SetupMaker(parameters), Pace.usual());
+    }
+
+    private Planner(SetupMaker setups, Pace pace) {
+        this.setups = setups;
+        this.pace = pace;
+    }
+
+    @Override
+    public Planner watchedBy(Watch watch) {
+        return new Planner(setups, pace.watchedBy(watch));
+    }
+
+    @Override
+    public Planner hurried() {
+        return new Planner(setups, pace.hurried());
+    }
+
+    @Override
+    public PlanResult apply(PlanRequest request) {
+        return plan(request);
     }
 
     /** The plan, or why there is none. The same request gives the same result. */
@@ -111,21 +132,17 @@ public final class Planner {
 
     private Optional<Draft> draft(PlanRequest request, Span span, double grainKg, List<Obstacle> obstacles) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        Optional<Setup> setup = setups.of(request, rooms, grainKg, obstacles);
-        if (setup.isEmpty()) return Optional.empty();
-        Searching searching = new Searching(request, span, setup.get(), rawC(setup.get(), rooms));
-        Optional<Draft> draft = searching.draft();
-        if (draft.isEmpty()) obstacles.addAll(searching.refusal());
-        return draft;
+        return new KitChoice(setups, request, new KitChoice.Horizon(span, rooms, grainKg), pace).best(obstacles);
     }
 
-    private static double rawC(Setup setup, Rooms rooms) {
+    static double rawC(Setup setup, Rooms rooms) {
         return rooms.at(setup.outfit().soaking().place()).airC(0);
     }
 
     private Optional<Draft> resimulated(PlanRequest request, Span span, double grainKg, Draft draft) {
         Rooms rooms = new Rooms(request.house(), span.origin(), span.until());
-        Optional<Setup> setup = setups.of(request, rooms, grainKg, new ArrayList<>());
+        PlanRequest chosen = request.arranged(KitChoice.with(request.arrangement(), draft.setup()));
+        Optional<Setup> setup = setups.of(chosen, rooms, grainKg, new ArrayList<>());
         if (setup.isEmpty() || !asLongAsSearchedFor(setup.get(), draft.setup())) return Optional.empty();
         double rawC = rawC(setup.get(), rooms);
         Course course =

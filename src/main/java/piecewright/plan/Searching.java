@@ -14,6 +14,7 @@ import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.Nearby;
 import piecewright.plan.search.QuickForms;
 import piecewright.plan.search.Search;
+import piecewright.plan.search.Stops;
 import piecewright.plan.search.TimeGrid;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
@@ -34,19 +35,28 @@ final class Searching {
     /** Judgement: acts that stand are not moved for what the quick forms may be out at a gate; the reference decides. */
     private static final double UNSURE_GATE_FRACTION = 0.01;
 
+    /** Judgement: to say why there is no plan is worth a sixth of looking for one. */
+    private static final int WHY_TIMES = 6;
+
     private final PlanRequest request;
     private final Span span;
     private final Setup setup;
     private final double rawC;
     private final Resumption resumption;
     private final Availability availability;
+    private final Pace pace;
 
-    Searching(PlanRequest request, Span span, Setup setup, double rawC) {
-        this(request, span, setup, rawC, Resumption.none());
+    Searching(PlanRequest request, Span span, Setup setup, double rawC, Pace pace) {
+        this(request, span, setup, rawC, Resumption.none(), pace);
     }
 
     /** Goes on from where a piece stands. */
     Searching(PlanRequest request, Span span, Setup setup, double rawC, Resumption resumption) {
+        this(request, span, setup, rawC, resumption, Pace.usual());
+    }
+
+    private Searching(PlanRequest request, Span span, Setup setup, double rawC, Resumption resumption, Pace pace) {
+        this.pace = pace;
         this.resumption = resumption;
         this.request = request;
         this.span = span;
@@ -61,14 +71,15 @@ final class Searching {
      * them would do: more hours mean more rivals, and a search that prunes may lose the better plan among them.
      */
     Optional<Draft> draft() {
-        return Stream.iterate(
+        List<Availability> fewer = Stream.iterate(
                         Optional.of(availability),
                         Optional::isPresent,
                         hours -> hours.flatMap(Availability::withoutTheLast))
                 .flatMap(Optional::stream)
-                .toList()
-                .parallelStream()
-                .map(this::draft)
+                .toList();
+        Pace each = pace.shortened(fewer.size());
+        return fewer.parallelStream()
+                .map(hours -> draft(hours, each))
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> other.costMinutes() < one.costMinutes() ? other : one);
     }
@@ -80,16 +91,17 @@ final class Searching {
         return heaps ? HEAPED_MINUTES : WIDE_MINUTES;
     }
 
-    private Optional<Draft> draft(Availability hours) {
+    private Optional<Draft> draft(Availability hours, Pace pace) {
         ZoneId zone = request.house().zone();
         TimeGrid grid = resumption.on(
                 TimeGrid.of(hours, zone, span.origin(), span.until(), stepsMinutes()[0], stepsMinutes()[1]));
         QuickForms forms = QuickForms.of(setup);
         for (double margin : GATE_MARGINS_FRACTION) {
-            List<Search.Found> found = new Search(forms, grid, wish(span, margin)).best(1);
+            List<Search.Found> found = new Search(forms, grid, wish(span, margin), pace).best(1);
             if (found.isEmpty()) return Optional.empty();
             Optional<Draft> rough = simulated(found.get(0));
-            if (rough.isPresent()) return Optional.of(polished(found.get(0), rough.get(), hours, forms, margin));
+            if (rough.isPresent())
+                return Optional.of(polished(found.get(0), rough.get(), hours, new With(forms, margin)));
         }
         return Optional.empty();
     }
@@ -103,8 +115,11 @@ final class Searching {
                 .flatMap(this::simulated);
     }
 
+    /** What a search works with: the quick forms, and how much drier gates are asked to be, wet basis. */
+    private record With(QuickForms forms, double marginFraction) {}
+
     /** The same timetable with its acts moved where that costs less; as far as the reference stages let it. */
-    private Draft polished(Search.Found rough, Draft draft, Availability hours, QuickForms forms, double margin) {
+    private Draft polished(Search.Found rough, Draft draft, Availability hours, With with) {
         Deque<Search.Found> polished = new ArrayDeque<>();
         Search.Found best = rough;
         for (int[] polish : POLISHES_MINUTES) {
@@ -113,8 +128,9 @@ final class Searching {
             ZoneId zone = request.house().zone();
             TimeGrid near = resumption.on(TimeGrid.near(hours, zone, span.origin(), instants, polish[0], polish[1]));
             Nearby nearby = Nearby.of(best.timetable(), Duration.ofMinutes(polish[0]), best.costMinutes());
-            Optional<Search.Found> found = Search.near(forms, near, wish(span, margin), nearby).best(1).stream()
-                    .findFirst();
+            Optional<Search.Found> found =
+                    Search.near(with.forms(), near, wish(span, with.marginFraction()), nearby, pace).best(1).stream()
+                            .findFirst();
             found.ifPresent(polished::push);
             best = found.orElse(best);
         }
@@ -135,6 +151,8 @@ final class Searching {
 
     /** Why there is no draft. */
     List<Obstacle> refusal() {
+        if (pace.isHurried())
+            return List.of(new Obstacle.NothingFits(Stops.of(setup).id(0), span.origin()));
         Span later = span.unbound();
         Availability longer =
                 Availability.of(request.house(), later.origin(), later.until()).beside(request.besides());
@@ -144,7 +162,7 @@ final class Searching {
         ZoneId zone = request.house().zone();
         TimeGrid grid = resumption.on(
                 TimeGrid.of(longer, zone, later.origin(), later.until(), stepsMinutes()[0], stepsMinutes()[1]));
-        return refusal.why(new Search(setup, grid, wish(later, 0)));
+        return refusal.why(new Search(QuickForms.of(setup), grid, wish(later, 0), pace.shortened(WHY_TIMES)));
     }
 
     private Search.Wish wish(Span asked, double margin) {

@@ -60,7 +60,8 @@ public final class SetupMaker {
         Optional<Outfit> outfit =
                 new Outfitting(request, rooms, parameters, used).choose(lot.kind(), grainKg, dryKg, obstacles);
         Optional<CouchFitting> fitting = request.style().couches().hot().map(hot -> fitting(request, rooms, hot, used));
-        Optional<Couching> couching = fitting.flatMap(one -> one.choose(dryKg, obstacles));
+        Optional<Couching> couching =
+                fitting.flatMap(one -> one.choose(request.arrangement().places(), dryKg, obstacles));
         if (outfit.isEmpty() || fitting.isPresent() && couching.isEmpty()) return Optional.empty();
         Outfit chosen = outfit.get();
         Growing withering =

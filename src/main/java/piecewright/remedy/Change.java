@@ -15,6 +15,16 @@ public sealed interface Change {
         }
     }
 
+    /** Vessels and growing trays stand in another place of the house. */
+    record OtherPlace(String place) implements Change {
+        public OtherPlace {
+            Objects.requireNonNull(place);
+        }
+    }
+
+    /** The bed is spread so deep, cm. */
+    record ShallowerBed(double bedCm) implements Change {}
+
     /** Somebody gets up so many times in all. */
     record NightActs(int most) implements Change {}
 

@@ -11,6 +11,7 @@ import piecewright.house.LocalHours;
 import piecewright.house.NightActs;
 import piecewright.house.Person;
 import piecewright.house.Trays;
+import piecewright.house.Vessel;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
@@ -35,6 +36,9 @@ public final class Changed {
     public PlanRequest by(Change change) {
         if (change instanceof Change.ChilledWater c) return in(house.withSteepWaterC(c.fillC()));
         if (change instanceof Change.ColderPlace c) return in(equipped(movedTo(c.place())));
+        if (change instanceof Change.OtherPlace c) return in(keptIn(c.place()));
+        if (change instanceof Change.ShallowerBed c)
+            return request.arranged(request.arrangement().withBedCm(c.bedCm()));
         if (change instanceof Change.NightActs c) return in(nights(c.most()));
         if (change instanceof Change.LongerHours c) return in(peopled(c.minutes()));
         if (change instanceof Change.MoreTrays c) return in(equipped(more(c)));
@@ -106,7 +110,15 @@ public final class Changed {
 
     private House equipped(List<Trays> trays) {
         Kit kit = house.kit();
-        return house.withKit(new Kit(kit.vessels(), trays, kit.boxes(), kit.heaters(), kit.scale()));
+        return house.withKit(new Kit(kit.vessels(), trays, kit.boxes(), kit.heaters(), kit.scale(), kit.learned()));
+    }
+
+    private House keptIn(String place) {
+        Kit kit = house.kit();
+        List<Vessel> vessels = kit.vessels().stream()
+                .map(vessel -> new Vessel(vessel.name(), place, vessel.volumeL()))
+                .toList();
+        return house.withKit(new Kit(vessels, movedTo(place), kit.boxes(), kit.heaters(), kit.scale(), kit.learned()));
     }
 
     private List<Trays> movedTo(String place) {

@@ -2,19 +2,19 @@ package piecewright.remedy;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanResult;
+import piecewright.plan.Plans;
 
 /** Finds the smallest changes that help when nothing fits; every one is planned before it is offered. */
 public final class Remedies {
-    private final Function<PlanRequest, PlanResult> planner;
+    private final Plans planner;
 
     /** @param planner pure, for any number of threads */
-    public Remedies(Function<PlanRequest, PlanResult> planner) {
-        this.planner = planner;
+    public Remedies(Plans planner) {
+        this.planner = planner.hurried();
     }
 
     /** Of each kind of change the smallest that gives a plan, what asks least first; empty when none does. */
@@ -28,13 +28,20 @@ public final class Remedies {
     }
 
     private Optional<Remedy> first(List<Change> kind, Changed changed) {
-        return kind.stream()
-                .flatMap(change -> tried(change, changed.by(change)))
-                .findFirst();
+        Pot pot = new Pot();
+        try {
+            Plans within = planner.watchedBy(pot);
+            return kind.stream()
+                    .flatMap(change -> tried(change, changed.by(change), within))
+                    .findFirst();
+        } catch (CancellationException enough) {
+            if (pot.isEmpty()) return Optional.empty();
+            throw enough;
+        }
     }
 
-    private Stream<Remedy> tried(Change change, PlanRequest request) {
-        return planner.apply(request)
+    private static Stream<Remedy> tried(Change change, PlanRequest request, Plans within) {
+        return within.apply(request)
                 .match(
                         planned -> Stream.of(new Remedy(change, request, planned.plan())),
                         notPossible -> Stream.empty());

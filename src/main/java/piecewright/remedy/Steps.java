@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import piecewright.house.House;
@@ -26,6 +27,14 @@ public final class Steps {
     private static final double COLDEST_PLACE_C = 8;
     /** Judgement: less colder than this is no change, K. */
     private static final double COLDER_K = 1;
+    /** Judgement: warmer than this a bed is hard to keep cool. */
+    private static final double WARMEST_PLACE_C = 20;
+    /** Judgement: as beds are spread where nobody says. */
+    private static final double USUAL_BED_CM = 5;
+    /** Judgement: beds a person can still spread evenly, cm. */
+    private static final double[] SHALLOWER_CM = {4, 3, 2};
+    /** Judgement: days that make another season of it, the nearest first. */
+    private static final int[] SEASON_DAYS = {7, 14, 21, 28, 42, 56, 84, 112};
     /** Judgement: steps of hours that somebody might find. */
     private static final int[] LONGER_MINUTES = {30, 60, 120};
     /** Judgement: days later that a brew day might move. */
@@ -56,9 +65,19 @@ public final class Steps {
             kinds.add(chilled());
             kinds.add(longer());
             kinds.add(request.when() instanceof When.ReadyBy ready ? later(ready.day()) : starts());
-            kinds.add(colder());
+            kinds.add(traysC(day()) < COLDEST_PLACE_C ? frostFree() : colder());
             kinds.add(nights());
             if (request.when() instanceof When.ReadyBy) kinds.add(rests());
+        }
+        if (obstacles.stream().anyMatch(Obstacle.BedTooWarm.class::isInstance)) {
+            kinds.add(shallower());
+            kinds.add(colder());
+            kinds.add(frostFree());
+            kinds.add(starts(later -> later <= -COLDER_K));
+        }
+        if (obstacles.stream().anyMatch(Obstacle.WouldFreeze.class::isInstance)) {
+            kinds.add(frostFree());
+            kinds.add(starts(later -> later >= COLDER_K));
         }
         if (obstacles.stream().anyMatch(Obstacle::ofSize)) kinds.add(smaller());
         if (obstacles.stream().anyMatch(Obstacle.BedTooDeep.class::isInstance)) kinds.add(trays());
@@ -121,12 +140,59 @@ public final class Steps {
                 .toList();
     }
 
+    /** Beds thinner than it would lie, the least thin first. */
+    private List<Change> shallower() {
+        double nowCm = request.arrangement().bedCm().orElse(USUAL_BED_CM);
+        return java.util.Arrays.stream(SHALLOWER_CM)
+                .filter(bedCm -> bedCm < nowCm)
+                .<Change>mapToObj(Change.ShallowerBed::new)
+                .toList();
+    }
+
+    /** Other days on which the air of the trays is so much warmer or colder than now, K. */
+    private List<Change> starts(DoublePredicate changed) {
+        LocalDate day = day();
+        double nowC = traysC(day);
+        return IntStream.of(SEASON_DAYS)
+                .filter(days -> changed.test(traysC(day.plusDays(days)) - nowC))
+                .<Change>mapToObj(days -> request.when() instanceof When.ReadyBy ready
+                        ? new Change.LaterDay(ready.day().plusDays(days))
+                        : new Change.OtherStart(day.plusDays(days)))
+                .toList();
+    }
+
+    private double traysC(LocalDate day) {
+        Rooms rooms = rooms(day);
+        return house.kit().trays().stream()
+                .mapToDouble(trays -> rooms.meanC(trays.place()))
+                .min()
+                .orElse(COLDEST_PLACE_C);
+    }
+
+    /** Places where grain grows, the coolest first. */
+    private List<Change> frostFree() {
+        Rooms rooms = rooms();
+        return house.places().stream()
+                .map(place -> place.name())
+                .filter(place -> rooms.meanC(place) >= COLDEST_PLACE_C && rooms.meanC(place) <= WARMEST_PLACE_C)
+                .sorted(Comparator.comparingDouble(rooms::meanC))
+                .<Change>map(Change.OtherPlace::new)
+                .toList();
+    }
+
     private Rooms rooms() {
-        LocalDate day = request.when() instanceof When.StartOn start
+        return rooms(day());
+    }
+
+    private LocalDate day() {
+        return request.when() instanceof When.StartOn start
                 ? start.day()
                 : ((When.ReadyBy) request.when())
                         .day()
                         .minusDays(Math.round(request.style().finish().restDays()) + 10);
+    }
+
+    private Rooms rooms(LocalDate day) {
         Instant from = day.atStartOfDay(house.zone()).toInstant();
         return new Rooms(house, from, from.plus(Duration.ofDays(10)));
     }

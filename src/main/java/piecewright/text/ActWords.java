@@ -18,7 +18,7 @@ final class ActWords {
     String whatToDo(Act act) {
         Setting setting = act.setting();
         StringJoiner words = new StringJoiner(" ");
-        words.add(Phrases.say(ActNames.words(act.kind(), act.id()) + ".do"));
+        words.add(Phrases.say(quantities, ActNames.words(act.kind(), act.id()) + ".do"));
         setting.place().ifPresent(place -> words.add(Phrases.say("set.place", place)));
         setting.waterL().ifPresent(waterL -> words.add(Phrases.say("set.water", quantities.volume(waterL))));
         setting.setC().ifPresent(setC -> words.add(Phrases.say(heatKey(act.kind()), quantities.temperature(setC))));

@@ -71,7 +71,7 @@ final class CheckWords {
         return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
     }
 
-    private static String said(Check check, String part, String... arguments) {
-        return Phrases.say("check." + check.kind().key() + part, arguments);
+    private String said(Check check, String part, String... arguments) {
+        return Phrases.say(quantities, "check." + check.kind().key() + part, arguments);
     }
 }

@@ -143,8 +143,9 @@ final class FindingWords {
             String peak = quantities.temperature(f.peakC());
             String index = Long.toString(Math.round(f.indexHours()));
             return f.catches().equals(Instant.MAX)
-                    ? Phrases.say("finding.couch-forecast-cool", moments.moment(f.peaks()), peak, index)
+                    ? Phrases.say(quantities, "finding.couch-forecast-cool", moments.moment(f.peaks()), peak, index)
                     : Phrases.say(
+                            quantities,
                             "finding.couch-forecast",
                             moments.moment(f.catches()),
                             moments.moment(f.peaks()),
@@ -170,7 +171,7 @@ final class FindingWords {
                     quantities.temperature(40));
         }
         if (finding instanceof Finding.CouchMaySour f) {
-            return Phrases.say("finding.couch-may-sour", quantities.time(f.warm()));
+            return Phrases.say(quantities, "finding.couch-may-sour", quantities.time(f.warm()));
         }
         throw new IllegalArgumentException("no words for " + finding.getClass().getSimpleName());
     }
@@ -179,6 +180,7 @@ final class FindingWords {
         boolean close = Math.abs(finding.dialOffsetK()) < TRUE_DIAL_K;
         String which = close ? "true" : finding.dialOffsetK() > 0 ? "hot" : "cold";
         return Phrases.say(
+                quantities,
                 "finding.heater-learned." + which,
                 finding.heater(),
                 quantities.airFlow(finding.airFlowM3PerHour()),
@@ -187,6 +189,7 @@ final class FindingWords {
 
     private String offStyle(Finding.OffStyle finding) {
         return Phrases.say(
+                quantities,
                 "finding.off-style." + Phrases.key(finding.quantity()),
                 figure(finding.quantity(), finding.expected()),
                 figure(finding.quantity(), finding.low()),

@@ -59,6 +59,7 @@ final class InnerWords {
             case LATEST -> Phrases.say("inner.latest");
             case OVER ->
                 Phrases.say(
+                        quantities,
                         "inner.over",
                         colour,
                         quantities.moisture(new Moisture(step.expect().moistureFraction())));

@@ -28,6 +28,18 @@ final class ObstacleWords {
         if (obstacle instanceof Obstacle.TooSoon o) {
             return Phrases.say("obstacle.too-soon", moments.moment(o.readyBy()), quantities.time(o.shortBy()));
         }
+        if (obstacle instanceof Obstacle.BedTooWarm o) {
+            return Phrases.say(
+                    "obstacle.bed-too-warm",
+                    o.place(),
+                    quantities.temperature(o.expectedC()),
+                    quantities.temperature(o.warmestC()),
+                    moments.moment(o.from()));
+        }
+        if (obstacle instanceof Obstacle.WouldFreeze o) {
+            return Phrases.say(
+                    "obstacle.would-freeze", o.place(), quantities.temperature(o.grainC()), moments.moment(o.from()));
+        }
         if (obstacle instanceof Obstacle.NothingFits o) {
             return Phrases.say("obstacle.nothing-fits", ActNames.byId(o.actId()), moments.moment(o.reached()));
         }

@@ -13,8 +13,18 @@ public final class Phrases {
 
     private Phrases() {}
 
+    /** Quantities that stand in the words themselves are metric: for readers who read no others. */
     public static String say(String key, String... arguments) {
-        return new MessageFormat(BUNDLE.getString(key), Locale.ROOT).format(arguments);
+        return said(FixedQuantities.metric(BUNDLE.getString(key)), arguments);
+    }
+
+    /** The same with those quantities in the units of whoever reads them. */
+    static String say(QuantityFormat quantities, String key, String... arguments) {
+        return said(FixedQuantities.in(quantities, BUNDLE.getString(key)), arguments);
+    }
+
+    private static String said(String words, String... arguments) {
+        return new MessageFormat(words, Locale.ROOT).format(arguments);
     }
 
     /** Keys in the bundle are lower case with hyphens. */

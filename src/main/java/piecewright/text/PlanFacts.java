@@ -11,6 +11,7 @@ import piecewright.plan.Act;
 import piecewright.plan.ActKind;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
+import piecewright.quantity.EbcRange;
 
 /** What a batch is, in a few named lines: grain, malt, colour, days, hours of work. */
 public final class PlanFacts {
@@ -39,6 +40,8 @@ public final class PlanFacts {
                 .map(found -> new ColourBand(found.p10(), found.p90()))
                 .orElse(usual);
         facts.amounts(plan.outcome(), band);
+        EbcRange promised = request.style().finish().colour();
+        if (!promised.contains(colourEbc)) facts.offColour(promised);
         facts.days(plan);
         facts.add("clock", plan.subject().zone().getId(), request.house().name());
         return List.copyOf(facts.facts);
@@ -53,6 +56,11 @@ public final class PlanFacts {
                 quantities.colour(colourEbc),
                 quantities.colour(band.lowEbc()),
                 quantities.colour(band.highEbc()));
+    }
+
+    /** Said at the top: what was not asked for is seen there first. */
+    private void offColour(EbcRange promised) {
+        add("off-colour", quantities.colour(promised.lowEbc()), quantities.colour(promised.highEbc()));
     }
 
     private void days(Plan plan) {

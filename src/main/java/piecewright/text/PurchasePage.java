@@ -57,7 +57,7 @@ public final class PurchasePage {
         if (need.growsPoorly()) {
             text.append(Paragraph.of("  ", Phrases.say("buy.by-weight", quantities.mass(need.byWeightKg()))));
         }
-        return text.append(Paragraph.of("  ", Phrases.say("buy.basis." + Phrases.key(need.basis()))))
+        return text.append(Paragraph.of("  ", Phrases.say(quantities, "buy.basis." + Phrases.key(need.basis()))))
                 .toString();
     }
 

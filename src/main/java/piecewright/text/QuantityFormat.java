@@ -123,6 +123,10 @@ public final class QuantityFormat {
         return (whole.isZero() ? "" : time(whole) + " ") + figure(seconds, 0) + " s";
     }
 
+    boolean isMetric() {
+        return metric();
+    }
+
     private boolean metric() {
         return units.system() == UnitSystem.METRIC;
     }

@@ -40,6 +40,9 @@ public final class RemedyWords {
         if (change instanceof Change.ChilledWater c)
             return Phrases.say("remedy.chilled-water", quantities.temperature(c.fillC()));
         if (change instanceof Change.ColderPlace c) return Phrases.say("remedy.colder-place", c.place());
+        if (change instanceof Change.OtherPlace c) return Phrases.say("remedy.other-place", c.place());
+        if (change instanceof Change.ShallowerBed c)
+            return Phrases.say("remedy.shallower-bed", quantities.length(c.bedCm()));
         if (change instanceof Change.NightActs c)
             return Phrases.say(c.most() == 1 ? "remedy.night-act" : "remedy.night-acts", String.valueOf(c.most()));
         if (change instanceof Change.LongerHours c)

@@ -24,7 +24,7 @@ final class RescueWords {
         String water = rescue.waterKg().isPresent()
                 ? quantities.volume(rescue.waterKg().getAsDouble())
                 : "";
-        String words = Phrases.say(unknown ? key + ".amount-unknown" : key, water);
+        String words = Phrases.say(quantities, unknown ? key + ".amount-unknown" : key, water);
         return rescue.actId()
                 .flatMap(id -> when.apply(id)
                         .map(at -> Phrases.say("rescue.with-act", words, ActNames.byId(id), moments.moment(at))))

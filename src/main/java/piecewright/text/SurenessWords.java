@@ -120,7 +120,7 @@ public final class SurenessWords {
 
     private String help(Help help) {
         return help instanceof Help.Measured measured
-                ? Phrases.say("sure.measured." + Phrases.key(measured.doubt()))
+                ? Phrases.say(quantities, "sure.measured." + Phrases.key(measured.doubt()))
                 : remedies.change(((Help.Arranged) help).change());
     }
 

@@ -107,7 +107,11 @@ public final class WherePage {
 
     private String band(String key, CouchForecast.Band band) {
         return Phrases.say(
-                key, moments.moment(band.middle()), moments.moment(band.early()), moments.moment(band.late()));
+                quantities,
+                key,
+                moments.moment(band.middle()),
+                moments.moment(band.early()),
+                moments.moment(band.late()));
     }
 
     private String water(Water water, PieceState state) {

@@ -59,12 +59,12 @@ public final class Wording {
 
     /** The danger and what to do about it; local rules and licensed practice come first. */
     public String caution(Caution caution) {
-        return Phrases.say("caution." + Phrases.key(caution));
+        return Phrases.say(quantities, "caution." + Phrases.key(caution));
     }
 
     /** What to do about the danger, in one line. */
     public String shortCaution(Caution caution) {
-        return Phrases.say("caution-short." + Phrases.key(caution));
+        return Phrases.say(quantities, "caution-short." + Phrases.key(caution));
     }
 
     /** The danger in a word or two: "Fire". */
@@ -124,12 +124,12 @@ public final class Wording {
 
     /** What to look and smell for, in the trade's words. */
     public String lookFor(Act act) {
-        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".look");
+        return Phrases.say(quantities, ActNames.words(act.kind(), act.id()) + ".look");
     }
 
     /** Why the act is in the plan. */
     public String why(Act act) {
-        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".why");
+        return Phrases.say(quantities, ActNames.words(act.kind(), act.id()) + ".why");
     }
 
     /** "Count germination – two-row barley". */

@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.app.ReadWish;
 import piecewright.plan.Arrangement;
 import piecewright.store.BatchFile;
@@ -47,7 +50,26 @@ class ArrangementTest {
 
         assertEquals(3, act(planned, "floor.spread").get("depthCm").doubleValue(), 0.05);
         assertEquals(12, act(planned, "steep-1.soak").get("setC").doubleValue(), 1e-9);
-        assertEquals(Arrangement.usual().withBedCm(3).withFillC(12), kept);
+        assertEquals(OptionalDouble.of(3), kept.bedCm());
+        assertEquals(OptionalDouble.of(12), kept.fillC());
+        String grows = act(planned, "floor.spread").get("place").stringValue();
+        assertEquals(Optional.of(grows), kept.places().growsIn());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"garage", "hall"})
+    void itIsSteepedWhereThePersonSaysAndStaysThere(String place) throws StoreException {
+        Path batch = folder.resolve("there.json");
+        List<String> wish = new ArrayList<>(plan("--malt", "4 kg", "--ready-by", "2027-05-01"));
+        wish.addAll(List.of("--steep-in", place, "--into", batch.toString(), "--json"));
+
+        String planned = Run.of(Run.REAL, Run.NOW, wish).out();
+        Arrangement kept = ReadWish.of(batch, BatchFile.read(batch), StyleLibrary.builtIn())
+                .request()
+                .arrangement();
+
+        assertEquals(place, act(planned, "steep-1.soak").get("place").stringValue());
+        assertEquals(Optional.of(place), kept.places().steepsIn());
     }
 
     @Test
@@ -65,6 +87,7 @@ class ArrangementTest {
         "--bed,deep,--bed",
         "--water,40 C,must be from 2 °C to 24 °C",
         "--grow-in,attic,no trays stand in",
+        "--steep-in,attic,no vessels stand in",
         "--leave-open,cloth,cannot be left open"
     })
     void whatCannotBeIsRefusedByItsOption(String option, String typed, String why) {

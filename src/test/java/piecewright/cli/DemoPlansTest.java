@@ -161,6 +161,15 @@ class DemoPlansTest {
 
     @ParameterizedTest
     @EnumSource
+    void aPageInPoundsAndFahrenheitHoldsNoOtherUnits(Demo demo) {
+        String page = run(demo, "--units", "us").out();
+        var metric = Pattern.compile(".*[0-9] ?(°C|kg|g|cm|mL|L|litres?|m³/h|m²)\\b.*")
+                .matcher(page);
+        assertFalse(metric.find(), () -> metric.group());
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void cautionsAreSpelledOutOnce(Demo demo) {
         String page = run(demo).out().replaceAll("\\s+", " ");
         Set<String> cautions = new HashSet<>();

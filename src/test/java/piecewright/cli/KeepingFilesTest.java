@@ -104,7 +104,7 @@ class KeepingFilesTest {
                 "2027-05-01",
                 "--into",
                 file("b.json"));
-        Run refused = Run.of(Run.NEVER, Run.NOW, other);
+        Run refused = Run.of(Run.NEVER::apply, Run.NOW, other);
         assertEquals(2, refused.code());
         assertEquals(
                 "piecewright: " + file("b.json")
@@ -129,7 +129,7 @@ class KeepingFilesTest {
                         Clock.fixed(Run.NOW, ZoneOffset.UTC),
                         Locale.ENGLISH,
                         () -> otherId,
-                        Run.NEVER,
+                        Run.NEVER::apply,
                         Secrets.none(),
                         Run.GOING_ON,
                         Run.NO_WORKSPACE),
@@ -143,14 +143,14 @@ class KeepingFilesTest {
     void aFileOfSomebodyElseIsLeftAlone() throws IOException {
         for (String text : List.of("my diary\n", "BEGIN:VCALENDAR\r\nPRODID:x\r\nEND:VCALENDAR\r\n", "")) {
             Files.writeString(folder.resolve("a.ics"), text);
-            Run refused = run(Run.NEVER, Run.NOW, "--calendar", file("a.ics"));
+            Run refused = run(Run.NEVER::apply, Run.NOW, "--calendar", file("a.ics"));
             assertEquals(2, refused.code());
             assertEquals(
                     "piecewright: " + file("a.ics")
                             + ": is there already and is no calendar of ours; name another file\n",
                     refused.err());
             assertEquals(text, Files.readString(folder.resolve("a.ics")));
-            Run batch = run(Run.NEVER, Run.NOW, "--into", file("a.ics"));
+            Run batch = run(Run.NEVER::apply, Run.NOW, "--into", file("a.ics"));
             assertEquals(2, batch.code());
             assertTrue(batch.err().startsWith("piecewright: " + file("a.ics") + ": "), batch.err());
             assertEquals(text, Files.readString(folder.resolve("a.ics")));
@@ -160,12 +160,13 @@ class KeepingFilesTest {
     @Test
     void aMissingFolderIsToldBeforeAnythingIsPlanned() throws IOException {
         for (String option : List.of("--calendar", "--into")) {
-            Run refused = run(Run.NEVER, Run.NOW, option, file("no/such/file"));
+            Run refused = run(Run.NEVER::apply, Run.NOW, option, file("no/such/file"));
             assertEquals(3, refused.code());
             assertEquals(
                     "piecewright: " + file("no/such/file") + ": its folder does not exist; make the folder first\n",
                     refused.err());
-            assertEquals(3, run(Run.NEVER, Run.NOW, option, folder.toString()).code());
+            assertEquals(
+                    3, run(Run.NEVER::apply, Run.NOW, option, folder.toString()).code());
         }
         assertEquals(List.of(), names());
     }
@@ -203,7 +204,7 @@ class KeepingFilesTest {
                 Clock.fixed(Run.NOW, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> Run.BATCH,
-                Run.NEVER,
+                Run.NEVER::apply,
                 Secrets.none(),
                 Run.GOING_ON,
                 Run.NO_WORKSPACE);

@@ -53,7 +53,7 @@ record Run(int code, String out, String err) {
                 Clock.fixed(now, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> BATCH,
-                planner,
+                planner::apply,
                 secrets,
                 GOING_ON,
                 NO_WORKSPACE);

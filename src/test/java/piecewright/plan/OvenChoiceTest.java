@@ -48,7 +48,8 @@ class OvenChoiceTest {
 
     private static List<Obstacle> obstacles(MaltStyle style, Heater oven, double dryKg) {
         List<Obstacle> obstacles = new ArrayList<>();
-        new OvenChoice(house(oven), style, ModelParameters.defaults(), KitUsed.none()).choose(dryKg, obstacles);
+        new OvenChoice(house(oven), style, ModelParameters.defaults(), KitUsed.none())
+                .choose(Arrangement.Places.any(), dryKg, obstacles);
         return obstacles;
     }
 
@@ -63,10 +64,18 @@ class OvenChoiceTest {
                 KitUsed.none());
         assertEquals(
                 1,
-                choice.choose(2.54, none).orElseThrow().roasting().orElseThrow().loads());
+                choice.choose(Arrangement.Places.any(), 2.54, none)
+                        .orElseThrow()
+                        .roasting()
+                        .orElseThrow()
+                        .loads());
         assertEquals(
                 2,
-                choice.choose(2.55, none).orElseThrow().roasting().orElseThrow().loads());
+                choice.choose(Arrangement.Places.any(), 2.55, none)
+                        .orElseThrow()
+                        .roasting()
+                        .orElseThrow()
+                        .loads());
         assertEquals(List.of(), none);
     }
 

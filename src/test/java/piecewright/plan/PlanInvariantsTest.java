@@ -206,4 +206,25 @@ class PlanInvariantsTest {
             assertEquals(one, StyledPlans.of(one.seed()));
         }
     }
+
+    @Test
+    void noPlanFreezesGrainOrLetsItsBedSpoil() {
+        for (Case one : StyledPlans.planned()) {
+            Plan plan = one.plan();
+            double warmestC = one.request().style().growth().warmestGrainC() + GrainHarm.MOST_OVER_K;
+            for (Plan.Sample sample : plan.course()) {
+                Act now = plan.acts().stream()
+                        .filter(act -> !act.startsAt().isAfter(sample.at()))
+                        .reduce((first, second) -> second)
+                        .orElseThrow();
+                boolean grows = plan.phases().stream()
+                        .anyMatch(phase -> phase.kind() == PhaseKind.GROWTH
+                                && !sample.at().isBefore(phase.from())
+                                && sample.at().isBefore(phase.until()));
+                double grainC = sample.state().grainC();
+                assertTrue(!grows || grainC <= warmestC, one.told(now));
+                assertTrue(grainC >= GrainHarm.FREEZES_C || now == plan.acts().get(0), one.told(now));
+            }
+        }
+    }
 }

@@ -124,7 +124,9 @@ class WordingTest {
             new Obstacle.StewTooDeep(7, 5, 0.24),
             new Obstacle.TooManyLoads(6, 4, 1.3),
             new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)),
-            new Obstacle.HeldByOthers(List.of("Pale malt – a lot")));
+            new Obstacle.HeldByOthers(List.of("Pale malt – a lot")),
+            new Obstacle.BedTooWarm("boiler room", 36.2, 20, START),
+            new Obstacle.WouldFreeze("icy barn", -3.5, START));
 
     private final Wording wording = new Wording(DisplayUnits.metric(), OSLO);
 

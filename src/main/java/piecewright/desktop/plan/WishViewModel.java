@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -20,6 +22,7 @@ import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanResult;
+import piecewright.plan.Watch;
 import piecewright.remedy.Change;
 import piecewright.remedy.Remedy;
 import piecewright.text.DisplayUnits;
@@ -58,9 +61,11 @@ public final class WishViewModel {
 
     /** The use cases asked. */
     public interface Answers {
-        Answer answer(Wish wish);
+        /** @param watch ends it with a CancellationException once nobody waits for it */
+        Answer answer(Wish wish, Watch watch);
 
-        List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles);
+        /** @param watch ends it with a CancellationException once nobody waits for them */
+        List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch);
     }
 
     /**
@@ -238,10 +243,12 @@ public final class WishViewModel {
         current.set(false);
         background.execute(() -> {
             if (ticket != latest.get()) return;
-            Answer answer = answers.answer(asked);
-            Optional<Drafted> found = found(answer);
-            ui.execute(() -> {
-                if (ticket == latest.get()) show(answer, found, ticket);
+            whileWanted(ticket, watch -> {
+                Answer answer = answers.answer(asked, watch);
+                Optional<Drafted> found = found(answer);
+                ui.execute(() -> {
+                    if (ticket == latest.get()) show(answer, found, ticket);
+                });
             });
         });
     }
@@ -284,12 +291,25 @@ public final class WishViewModel {
         seeking.set(true);
         aside.execute(() -> {
             if (ticket != latest.get()) return;
-            List<Remedy> found = answers.remedies(request, obstacles);
-            ui.execute(() -> {
-                if (ticket != latest.get()) return;
-                seeking.set(false);
-                remedies.setAll(found);
+            whileWanted(ticket, watch -> {
+                List<Remedy> found = answers.remedies(request, obstacles, watch);
+                ui.execute(() -> {
+                    if (ticket != latest.get()) return;
+                    seeking.set(false);
+                    remedies.setAll(found);
+                });
             });
         });
+    }
+
+    /** Works something out until the wish is said otherwise or stopped; then it ends at once, unshown. */
+    private void whileWanted(int ticket, Consumer<Watch> work) {
+        try {
+            work.accept(() -> {
+                if (ticket != latest.get()) throw new CancellationException("nobody waits for it any more");
+            });
+        } catch (CancellationException unwanted) {
+            // what is shown stays
+        }
     }
 }

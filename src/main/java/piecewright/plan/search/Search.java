@@ -16,6 +16,7 @@ import piecewright.plan.Couching;
 import piecewright.plan.HeapRules;
 import piecewright.plan.Heaping;
 import piecewright.plan.Outfit.Growing;
+import piecewright.plan.Pace;
 import piecewright.plan.Practice;
 import piecewright.plan.Rules;
 import piecewright.plan.Setup;
@@ -54,6 +55,7 @@ public final class Search {
     private final Optional<TakenUp> takenUp;
     private final WrittenOut writtenOut;
     private final boolean moves;
+    private final Pace pace;
 
     /**
      * What to search for.
@@ -87,16 +89,17 @@ public final class Search {
     }
 
     public Search(Setup setup, TimeGrid grid, Wish wish) {
-        this(QuickForms.of(setup), grid, wish);
+        this(QuickForms.of(setup), grid, wish, Pace.usual());
     }
 
-    public Search(QuickForms forms, TimeGrid grid, Wish wish) {
-        this(forms, grid, wish, lastAct(forms.setup()), Effort.of(forms.setup()), Optional.empty());
+    public Search(QuickForms forms, TimeGrid grid, Wish wish, Pace pace) {
+        this(forms, grid, wish, lastAct(forms.setup()), Effort.of(forms.setup()), Optional.empty(), pace);
     }
 
     /** A search that moves the acts of a timetable. */
-    public static Search near(QuickForms forms, TimeGrid grid, Wish wish, Nearby nearby) {
-        return new Search(forms, grid, wish, lastAct(forms.setup()), Effort.of(forms.setup()), Optional.of(nearby));
+    public static Search near(QuickForms forms, TimeGrid grid, Wish wish, Nearby nearby, Pace pace) {
+        Effort effort = Effort.of(forms.setup());
+        return new Search(forms, grid, wish, lastAct(forms.setup()), effort, Optional.of(nearby), pace);
     }
 
     private static ActKind lastAct(Setup setup) {
@@ -105,10 +108,17 @@ public final class Search {
 
     /** A search that ends at an earlier act: for tests that try every plan. */
     Search(Setup setup, TimeGrid grid, Wish wish, ActKind last, Effort effort) {
-        this(QuickForms.of(setup), grid, wish, last, effort, Optional.empty());
+        this(QuickForms.of(setup), grid, wish, last, effort, Optional.empty(), Pace.endless());
     }
 
-    private Search(QuickForms forms, TimeGrid grid, Wish wish, ActKind last, Effort effort, Optional<Nearby> nearby) {
+    private Search(
+            QuickForms forms,
+            TimeGrid grid,
+            Wish wish,
+            ActKind last,
+            Effort effort,
+            Optional<Nearby> nearby,
+            Pace pace) {
         Setup setup = forms.setup();
         Stops stops = forms.stops();
         Rules rules = new Rules(
@@ -151,9 +161,10 @@ public final class Search {
                 starts,
                 bound,
                 new PieceRoute.Ending(
-                        goal, effort, nearby.map(Nearby::belowMinutes).orElse(Double.POSITIVE_INFINITY)),
+                        goal, effort, nearby.map(Nearby::belowMinutes).orElse(pace.belowMinutes())),
                 new KitFree(setup.closures(), stops, grid));
         this.moves = nearby.isPresent();
+        this.pace = pace;
         this.writtenOut = new WrittenOut(space, route, this::inner, takenUp);
     }
 
@@ -168,7 +179,7 @@ public final class Search {
 
     /** A search that only moves acts has a timetable already, and finds none when it is the best. */
     private List<Label> goals(int most, Consumer<Label> watcher) {
-        return moves ? BestFirst.goals(route, most, watcher) : BestFirst.goalsIfAny(route, most, watcher);
+        return moves ? BestFirst.goals(route, most, watcher, pace) : BestFirst.goalsIfAny(route, most, watcher, pace);
     }
 
     /**

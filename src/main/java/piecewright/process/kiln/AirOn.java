@@ -5,15 +5,15 @@ import piecewright.process.Psychrometrics;
 /**
  * The heated air as it meets the grain.
  *
- * @param airOnC temperature, °C, [0, 150]
+ * @param airOnC temperature, °C, [-100, 150]
  * @param humidityRatio kg of vapour per kg of dry air, more than 0
  * @param dryAirKgPerHour dry air through the bed, kg/h, more than 0
  * @param pressurePa pressure, Pa, more than 0
  */
 public record AirOn(double airOnC, double humidityRatio, double dryAirKgPerHour, double pressurePa) {
     public AirOn {
-        if (!(airOnC >= 0 && airOnC <= 150))
-            throw new IllegalArgumentException("airOnC must be in [0, 150]: " + airOnC);
+        if (!(airOnC >= -100 && airOnC <= 150))
+            throw new IllegalArgumentException("airOnC must be in [-100, 150]: " + airOnC);
         if (!(humidityRatio > 0)) throw new IllegalArgumentException("humidityRatio must be above 0: " + humidityRatio);
         if (!(dryAirKgPerHour > 0)) {
             throw new IllegalArgumentException("dryAirKgPerHour must be above 0: " + dryAirKgPerHour);

@@ -25,6 +25,7 @@ import piecewright.plan.ModelParameters;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.Planner;
+import piecewright.plan.Watch;
 import piecewright.remedy.Remedy;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
@@ -45,18 +46,18 @@ class ChanceViewModelTest {
         private final Drafting drafting;
 
         Planned(StyleLibrary library) {
-            drafting = new Drafting(new Planner(ModelParameters.defaults())::plan, library);
+            drafting = new Drafting(new Planner(ModelParameters.defaults()), library);
         }
 
         @Override
-        public Drafting.Answer answer(Wish wish) {
+        public Drafting.Answer answer(Wish wish, Watch watch) {
             Drafting.Asked asked =
                     new Drafting.Asked(wish.planWish(TODAY), wish.malt().colourEbc(), List.of());
-            return drafting.answer(asked, LocalDateTime.of(2027, 3, 1, 8, 0));
+            return drafting.answer(asked, LocalDateTime.of(2027, 3, 1, 8, 0), watch);
         }
 
         @Override
-        public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
+        public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch) {
             return List.of();
         }
     }

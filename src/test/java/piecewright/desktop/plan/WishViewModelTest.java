@@ -22,6 +22,7 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
+import piecewright.plan.Watch;
 import piecewright.remedy.Remedy;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
@@ -39,7 +40,7 @@ class WishViewModelTest {
     /** Refuses every wish for a day of its own, so that answers can be told apart. */
     private static final class Refusing implements WishViewModel.Answers {
         @Override
-        public Answer answer(Wish wished) {
+        public Answer answer(Wish wished, Watch watch) {
             PlanWish wish = wished.planWish(TODAY);
             try {
                 LocalDate day = ((When.ReadyBy) wish.when()).day();
@@ -55,7 +56,7 @@ class WishViewModelTest {
         }
 
         @Override
-        public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles) {
+        public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch) {
             return List.of();
         }
     }

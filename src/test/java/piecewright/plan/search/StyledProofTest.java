@@ -16,6 +16,7 @@ import piecewright.house.AirTemperature;
 import piecewright.house.House;
 import piecewright.house.Place;
 import piecewright.plan.ActKind;
+import piecewright.plan.Pace;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.Posed;
 import piecewright.plan.Styled;
@@ -196,7 +197,7 @@ class StyledProofTest {
         Route route = new Search(posed.setup(), posed.grid(), posed.wish()).route();
         double over = 0;
         long checks = 0;
-        List<Label> goals = BestFirst.goals(route, WAYS, label -> {});
+        List<Label> goals = BestFirst.goals(route, WAYS, label -> {}, Pace.endless());
         for (Label goal : goals) {
             for (Label before : goal.path()) {
                 over = Math.max(over, before.costMinutes() + route.boundMinutes(before) - goal.costMinutes());
