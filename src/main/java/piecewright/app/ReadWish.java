@@ -19,6 +19,7 @@ import piecewright.plan.PlanRequest.When;
 import piecewright.store.BatchFile;
 import piecewright.store.BookingsJson;
 import piecewright.store.HouseFile;
+import piecewright.store.HouseText;
 import piecewright.store.LearnedFile;
 import piecewright.store.LotFile;
 import piecewright.store.SavedBatch;
@@ -37,6 +38,10 @@ import piecewright.style.MaltStyle;
 public record ReadWish(PlanRequest request, String lotText, String houseText, Files files, LearnedTexts learned) {
     private static final String LOT_FILE = "lotFile";
     private static final String HOUSE_FILE = "houseFile";
+
+    /** Keys of a kept wish that name files. */
+    public static final List<String> FILE_KEYS = List.of(LOT_FILE, HOUSE_FILE);
+
     private static final String BESIDES = "besides";
     private static final String LOT_LEARNED = "lotLearned";
     private static final String HOUSE_LEARNED = "houseLearned";
@@ -173,8 +178,13 @@ public record ReadWish(PlanRequest request, String lotText, String houseText, Fi
     }
 
     /** The files of lot and house that a kept batch was made from. */
-    static List<Path> filesOf(Path batch) throws StoreException {
+    public static List<Path> filesOf(Path batch) throws StoreException {
         RequestTexts texts = BatchFile.read(batch).request();
         return List.of(file(batch, texts, LOT_FILE), file(batch, texts, HOUSE_FILE));
+    }
+
+    /** The readings beside a house that it names; none for a lot. */
+    public static List<Path> readingsOf(Path lotOrHouse) throws StoreException {
+        return HouseText.read(lotOrHouse).readings();
     }
 }

@@ -36,6 +36,8 @@ public final class Piecewright {
                 .addSubcommand(new ColourCommand(surroundings))
                 .addSubcommand(new LearnCommand(surroundings))
                 .addSubcommand(new LearnedCommand(surroundings))
+                .addSubcommand(new PackCommand(surroundings))
+                .addSubcommand(new UnpackCommand(surroundings))
                 .addSubcommand(new WindowCommand(surroundings))
                 .setOut(streams.out())
                 .setErr(streams.err())

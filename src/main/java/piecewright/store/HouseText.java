@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -69,6 +70,17 @@ public record HouseText(Path file, String text) {
     public void write() throws StoreException {
         house();
         AtomicFile.write(file, text);
+    }
+
+    /** The files of readings that places name; they lie beside the house's own. */
+    public List<Path> readings() {
+        List<Path> readings = new ArrayList<>();
+        for (int place = 0; place < size("/places"); place++) {
+            value("/places/" + place + "/air/loggerCsv")
+                    .map(file::resolveSibling)
+                    .ifPresent(readings::add);
+        }
+        return readings;
     }
 
     /** A value as it is written, without quotes; empty where there is none. */

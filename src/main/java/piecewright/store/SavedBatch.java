@@ -37,6 +37,11 @@ public record SavedBatch(
         if (knownEntry < 0) throw new IllegalArgumentException("knownEntry must be 0 or more: " + knownEntry);
     }
 
+    /** The same batch, made from the same where it lies otherwise. */
+    public SavedBatch withRequest(RequestTexts otherwise) {
+        return new SavedBatch(id, otherwise, planJson, calendarUids, knownEntry, finishedAt);
+    }
+
     /** The same batch, closed at this instant. */
     public SavedBatch finished(Instant at) {
         return new SavedBatch(id, request, planJson, calendarUids, knownEntry, Optional.of(at));
