@@ -107,6 +107,7 @@ class LearnedSoFarTest {
                 ReadWish.of(file, saved, library).request(),
                 times.grainKg(),
                 times.visits(),
+                times.places(),
                 0,
                 JournalFile.read(JournalFile.beside(file), saved.id()).journal());
         return new Position(GOING_ON)

@@ -1,5 +1,8 @@
 package piecewright.campaign;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -64,7 +67,7 @@ final class Life {
             Wish wish = Wish.any(dice, homestead.us());
             Batch batch = new Batch(name, terminal, verdicts, home, HouseText.norms(wish.style()));
             List<String> words = new ArrayList<>(wish.words());
-            words.addAll(List.of("--lot", wish.lot().toString(), "--house", "" + folder.resolve("house.json")));
+            words.addAll(List.of("--lot", ownLot(wish.lot()).toString(), "--house", "" + folder.resolve("house.json")));
             other.ifPresent(first -> words.addAll(batch.beside(first)));
             Instant asked = wish.today().atTime(9, 0).atZone(home.zone()).toInstant();
             if (!batch.planned(asked, words)) continue;
@@ -105,5 +108,16 @@ final class Life {
         batch.where(after);
         batch.diary().compare(after, List.of());
         papers.asked(batch, after);
+    }
+
+    /** A copy of the lot that this life may write beside. */
+    private Path ownLot(Path lot) {
+        Path own = folder.resolve(lot.getFileName());
+        try {
+            if (!Files.exists(own)) Files.copy(lot, own);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return own;
     }
 }

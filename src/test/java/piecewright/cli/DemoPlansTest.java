@@ -238,8 +238,15 @@ class DemoPlansTest {
         Map<String, String> read = ReadBack.byIcal4j(file);
         wanted.forEach((uid, times) -> assertEquals(times, read.get(uid)));
         JsonNode plan = plan(demo);
-        assertEquals(
-                wanted.size() + plan.get("phases").size() + plan.get("checks").size(), read.size());
+        Set<String> inCalendar = new HashSet<>();
+        String before = "";
+        for (JsonNode phase : plan.get("phases")) {
+            String kind = phase.get("kind").stringValue();
+            boolean goesOn = kind.equals("resting") && before.equals(kind); // the rest is one entry
+            if (!goesOn) inCalendar.add(phase.get("id").stringValue());
+            before = kind;
+        }
+        assertEquals(wanted.size() + inCalendar.size() + plan.get("checks").size(), read.size());
     }
 
     @ParameterizedTest

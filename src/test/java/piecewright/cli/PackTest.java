@@ -96,7 +96,7 @@ class PackTest {
                         List.of(spring),
                         CalendarManner.usual(DisplayUnits.metric()),
                         reading())
-                .write(Run.NOW);
+                .write();
     }
 
     private static void remove(Path root) throws IOException {
@@ -151,13 +151,13 @@ class PackTest {
         keep();
         Path spring = ours().resolve("batches/spring.json");
         LiveCalendar.without(ours().resolve("batches/all.ics"), List.of(spring), reading())
-                .write(Run.NOW);
+                .write();
         LiveCalendar.with(
                         folder.resolve("out.ics"),
                         List.of(spring),
                         CalendarManner.usual(DisplayUnits.metric()),
                         reading())
-                .write(Run.NOW);
+                .write();
         run(ours(), "pack", pack().toString());
         Run unpacked = run(theirs(), "unpack", pack().toString());
         assertTrue(unpacked.err().contains("out.ics lay outside"), unpacked.err());
