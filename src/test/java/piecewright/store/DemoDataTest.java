@@ -40,6 +40,18 @@ class DemoDataTest {
         assertTrue(lots().size() >= 5 && houses().size() >= 3);
     }
 
+    /** No test and no life may write beside what everybody starts from. */
+    @Test
+    void nothingLearnedOrKeptLiesAmongThem() throws IOException {
+        try (Stream<Path> files = Files.walk(DEMO)) {
+            assertEquals(
+                    List.of(),
+                    files.filter(Files::isRegularFile)
+                            .filter(file -> !file.getFileName().toString().matches("[a-z0-9-]+\\.(json|csv)"))
+                            .toList());
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("lots")
     void everyLotIsRead(Path file) throws StoreException {
