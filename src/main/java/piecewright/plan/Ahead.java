@@ -13,10 +13,11 @@ import piecewright.plan.Simulation.Read;
 /**
  * How a piece will stand, left to the phase it is in, at every moment at which somebody could do something about it.
  *
- * @param from nothing is done before this
+ * @param from what somebody stays for counts from here on
+ * @param free nothing is done before this
  * @param moments in time order, each one a full five minutes inside somebody's hours
  */
-record Ahead(Instant from, List<Moment> moments, Availability hours) {
+record Ahead(Instant from, Instant free, List<Moment> moments, Availability hours) {
     /** Judgement: longer ahead nobody looks for a moment. */
     private static final Duration LONGEST = Duration.ofDays(12);
     /** Judgement: moments so far apart are enough to choose among. */
@@ -35,8 +36,7 @@ record Ahead(Instant from, List<Moment> moments, Availability hours) {
         }
     }
 
-    /** @param from nothing is done before this */
-    static Ahead of(Bench bench, Begun going, Instant from) {
+    static Ahead of(Bench bench, Begun going, Instant from, Instant free) {
         Instant until = from.plus(LONGEST);
         Availability hours = Availability.of(bench.request().house(), from, until)
                 .beside(bench.request().besides());
@@ -53,14 +53,14 @@ record Ahead(Instant from, List<Moment> moments, Availability hours) {
         int known = readings.size();
         Instant lastRead = known == 0 ? Instant.MIN : readings.get(known - 1).at();
         List<Instant> open = instants.stream()
-                .filter(at -> at.isBefore(until) && !at.isBefore(lastRead))
+                .filter(at -> at.isBefore(until) && !at.isBefore(lastRead) && !at.isBefore(free))
                 .toList();
         open.forEach(at -> readings.add(Reading.nothing(at)));
         List<Read> reads =
                 bench.run(going.visits(), going.found().withReadings(readings)).reads();
         List<Moment> moments = new ArrayList<>();
         for (int i = 0; i < open.size(); i++) moments.add(new Moment(open.get(i), reads.get(known + i)));
-        return new Ahead(from, moments, hours);
+        return new Ahead(from, free, moments, hours);
     }
 
     /** The moments at which one person can go on for so long. */

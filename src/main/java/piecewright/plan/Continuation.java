@@ -169,16 +169,17 @@ public final class Continuation {
 
     private Rest follow(Pace pace, Begun begun) {
         Begun going = begun;
+        int done = begun.visits().size();
         for (int phases = 0; phases <= MOST_PHASES; phases++) {
             Bench bench = lenient(pace.bench(), going, pace.wide());
             boolean tried = pace.onward() && phases == 0;
             if (!tried && searchable(bench, going)) {
-                Optional<Draft> draft = draft(bench, going, searching(bench, going));
+                Optional<Draft> draft = draft(bench, going, searching(bench, going, done));
                 if (draft.isPresent()) return written(pace.bench(), bench, begun, draft.get());
             }
             boolean must = !searchable(bench, going);
             if (!pace.onward() && !must) break;
-            Overdue overdue = new Overdue(bench, going);
+            Overdue overdue = new Overdue(bench, going, done);
             List<Visit> next =
                     phases == 0 && !must ? overdue.tended().map(List::of).orElseGet(overdue::next) : overdue.next();
             if (next.isEmpty()) break;
@@ -207,9 +208,10 @@ public final class Continuation {
     /** Phase by phase as practice goes on, whatever the limits say. */
     private Rest stepwise(Bench late, Begun begun) {
         Begun going = begun;
+        int done = begun.visits().size();
         for (int phases = 0; phases <= MOST_PHASES; phases++) {
             Bench bench = lenient(late, going, true);
-            List<Visit> next = new Overdue(bench, going).next();
+            List<Visit> next = new Overdue(bench, going, done).next();
             if (next.isEmpty()) break;
             going = onward(going, next);
         }
@@ -252,11 +254,17 @@ public final class Continuation {
                 bench.request().withStyle(style), bench.span(), bench.setup().withStyle(style), bench.rawC());
     }
 
-    private static Searching searching(Bench bench, Begun going) {
+    private static Searching searching(Bench bench, Begun begun) {
+        return searching(bench, begun, begun.visits().size());
+    }
+
+    /** @param done so many of its acts are done, those after them certain */
+    private static Searching searching(Bench bench, Begun going, int done) {
         Optional<UnderWay> underWay = going.visits().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Footing.of(bench.setup(), bench.run(going.visits(), going.found())));
-        return searching(bench, new Resumption(underWay, going.toCome(), going.found(), going.now()));
+        Instant free = Overdue.free(bench, going, done);
+        return searching(bench, new Resumption(underWay, going.toCome(), going.found(), going.now(), free));
     }
 
     private static Searching searching(Bench bench, Resumption resumption) {
@@ -283,11 +291,8 @@ public final class Continuation {
         boolean asPlanned = planned.stream().anyMatch(visit -> UnderWay.bounds(visit.kind()));
         if (!asPlanned || planned.get(0).kind() != ActKind.SOAK) return Rules.MOVED_ACT_COST_MINUTES;
         UnderWay nominal = Footing.of(bench.setup(), bench.run(planned, Found.nothing()));
-        Resumption resumption = new Resumption(
-                Optional.of(nominal),
-                going.toCome(),
-                Found.nothing(),
-                nominal.visits().get(planned.size() - 1).at());
+        Instant last = nominal.visits().get(planned.size() - 1).at();
+        Resumption resumption = new Resumption(Optional.of(nominal), going.toCome(), Found.nothing(), last, last);
         return searching(bench, resumption)
                 .unmoved()
                 .map(draft -> draft.costMinutes() + Rules.MOVED_ACT_COST_MINUTES)

@@ -17,8 +17,6 @@ import piecewright.plan.search.UnderWay;
 
 /** The way on in the kiln: hotter when the gate is open and somebody stays; turned down before nobody is there. */
 final class KilnOn {
-    /** Judgement: a dial is turned down in a minute. */
-    static final int LOWER_MINUTES = 1;
     /** Judgement: and turned down so long before nobody is there any more, to see that it took. */
     private static final Duration BEFORE_LEAVING = Duration.ofMinutes(10);
     /** Judgement: minutes to weigh and set the heat. */
@@ -30,7 +28,7 @@ final class KilnOn {
     /** Judgement: the bed is stirred every six hours while it is wet. */
     private static final double STIR_HOURS = 6;
     /** Judgement: and left alone from this moisture on, wet basis. */
-    private static final double LOOSE_FRACTION = 0.23;
+    static final double LOOSE_FRACTION = 0.23;
 
     private final Setup setup;
     private final Begun going;
@@ -105,7 +103,9 @@ final class KilnOn {
         Instant from = ahead.hours().attendedUntil(ahead.from()).isPresent()
                 ? ahead.from()
                 : ahead.first().map(Moment::at).orElse(ahead.from());
-        Instant now = from.plusSeconds(59).truncatedTo(ChronoUnit.MINUTES);
+        Instant now = (from.isBefore(ahead.free()) ? ahead.free() : from)
+                .plusSeconds(59)
+                .truncatedTo(ChronoUnit.MINUTES);
         Instant last = until.minus(BEFORE_LEAVING);
         Instant at = last.isBefore(now) ? now : last;
         return at.isBefore(until) ? List.of(new Visit("kiln.lower-" + number, ActKind.LOWER, number, at)) : List.of();

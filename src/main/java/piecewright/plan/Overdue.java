@@ -34,6 +34,8 @@ final class Overdue {
     private static final double SAME_RATIO = 0.01;
     /** Judgement: a hot couch that has not caught in a day will not. */
     private static final double CATCHES_HOURS = 24;
+    /** Judgement: whoever loads stays a while after, to see the heat take or to turn it down. */
+    private static final int SEEN_ON_MINUTES = 10;
     /** Judgement: looks at a couch, wet or hot. */
     private static final double LOOK_HOURS = 8;
 
@@ -45,7 +47,8 @@ final class Overdue {
     private final Visit began;
     private final Ahead ahead;
 
-    Overdue(Bench bench, Begun going) {
+    /** @param done so many of its acts are done, those after them certain */
+    Overdue(Bench bench, Begun going, int done) {
         this.bench = bench;
         this.going = going;
         this.stops = Stops.of(bench.setup());
@@ -53,7 +56,14 @@ final class Overdue {
         this.last = going.visits().get(going.visits().size() - 1).at();
         this.began = UnderWay.began(going.visits());
         Instant from = last.isAfter(going.now()) ? last.plusSeconds(1) : going.now();
-        this.ahead = Ahead.of(bench, going, from);
+        this.ahead = Ahead.of(bench, going, from, free(bench, going, done));
+    }
+
+    /** When whoever does the last act that is certain, but not done yet, is free again; now if all were done. */
+    static Instant free(Bench bench, Begun going, int done) {
+        if (going.visits().size() <= done) return going.now();
+        Visit last = going.visits().get(going.visits().size() - 1);
+        return last.at().plus(Duration.ofMinutes(Stops.of(bench.setup()).minutes(last)));
     }
 
     /** The turning, stirring or look that a bed or heap left alone for long gets first; empty when it is none or was moved. */
@@ -65,12 +75,18 @@ final class Overdue {
             case LOAD -> ActKind.STIR;
             default -> began.kind();
         };
-        if (kind == began.kind()) return Optional.empty();
+        if (kind == began.kind() || kind == ActKind.STIR && dry()) return Optional.empty();
         Tending tending = Tending.of(going, ahead, kind, 0);
         return tending.moments().stream()
                 .findFirst()
                 .filter(at -> Tending.hours(last, at) >= JUST_MOVED_HOURS)
                 .map(at -> standing(kind, at).orElseGet(() -> tending.visit(tending.number(), at)));
+    }
+
+    private boolean dry() {
+        return ahead.first()
+                .filter(moment -> moment.read().held().mass().moisture().wetBasisFraction() > KilnOn.LOOSE_FRACTION)
+                .isEmpty();
     }
 
     /** The act of that kind that stands at this moment, or else the first to come, now at this moment. */
@@ -248,7 +264,8 @@ final class Overdue {
     private int work(String id) {
         int minutes = stops.workMinutes(stop(id));
         boolean stewed = began.kind() == ActKind.STEW && stops.kind(stop(id)) == ActKind.LOAD;
-        return stewed ? Stops.LOAD_MINUTES : minutes;
+        int own = stewed ? Stops.LOAD_MINUTES : minutes;
+        return stops.kind(stop(id)) == ActKind.LOAD ? own + SEEN_ON_MINUTES : own;
     }
 
     /** The act of that name; with the stew before it where its loading begins with one that was not done. */
@@ -265,7 +282,7 @@ final class Overdue {
     /** Turnings, stirrings or looks every so many hours, as people's hours let. */
     record Tending(Begun going, ActKind kind, double everyHours, List<Instant> moments, Instant last) {
         static Tending of(Begun going, Ahead ahead, ActKind kind, double everyHours) {
-            int work = kind == ActKind.LOOK || kind == ActKind.CHECK ? Search.CHECK_MINUTES : Search.TURN_MINUTES;
+            int work = minutes(kind);
             Instant last = going.visits().get(going.visits().size() - 1).at();
             return new Tending(
                     going,
@@ -278,13 +295,18 @@ final class Overdue {
                     last);
         }
 
+        private static int minutes(ActKind kind) {
+            return kind == ActKind.LOOK || kind == ActKind.CHECK ? Search.CHECK_MINUTES : Search.TURN_MINUTES;
+        }
+
+        /** Those that are over by then. */
         List<Visit> until(Instant end) {
             List<Visit> tended = new ArrayList<>();
             Instant moved = last;
             Optional<Instant> before = Optional.empty();
             int number = number();
             for (Instant at : moments) {
-                if (!at.isBefore(end)) break;
+                if (at.plus(Duration.ofMinutes(minutes(kind))).isAfter(end)) break;
                 boolean late = hours(moved, at) > everyHours;
                 Instant moves =
                         late && before.isPresent() && hours(moved, before.get()) >= everyHours / 2 ? before.get() : at;

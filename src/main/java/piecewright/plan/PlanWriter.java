@@ -13,7 +13,6 @@ import piecewright.plan.Plan.Subject;
 import piecewright.plan.Simulation.Course;
 import piecewright.plan.Simulation.Station;
 import piecewright.plan.Timetable.Visit;
-import piecewright.plan.search.Search;
 import piecewright.plan.search.Stops;
 import piecewright.plan.search.UnderWay;
 import piecewright.process.PieceState;
@@ -129,18 +128,7 @@ final class PlanWriter {
     }
 
     private Duration work(Station station) {
-        if (station.visit().kind() == ActKind.STEW) {
-            return Duration.ofMinutes(stew.orElseThrow().minutes());
-        }
-        if (station.visit().kind() == ActKind.LOAD) return Duration.ofMinutes(Stops.LOAD_MINUTES);
-        for (int stop = 0; stop <= stops.last(); stop++) {
-            if (stops.id(stop).equals(Stops.first(station.visit().id())))
-                return Duration.ofMinutes(stops.workMinutes(stop));
-        }
-        ActKind kind = station.visit().kind();
-        if (kind == ActKind.LOWER) return Duration.ofMinutes(KilnOn.LOWER_MINUTES);
-        boolean checks = kind == ActKind.CHECK || kind == ActKind.LOOK;
-        return Duration.ofMinutes(checks ? Search.CHECK_MINUTES : Search.TURN_MINUTES);
+        return Duration.ofMinutes(stops.minutes(station.visit()));
     }
 
     /** What is found as the act begins; for the last act, what is left when it is over. */

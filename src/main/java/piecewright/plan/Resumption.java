@@ -21,8 +21,9 @@ import piecewright.plan.search.UnderWay;
  * @param standing acts to come where somebody counts on them, in time order
  * @param found what was found on the way
  * @param notBefore no act any more before this instant
+ * @param free nor before this: until then an act that is certain keeps its person busy
  */
-record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, Instant notBefore) {
+record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, Instant notBefore, Instant free) {
     /** Judgement: an act can begin five minutes from now. */
     private static final Duration AT_ONCE = Duration.ofMinutes(5);
 
@@ -31,11 +32,12 @@ record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, I
         standing = List.copyOf(standing);
         Objects.requireNonNull(found);
         Objects.requireNonNull(notBefore);
+        Objects.requireNonNull(free);
     }
 
     /** From raw grain, whenever. */
     static Resumption none() {
-        return new Resumption(Optional.empty(), List.of(), Found.nothing(), Instant.MIN);
+        return new Resumption(Optional.empty(), List.of(), Found.nothing(), Instant.MIN, Instant.MIN);
     }
 
     /** Acts that are done or certain. */
@@ -56,7 +58,8 @@ record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, I
                 .filter(at -> at.isAfter(notBefore))
                 .orElse(notBefore.minusSeconds(1));
         return standing.stream()
-                .filter(visit -> UnderWay.bounds(visit.kind()) || visit.at().isAfter(last))
+                .filter(visit -> UnderWay.bounds(visit.kind())
+                        || visit.at().isAfter(last) && !visit.at().isBefore(free))
                 .toList();
     }
 
@@ -87,7 +90,8 @@ record Resumption(Optional<UnderWay> piece, List<Visit> standing, Found found, I
         });
         List<Instant> besides = new ArrayList<>(standing.stream().map(Visit::at).toList());
         besides.add(soon(notBefore));
-        return grid.goingOn(notBefore, past, besides);
+        besides.add(soon(free));
+        return grid.goingOn(notBefore, free, past, besides);
     }
 
     /** The next full five minutes. */

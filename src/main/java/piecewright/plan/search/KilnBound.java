@@ -185,7 +185,8 @@ final class KilnBound {
         double least = leastFrom(0, at, driest, row == classes - 1 ? WETTEST_RATIO : wettest);
         if (least == Double.POSITIVE_INFINITY) return least;
         int wet = least(wetFastest, driest, KilnHeat.ratioOf(KilnLegs.STIR_ABOVE_FRACTION));
-        return least + stirs.costUntilMinutes(space.notYetDrying(at), space.dryingFromMinute(at) + wet);
+        return least
+                + stirs.costUntilMinutes(space.notYetDrying(at), space.dryingFromMinute(at) + wet, Integer.MAX_VALUE);
     }
 
     /** Over every raise that can follow: not before the driest piece is let, dearer the longer the wettest one has been. */

@@ -49,8 +49,9 @@ final class KilnLegs {
         for (int at = Math.max(from.at() + 1, grid.firstAtOrAfter(openMinute)); at < end; at++) {
             if (!space.canBegin(stop, at)) continue;
             int minute = grid.minute(at);
-            double stirring =
-                    level > 0 ? 0 : stirs.costUntilMinutes(space.notYetDrying(from), Math.min(wetUntil, minute));
+            double stirring = level > 0
+                    ? 0
+                    : stirs.costUntilMinutes(space.notYetDrying(from), Math.min(wetUntil, minute), minute);
             double waiting = space.rules().waitsInTheKiln((minute - openMinute) / 60.0);
             double cost = space.charged(Rule.KILN_WAIT, waiting) + stirring;
             space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);

@@ -204,10 +204,21 @@ public final class Search {
         if (label.isEmpty() || !route.isGoal(label.get())) return Optional.empty();
         List<Visit> visits = new ArrayList<>(takenUp.map(TakenUp::visits).orElse(List.of()));
         rest.stream()
-                .filter(visit -> UnderWay.bounds(visit.kind()) || canTurn(visit.at()))
+                .filter(visit -> UnderWay.bounds(visit.kind()) || canTurn(visit.at()) && apart(visit, bounding))
                 .forEach(visits::add);
         Label goal = label.get();
         return Optional.of(new Found(new Timetable(visits), writtenOut.bill(goal), goal.costMinutes()));
+    }
+
+    /** Whether what is done inside a phase overlaps no act that bounds one: a stir due as the cure begins is left out. */
+    private boolean apart(Visit inner, List<Visit> bounding) {
+        return bounding.stream()
+                .noneMatch(
+                        visit -> inner.at().isBefore(over(visit)) && visit.at().isBefore(over(inner)));
+    }
+
+    private Instant over(Visit visit) {
+        return visit.at().plus(Duration.ofMinutes(space.stops().minutes(visit)));
     }
 
     /** Whether somebody can turn at this very instant. */
@@ -289,7 +300,7 @@ public final class Search {
         TurnChains checks = new TurnChains(
                 grid,
                 new CouchLooks(rules, 0),
-                new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
+                new TurnChains.Turning(CHECK_MINUTES, Stops.PACK_MINUTES, held::innerCostMinutes),
                 (int) (60 * couching.schedule().checks().highHours()),
                 (int) (60 * couching.schedule().longestHours()));
         return new CouchLegs.Couch(rules, new CouchCurves(forms.setup(), grid, heating), checks, forms.wither());
@@ -302,7 +313,7 @@ public final class Search {
                 grid,
                 (from, until) -> rules.lookSlip(heaping.air().airC((from + until) / 120.0) + riseK)
                         .costMinutes((until - from) / 60.0),
-                new TurnChains.Turning(CHECK_MINUTES, 0, held::innerCostMinutes),
+                new TurnChains.Turning(CHECK_MINUTES, Stops.HEAP_MINUTES, held::innerCostMinutes),
                 (int) (60 * rules.longestLookHours()),
                 (int) (60 * rules.longestHours()));
         return new HeapLegs.Heaps(rules, looks);
@@ -353,8 +364,8 @@ public final class Search {
             case PACK -> couch.orElseThrow().checks().turns(begins.at(), ends.at());
             case LOAD -> {
                 int dryUntil = new KilnLegs(space, stirs).wetUntilMinute(begins);
-                int wetUntil = Math.min(space.grid().minute(ends.at()), dryUntil);
-                yield stirs.turnsUntil(space.notYetDrying(begins), wetUntil);
+                int next = space.grid().minute(ends.at());
+                yield stirs.turnsUntil(space.notYetDrying(begins), Math.min(next, dryUntil), next);
             }
             default -> List.of();
         };

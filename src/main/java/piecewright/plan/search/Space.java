@@ -82,10 +82,15 @@ record Space(
         return toll.charged(rule, minutes);
     }
 
-    /** Hands the label on unless its rules forbid it or the nights are used up. */
+    /** Whether the act that begins at this candidate waits for the one before to be over; what was done is over. */
+    private boolean waits(Label from, int at) {
+        return from.before() == null || grid.minute(at) - grid.minute(from.at()) >= stops().workMinutes(from.stop());
+    }
+
+    /** Hands the label on unless its rules forbid it, the act before is not over or the nights are used up. */
     void arrive(Label from, int stop, int at, Grain grain, double ruleCostMinutes, Consumer<Label> sink) {
         int nights = from.nights() + (grid.night(at) ? 1 : 0);
-        if (ruleCostMinutes < Double.POSITIVE_INFINITY && nights <= mostNights) {
+        if (ruleCostMinutes < Double.POSITIVE_INFINITY && nights <= mostNights && waits(from, at)) {
             double cost = from.costMinutes() + stepCostMinutes(from.at(), stop, at) + ruleCostMinutes;
             sink.accept(new Label(stop, at, grain, cost, nights, from));
         }

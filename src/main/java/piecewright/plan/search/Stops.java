@@ -33,19 +33,21 @@ public final class Stops {
     /** Judgement: minutes to drain and weigh. */
     private static final int DRAIN_MINUTES = 15;
     /** Judgement: minutes to heap, cover and set the thermometer. */
-    private static final int HEAP_MINUTES = 15;
+    static final int HEAP_MINUTES = 15;
     /** Judgement: minutes to spread on trays. */
     private static final int FLOOR_MINUTES = 15;
     /** Judgement: minutes to spread thin for the wither. */
     private static final int WITHER_MINUTES = 15;
     /** Judgement: minutes to weigh, pack the box, lay the cloths and set the thermometer. */
-    private static final int PACK_MINUTES = 30;
+    static final int PACK_MINUTES = 30;
     /** Judgement: minutes to unpack, spread and weigh. */
     private static final int BREAK_MINUTES = 20;
     /** Judgement: minutes to weigh and load the kiln. */
     public static final int LOAD_MINUTES = 30;
     /** Judgement: minutes to weigh and set the heat. */
     private static final int RAISE_MINUTES = 10;
+    /** Judgement: a dial is turned down in a minute. */
+    private static final int LOWER_MINUTES = 1;
     /** Judgement: minutes to unload and spread to cool. */
     private static final int OFF_MINUTES = 20;
     /** Judgement: minutes to rub, clean and weigh. */
@@ -278,6 +280,25 @@ public final class Stops {
 
     private static boolean isIn(String id, List<Visit> done) {
         return done.stream().anyMatch(visit -> visit.id().equals(id));
+    }
+
+    /** Minutes this act takes by itself. */
+    public int minutes(Visit visit) {
+        return switch (visit.kind()) {
+            case LOAD -> LOAD_MINUTES;
+            case STEW -> stewMinutes;
+            case LOWER -> LOWER_MINUTES;
+            case CHECK, LOOK -> Search.CHECK_MINUTES;
+            case TURN, SPRINKLE, STIR -> Search.TURN_MINUTES;
+            default -> workMinutes(stop(visit));
+        };
+    }
+
+    private int stop(Visit visit) {
+        String id = first(visit.id());
+        for (int stop = 0; stop < count(); stop++) if (id(stop).equals(id)) return stop;
+        for (int stop = 0; stop < count(); stop++) if (kind(stop) == visit.kind()) return stop;
+        throw new IllegalArgumentException("no stop of this style: " + visit.id());
     }
 
     /** Minutes somebody is busy in one go, a stew before loading included. */

@@ -52,11 +52,16 @@ public final class TimeGrid {
     private final int openMinute;
 
     private TimeGrid(Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone) {
-        this(origin, points, availability, zone, 0);
+        this(origin, points, availability, zone, 0, 0);
     }
 
     private TimeGrid(
-            Instant origin, TreeMap<Integer, Boolean> points, Availability availability, ZoneId zone, int openMinute) {
+            Instant origin,
+            TreeMap<Integer, Boolean> points,
+            Availability availability,
+            ZoneId zone,
+            int openMinute,
+            int freeMinute) {
         this.origin = origin;
         this.points = points;
         this.availability = availability;
@@ -74,7 +79,7 @@ public final class TimeGrid {
             minute[at] = point.getKey();
             coarse[at] = point.getValue();
             describe(at);
-            if (minute[at] < openMinute) close(at);
+            if (minute[at] < Math.max(openMinute, freeMinute)) close(at);
             at++;
         }
         firstInSlot = new int[size == 0 ? 0 : minute[size - 1] / SLOT_MINUTES + 1];
@@ -116,10 +121,11 @@ public final class TimeGrid {
     /**
      * The same for a piece under way: nothing begins before that instant, whole minutes counted up.
      *
+     * @param free nor before this: until then an act that is certain keeps its person busy
      * @param past instants before it that are still spoken of
      * @param besides candidates besides the grid's where somebody can act, such as where acts stand already
      */
-    public TimeGrid goingOn(Instant notBefore, List<Instant> past, List<Instant> besides) {
+    public TimeGrid goingOn(Instant notBefore, Instant free, List<Instant> past, List<Instant> besides) {
         int open = minutesBetween(origin, notBefore.plusSeconds(59));
         TreeMap<Integer, Boolean> more = new TreeMap<>(points.tailMap(open, true));
         for (Instant instant : past) putInside(more, minutesBetween(origin, instant), true, Integer.MAX_VALUE);
@@ -129,7 +135,7 @@ public final class TimeGrid {
             int at = minutesBetween(origin, instant);
             if (somebody && at >= open) putInside(more, at, true, Integer.MAX_VALUE);
         }
-        return new TimeGrid(origin, more, availability, zone, open);
+        return new TimeGrid(origin, more, availability, zone, open, minutesBetween(origin, free.plusSeconds(59)));
     }
 
     /** All candidates of the horizon; {@code coarseMinutes} and {@code fineMinutes} are the two grids, 5 or more. */

@@ -83,10 +83,14 @@ final class TurnChains {
         return to - from < arrive.length ? arrive[to - from] : Double.POSITIVE_INFINITY;
     }
 
-    /** Cost of turnings from a candidate until a minute after which none is needed any more. */
-    double costUntilMinutes(int from, int untilMinute) {
+    /**
+     * Cost of turnings from a candidate until a minute after which none is needed any more.
+     *
+     * @param nextMinute when the next act begins: all are over by then
+     */
+    double costUntilMinutes(int from, int untilMinute, int nextMinute) {
         double[] turned = costsFrom(from).turned();
-        int last = lastTurn(from, untilMinute, turned);
+        int last = lastTurn(from, untilMinute, nextMinute, turned);
         return last < 0 ? Double.POSITIVE_INFINITY : turned[last - from] + gap(last, untilMinute);
     }
 
@@ -97,18 +101,18 @@ final class TurnChains {
     }
 
     /** The turnings themselves until a minute after which none is needed any more. */
-    List<Integer> turnsUntil(int from, int untilMinute) {
+    List<Integer> turnsUntil(int from, int untilMinute, int nextMinute) {
         Chain chain = walk(from);
-        return back(chain, from, Math.max(from, lastTurn(from, untilMinute, chain.turned)));
+        return back(chain, from, Math.max(from, lastTurn(from, untilMinute, nextMinute, chain.turned)));
     }
 
     /** The last turning of the cheapest run until that minute; negative when there is none. */
-    private int lastTurn(int from, int untilMinute, double[] turned) {
+    private int lastTurn(int from, int untilMinute, int nextMinute, double[] turned) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         int end = Math.min(from + turned.length, grid.firstAtOrAfter(untilMinute));
         for (int last = from; last < end; last = grid.nextCoarse(last + 1)) {
-            if (turned[last - from] >= least) continue;
+            if (turned[last - from] >= least || !isOver(from, last, nextMinute)) continue;
             double cost = turned[last - from] + gap(last, untilMinute);
             if (cost < least) {
                 least = cost;
@@ -116,6 +120,11 @@ final class TurnChains {
             }
         }
         return best;
+    }
+
+    /** Whether the turning, if it is one and not the start, is done by that minute. */
+    private boolean isOver(int from, int last, int minute) {
+        return last == from || grid.minute(last) + turning.workMinutes() <= minute;
     }
 
     private double gap(int last, int untilMinute) {
@@ -151,8 +160,9 @@ final class TurnChains {
             int reach = Math.min(end, last + gapsHere.length);
             for (int to = last + 1; to < reach; to++) {
                 double cost = soFar + gapsHere[to - last];
-                chain.offer(to - from, last, cost);
-                boolean soon = grid.minute(to) - grid.minute(last) < turning.soonestMinutes();
+                if (isOver(from, last, grid.minute(to))) chain.offer(to - from, last, cost);
+                boolean soon =
+                        grid.minute(to) - grid.minute(last) < Math.max(turning.soonestMinutes(), turning.workMinutes());
                 if (!soon) chain.offerTurning(to - from, last, cost);
             }
         }
