@@ -14,6 +14,11 @@ final class GrainHarm {
     /** Judgement: the juice of a swollen kernel freezes a degree below water, and ice kills the germ. */
     static final double FREEZES_C = -1;
 
+    /** Judgement: what a forecast may be over it besides, K: weather and lot differ by that much. */
+    private static final double MOST_FORECAST_OVER_K = MOST_OVER_K + 2;
+    /** Judgement: a peak before a turning is a warning; three hours of it, by the half hour, spoil the bed. */
+    private static final int LASTING_SAMPLES = 6;
+
     private GrainHarm() {}
 
     /** The harm of a forecast; empty for none. */
@@ -66,14 +71,19 @@ final class GrainHarm {
                 .at();
         Predicate<Sample> onTheFloor =
                 sample -> !sample.at().isBefore(spread) && sample.at().isBefore(grown);
-        double expectedC = course.samples().stream()
-                .filter(onTheFloor)
+        List<Sample> tooWarm = course.samples().stream()
+                .filter(onTheFloor.and(sample -> sample.state().grainC() > warmestC + MOST_FORECAST_OVER_K))
+                .toList();
+        if (tooWarm.size() < LASTING_SAMPLES) return Optional.empty();
+        double expectedC = tooWarm.stream()
                 .mapToDouble(sample -> sample.state().grainC())
                 .max()
                 .orElse(0);
-        return first(course, onTheFloor.and(sample -> sample.state().grainC() > warmestC + MOST_OVER_K))
-                .map(sample ->
-                        new Obstacle.BedTooWarm(setup.outfit().growing().place(), expectedC, warmestC, sample.at()));
+        return Optional.of(new Obstacle.BedTooWarm(
+                setup.outfit().growing().place(),
+                expectedC,
+                warmestC,
+                tooWarm.get(0).at()));
     }
 
     private static Optional<Sample> first(Course course, Predicate<Sample> which) {

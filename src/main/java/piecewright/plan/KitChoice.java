@@ -3,7 +3,6 @@ package piecewright.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -17,16 +16,10 @@ import piecewright.plan.Arrangement.Places;
 import piecewright.plan.Planner.Span;
 
 /**
- * Chooses among the kit of a house by planning with it: first with what looks best, then one part after the other with
- * whatever else would do, and where nothing fits so, every way. What is there besides can so only help.
+ * Chooses among the kit of a house by planning with it: with what looks best, and where nothing fits so, every other way
+ * until one does. What is there besides can so never be in the way.
  */
 final class KitChoice {
-    /** Judgement: polishing a rough timetable saves no more than this share; what costs more by then is no rival. */
-    private static final double RIVAL_RATIO = 1.06;
-    /** Judgement: measured; a rival that must cost less is found soon or is none worth waiting for. */
-    private static final int RIVAL_TIMES = 60;
-    /** Judgement: a plan that leaves less to gain than this share of its cost is taken without looking at other kit. */
-    private static final double LITTLE_TO_GAIN_RATIO = 0.1;
     /** Judgement: nobody has more distinct kits worth planning with where the first ones do not fit. */
     private static final int MOST_WAYS = 12;
 
@@ -56,25 +49,10 @@ final class KitChoice {
     Optional<Draft> best(List<Obstacle> obstacles) {
         Places told = request.arrangement().places();
         if (!tried(told, obstacles)) return Optional.empty();
-        for (List<UnaryOperator<Places>> part : parts()) {
-            Places sofar = best.map(
-                            draft -> with(request.arrangement(), draft.setup()).places())
-                    .orElse(told);
-            for (UnaryOperator<Places> other : part) {
-                if (best.isEmpty() || leavesToGain(best.get())) tried(other.apply(sofar), new ArrayList<>());
-            }
-        }
         if (best.isEmpty()) everyWay(told, parts());
         if (best.isEmpty() && !harms.isEmpty()) obstacles.addAll(harms);
         else if (best.isEmpty()) usual.ifPresent(searching -> obstacles.addAll(searching.refusal()));
         return best;
-    }
-
-    /** Whether other kit could save much: neither the work itself nor the days it takes are its fault. */
-    private static boolean leavesToGain(Draft draft) {
-        Map<Rule, Double> charged = draft.bill().byRule();
-        double neededMinutes = charged.getOrDefault(Rule.WORK, 0.0) + charged.getOrDefault(Rule.TIME, 0.0);
-        return draft.costMinutes() - neededMinutes > LITTLE_TO_GAIN_RATIO * draft.costMinutes();
     }
 
     private void everyWay(Places told, List<List<UnaryOperator<Places>>> parts) {
@@ -100,19 +78,15 @@ final class KitChoice {
         if (setup.isEmpty()) return false;
         Used used = new Used(setup.get().outfit(), setup.get().couching().map(Couching::box));
         if (!tried.add(used)) return true;
-        Pace within = best.map(draft -> pace.shortened(RIVAL_TIMES).below(draft.costMinutes() * RIVAL_RATIO))
-                .orElse(pace);
         double rawC = Planner.rawC(setup.get(), horizon.rooms());
-        Searching searching = new Searching(way, horizon.span(), setup.get(), rawC, within);
+        Searching searching = new Searching(way, horizon.span(), setup.get(), rawC, pace);
         if (usual.isEmpty()) usual = Optional.of(searching);
         Optional<Draft> found = searching.draft();
         Optional<Obstacle> harm = found.flatMap(draft -> GrainHarm.of(draft.setup(), draft.course()));
         if (found.isEmpty()) harm = GrainHarm.ofAir(setup.get(), horizon.rooms());
         if (harms.isEmpty()) harm.ifPresent(harms::add);
         Optional<Draft> draft = harm.isPresent() ? Optional.empty() : found;
-        boolean better = draft.isPresent()
-                && (best.isEmpty() || draft.get().costMinutes() < best.get().costMinutes());
-        if (better) best = draft;
+        if (best.isEmpty()) best = draft;
         if (best.isEmpty()) pace = pace.afterNothing();
         return true;
     }

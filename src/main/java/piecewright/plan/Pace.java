@@ -55,11 +55,6 @@ public record Pace(Watch watch, int mostWays, double belowMinutes) {
         return new Pace(watch, Math.min(mostWays, AFTER_NOTHING_WAYS), belowMinutes);
     }
 
-    /** The same for plans that cost less. */
-    Pace below(double changedMinutes) {
-        return new Pace(watch, mostWays, changedMinutes);
-    }
-
     /** Whether what stands in the way is not worth finding out. */
     boolean isHurried() {
         return mostWays <= HURRIED_WAYS;

@@ -175,7 +175,7 @@ class KeepingFilesTest {
     void aFolderThatGoesAwayMeanwhileIsToldToo() throws IOException {
         Path inner = Files.createDirectory(folder.resolve("inner"));
         Function<PlanRequest, PlanResult> slow = request -> {
-            assertTrue(inner.toFile().delete());
+            assertTrue(!Files.exists(inner) || inner.toFile().delete());
             return SAMPLE.apply(request);
         };
         Run run = run(slow, Run.NOW, "--calendar", inner.resolve("a.ics").toString());

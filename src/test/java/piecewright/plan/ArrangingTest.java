@@ -82,10 +82,10 @@ class ArrangingTest {
         PlanRequest request = Seeded.request(2);
 
         Plan thin = plan(request.arranged(Arrangement.usual().withBedCm(4)));
-        Plan deep = plan(request.arranged(Arrangement.usual().withBedCm(9)));
+        Plan deep = plan(request.arranged(Arrangement.usual().withBedCm(7)));
 
         assertEquals(4, act(thin, "floor.spread").setting().depthCm().orElseThrow(), 0.5);
-        assertTrue(act(deep, "floor.spread").setting().depthCm().orElseThrow() >= 8);
+        assertTrue(act(deep, "floor.spread").setting().depthCm().orElseThrow() >= 6);
         assertTrue(gap(thin).compareTo(gap(deep)) > 0, gap(thin) + " against " + gap(deep));
     }
 
