@@ -140,6 +140,15 @@ public final class BatchAtHand {
         }
     }
 
+    /** As it was kept. */
+    SavedBatch saved() {
+        return saved;
+    }
+
+    CalendarReading reading(Instant now) {
+        return new CalendarReading(tools.library(), now);
+    }
+
     public ZoneId zone() {
         return wish.request().house().zone();
     }
@@ -217,7 +226,7 @@ public final class BatchAtHand {
         }
     }
 
-    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
+    Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
         Content after = appended(drafts);
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
@@ -238,17 +247,17 @@ public final class BatchAtHand {
     /** Brings the live calendar up to date: what was done is ticked there. What was written down stays, come what may. */
     private Optional<String> calendarFault(Instant now) {
         try {
-            LiveCalendar.refresh(file, new CalendarReading(tools.library(), now));
+            LiveCalendar.refresh(file, reading(now));
             return Optional.empty();
         } catch (NotWrittenException failed) {
             return Optional.of(String.valueOf(failed.getMessage()));
         }
     }
 
-    /** Lets an entry that was struck out count again as it counted before; the strike stays in the journal. */
-    public Recording restore(Entry counted, Instant now) throws NotWrittenException {
-        Corrected again = new Corrected(counted.number(), Optional.of(counted.report()));
-        return kept(List.of(new Draft(counted.at(), now, counted.actId(), again)), now);
+    /** Strikes an entry out, whatever the others are; it stays in the journal. */
+    public Recording strike(int number, Instant now) throws NotWrittenException {
+        Corrected struck = new Corrected(number, Optional.empty());
+        return kept(List.of(new Draft(now, now, Optional.empty(), struck)), now);
     }
 
     private List<Tare> vessels() {

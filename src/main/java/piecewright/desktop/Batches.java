@@ -58,7 +58,11 @@ final class Batches {
         this.looked = looked;
         this.opener = file ->
                 BatchAtHand.open(file, around.library(), around.setting().continuation());
-        this.model = new BatchViewModel(opener, foresight(), around.threads(), this::instant, around.units());
+        this.model = new BatchViewModel(
+                opener,
+                foresight(),
+                around.threads(),
+                new BatchViewModel.Own(this::instant, around.units(), around.history()));
         this.view = new BatchView(model, around.units());
         CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
         view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
@@ -171,14 +175,6 @@ final class Batches {
 
     Node side() {
         return view.side();
-    }
-
-    void undo() {
-        model.undo();
-    }
-
-    void redo() {
-        model.redo();
     }
 
     void now(Instant instant) {

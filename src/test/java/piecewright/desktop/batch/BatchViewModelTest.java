@@ -21,6 +21,7 @@ import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.ensemble.Figure;
 import piecewright.ensemble.Milestone;
 import piecewright.ensemble.Sureness;
@@ -79,6 +80,8 @@ class BatchViewModelTest {
         }
     }
 
+    private final UndoHistory history = new UndoHistory();
+
     @BeforeEach
     void kept() throws Exception {
         file = folder.resolve("spring.json");
@@ -99,8 +102,7 @@ class BatchViewModelTest {
                 BatchViewModelTest::open,
                 new Nothing(),
                 new Threads(Runnable::run, Runnable::run, Runnable::run),
-                () -> NOW,
-                UNITS);
+                new BatchViewModel.Own(() -> NOW, UNITS, history));
         model.open(file);
     }
 
@@ -123,18 +125,18 @@ class BatchViewModelTest {
     void whatWasStruckOutComesBackAsItWasWritten() {
         model.record("soaked 25 min ago");
         var written = effective();
-        model.undo();
+        history.undo();
         assertEquals(List.of(), effective());
-        model.redo();
+        history.redo();
         assertEquals(written.get(0).at(), effective().get(0).at());
         assertEquals(written.get(0).report(), effective().get(0).report());
-        model.redo();
+        history.redo();
         assertEquals(1, effective().size(), "there is nothing more to bring back");
         model.record("5.1 kg");
         model.record("correct " + effective().get(1).number() + " 5.2 kg");
         var corrected = effective().get(1).report();
-        model.undo();
-        model.redo();
+        history.undo();
+        history.redo();
         assertEquals(corrected, effective().get(1).report(), "as it counted, not as it was first written");
     }
 
@@ -167,5 +169,51 @@ class BatchViewModelTest {
         assertEquals(Reply.Outcome.FAILED, reply.outcome());
         assertTrue(reply.doubts().get(0).contains("changed by another window or terminal"), reply.doubts()::toString);
         assertTrue(model.proposalProperty().get().isPresent(), "what was offered is not lost");
+    }
+
+    @Test
+    void undoTakesBackThePlanThatWasAcceptedAndThenWhatWasWrittenDown() throws Exception {
+        model.record("soaked");
+        String told = Files.readString(file);
+        model.planRest();
+        model.accept();
+        String accepted = Files.readString(file);
+        history.undo();
+        assertEquals(told, Files.readString(file), "the plan before is back");
+        assertEquals(1, effective().size(), "what was written down stays");
+        history.redo();
+        assertEquals(accepted, Files.readString(file));
+        history.undo();
+        history.undo();
+        assertEquals(List.of(), effective());
+        assertEquals("", history.undoProperty().get());
+    }
+
+    @Test
+    void aPlanThatSomebodyElseChangedSinceIsNotTakenBack() throws Exception {
+        model.record("soaked");
+        model.planRest();
+        model.accept();
+        BatchAtHand terminal = open(file);
+        terminal.recordLine("note: from the terminal", UNITS, NOW);
+        BatchAtHand again = open(file);
+        again.accept((Replanned) again.replan(NOW), Optional.empty(), CalendarManner.usual(UNITS), NOW);
+        String theirs = Files.readString(file);
+        history.undo();
+        assertEquals(theirs, Files.readString(file));
+        assertEquals(Reply.Outcome.FAILED, model.replyProperty().get().outcome());
+        assertEquals("", history.redoProperty().get(), "it cannot be done again either");
+    }
+
+    @Test
+    void anEntryThatWasStruckComesBack() {
+        model.record("soaked");
+        model.record("5.1 kg");
+        model.strike(1);
+        assertEquals(1, effective().size());
+        history.undo();
+        assertEquals(2, effective().size());
+        history.redo();
+        assertEquals(List.of(2), effective().stream().map(Entry::number).toList());
     }
 }
