@@ -9,6 +9,7 @@ public final class Undoable<T> {
     private final ReadOnlyObjectWrapper<T> value;
     private final UndoHistory history;
     private final String words;
+    private Runnable taken = () -> {};
 
     /**
      * @param words what a change of it is, as the history says it
@@ -25,6 +26,11 @@ public final class Undoable<T> {
 
     public ReadOnlyObjectProperty<T> valueProperty() {
         return value.getReadOnlyProperty();
+    }
+
+    /** Done before a change is taken back or made again. */
+    void whenTaken(Runnable first) {
+        taken = first;
     }
 
     /** A change to the same value is none. */
@@ -51,11 +57,13 @@ public final class Undoable<T> {
 
         @Override
         public void undo() {
+            taken.run();
             value.set(before);
         }
 
         @Override
         public void redo() {
+            taken.run();
             value.set(after);
         }
     }

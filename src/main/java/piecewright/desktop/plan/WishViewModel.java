@@ -90,10 +90,8 @@ public final class WishViewModel {
         this.units = person.units();
         this.history = history;
         this.wish = new Undoable<>(first, history, WindowWords.say("undo.of.wish"));
-        wish.valueProperty().addListener((property, before, now) -> {
-            typed.set(Map.of());
-            ask();
-        });
+        wish.whenTaken(() -> typed.set(Map.of()));
+        wish.valueProperty().addListener((property, before, now) -> ask());
         ask();
     }
 
