@@ -195,18 +195,30 @@ public final class BatchAtHand {
     /** Reads a typed line and adds what it means to the journal. */
     public Recording recordLine(String line, DisplayUnits units, Instant now)
             throws StoreException, NotWrittenException {
+        LineReader reader = new LineReader(units, zone(), vessels());
+        LineReading alone = reader.read(line, new LineReader.Expecting(now, Optional.empty(), OptionalDouble.empty()));
+        if (alone instanceof Understood struck && struck.reports().stream().allMatch(BatchAtHand::strikes)) {
+            return kept(drafts(struck, now), now);
+        }
         Optional<Act> next = where(batch, now).flatMap(where -> where.next().act());
         LineReader.Expecting expecting = new LineReader.Expecting(
                 now,
                 next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
                 next.map(act -> OptionalDouble.of(act.expect().massKg())).orElse(OptionalDouble.empty()));
-        LineReading reading = new LineReader(units, zone(), vessels()).read(line, expecting);
+        LineReading reading = reader.read(line, expecting);
         if (reading instanceof Unclear unclear) return new Recording.Asked(unclear);
-        Understood understood = (Understood) reading;
-        List<Draft> drafts = understood.reports().stream()
+        return kept(drafts((Understood) reading, now), now);
+    }
+
+    private static List<Draft> drafts(Understood understood, Instant now) {
+        return understood.reports().stream()
                 .map(report -> new Draft(understood.at(), now, Optional.empty(), report))
                 .toList();
-        return kept(drafts, now);
+    }
+
+    /** Whether it only strikes out: that needs no reading of the others, and raises no question. */
+    private static boolean strikes(Report report) {
+        return report instanceof Corrected corrected && corrected.instead().isEmpty();
     }
 
     /** The same batch with these written down as of now. */
@@ -230,18 +242,24 @@ public final class BatchAtHand {
         Content after = appended(drafts);
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
+        boolean struck = drafts.stream().map(Draft::report).allMatch(BatchAtHand::strikes);
+        List<Contradiction> raised = struck ? List.of() : raised(batch.withJournal(after.journal()), entries, now);
+        return new Recording.Kept(entries, raised, calendarFault(now));
+    }
+
+    /** What these entries contradict, or are contradicted by. */
+    private List<Contradiction> raised(Batch later, List<Entry> entries, Instant now) {
         Set<Integer> numbers = new HashSet<>();
         entries.forEach(entry -> {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        Batch later = batch.withJournal(after.journal());
         List<Contradiction> raised = new ArrayList<>();
         where(later, now)
                 .ifPresent(where -> where.account().contradictions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
-        return new Recording.Kept(entries, raised, calendarFault(now));
+        return raised;
     }
 
     /** Brings the live calendar up to date: what was done is ticked there. What was written down stays, come what may. */

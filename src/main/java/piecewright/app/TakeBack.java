@@ -64,20 +64,22 @@ public final class TakeBack {
         return numbered;
     }
 
+    /** A batch, and what was known of its lot and its house. */
+    public record Knowing(BatchAtHand batch, Known known) {
+        public static Knowing of(BatchAtHand batch) throws StoreException {
+            return new Knowing(batch, batch.lessons().known());
+        }
+    }
+
     /**
      * Opens a batch that was closed: what its closing wrote down is struck out, and what it taught is forgotten where
-     * nothing was learned since.
-     *
-     * @param closed the batch as it was closed
-     * @param before the batch as it was before
-     * @param knew what was known of lot and house before
-     * @param knows what was known once it was closed
+     * nothing was learned since; refused when the batch was changed since.
      */
-    public static void finish(BatchAtHand closed, BatchAtHand before, Known knew, Known knows, Instant now)
-            throws NotWrittenException {
-        replace(closed, before.saved());
-        entries(closed, closed.journal().effective(), before.journal().effective(), now);
-        closed.lessons().putBack(knows, knew);
+    public static void finish(Knowing before, Knowing closed, Instant now) throws NotWrittenException {
+        BatchAtHand batch = closed.batch();
+        replace(batch, before.batch().saved());
+        entries(batch, batch.journal().effective(), before.batch().journal().effective(), now);
+        batch.lessons().putBack(closed.known(), before.known());
     }
 
     private static void replace(BatchAtHand there, SavedBatch next) throws NotWrittenException {

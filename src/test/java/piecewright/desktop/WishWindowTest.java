@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -49,7 +50,7 @@ class WishWindowTest {
             screen.focus("remedy");
             screen.press(KeyCode.SPACE);
             screen.until(() -> screen.scene().lookup("#remedy") == null);
-            screen.until(() -> screen.scene().lookup("#verdict").getOpacity() == 1);
+            screen.until(() -> screen.scene().lookup("#verdict") instanceof Node verdict && verdict.getOpacity() == 1);
             assertTrue(
                     !"90 kg".equals(screen.node("wish-amount", TextField.class).getText()));
             screen.picture("plan-dark");

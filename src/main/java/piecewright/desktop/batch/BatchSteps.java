@@ -9,6 +9,7 @@ import piecewright.app.CalendarManner;
 import piecewright.app.Keeping;
 import piecewright.app.NotWrittenException;
 import piecewright.app.TakeBack;
+import piecewright.app.TakeBack.Knowing;
 import piecewright.desktop.shell.UndoHistory;
 import piecewright.journal.Entry;
 import piecewright.store.StoreException;
@@ -47,6 +48,33 @@ final class BatchSteps {
                 model.replace(file, this, (manner, now) -> TakeBack.plan(there, wanted, manner, now));
             }
         });
+    }
+
+    /** A batch was closed: as it was before, and as it is since. */
+    void finished(Path file, Closing first, Closer closer) {
+        history.did(new OfBatch(file, WindowWords.say("undo.of.finish")) {
+            private volatile Closing closing = first;
+
+            @Override
+            void take(Way way) {
+                if (way == Way.BACK)
+                    model.take(file, this, now -> TakeBack.finish(closing.before(), closing.after(), now));
+                else model.take(file, this, now -> closing = closer.close(now));
+            }
+        });
+    }
+
+    /** What closing a batch changed. */
+    record Closing(Knowing before, Knowing after) {}
+
+    /** Closes a batch again. */
+    interface Closer {
+        Closing close(Instant now) throws StoreException, NotWrittenException;
+    }
+
+    /** What is done to the batch to take a step. */
+    interface Taking {
+        void at(Instant now) throws StoreException, NotWrittenException;
     }
 
     /** What is written down, or struck out. */

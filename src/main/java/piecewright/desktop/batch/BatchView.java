@@ -278,6 +278,7 @@ public final class BatchView {
             choices.getChildren().add(button);
         }
         if (!reply.choices().isEmpty()) said.getChildren().add(choices);
+        placeSide();
     }
 
     private void show() {

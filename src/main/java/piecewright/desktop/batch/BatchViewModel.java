@@ -23,14 +23,11 @@ import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.desktop.shell.UndoHistory;
-import piecewright.desktop.timeline.ActMark.Standing;
 import piecewright.desktop.timeline.BandWriter;
-import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.ensemble.Sureness;
 import piecewright.journal.Entry;
-import piecewright.plan.Act;
 import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
@@ -38,7 +35,6 @@ import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Where;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
-import piecewright.text.WherePage;
 import piecewright.text.WindowWords;
 
 /** One piece under way: where it stands, what is written down, and a new plan of its rest to accept or not. */
@@ -102,9 +98,9 @@ public final class BatchViewModel {
         this.steps = new BatchSteps(this, history);
     }
 
-    /** Where what is done is kept to be taken back. */
-    UndoHistory history() {
-        return history;
+    /** What is done with the batch, to be taken back. */
+    BatchSteps steps() {
+        return steps;
     }
 
     Opener opener() {
@@ -311,6 +307,16 @@ public final class BatchViewModel {
         });
     }
 
+    /** Takes any other step of a batch back, or does it again. */
+    void take(Path batch, UndoHistory.Step step, BatchSteps.Taking taking) {
+        Instant now = clock.get();
+        work(threads.background(), failed -> history.forget(step), () -> {
+            taking.at(now);
+            Shown found = shown(opener.open(batch), now);
+            threads.ui().execute(() -> shown.set(Optional.of(found)));
+        });
+    }
+
     public void keepOld() {
         proposal.set(Optional.empty());
     }
@@ -346,17 +352,7 @@ public final class BatchViewModel {
     }
 
     private Shown shown(BatchAtHand batch, Instant now) throws StoreException {
-        Where where = batch.where(now)
-                .orElseThrow(() -> new StoreException(
-                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
-        Optional<String> next = where.next().act().map(Act::id);
-        PlanRequest among = batch.request().beside(foresight.besides(batch));
-        PieceChart chart = new ChartWriter(among, where.plan(), units)
-                .chart(act -> where.account().did(act.id())
-                        ? Standing.DONE
-                        : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)
-                .withDots(Dots.of(batch.journal(), where.plan()));
-        return new Shown(batch, where, chart, new WherePage(units, batch.zone()).sentences(where));
+        return new ShownWriter(foresight, units).shown(batch, now);
     }
 
     private interface Task {
