@@ -50,7 +50,10 @@ class WishWindowTest {
             screen.focus("remedy");
             screen.press(KeyCode.SPACE);
             screen.until(() -> screen.scene().lookup("#remedy") == null);
-            screen.until(() -> screen.scene().lookup("#verdict") instanceof Node verdict && verdict.getOpacity() == 1);
+            screen.until(() -> {
+                Node verdict = screen.scene().lookup("#verdict");
+                return verdict != null && verdict.getOpacity() == 1;
+            });
             assertTrue(
                     !"90 kg".equals(screen.node("wish-amount", TextField.class).getText()));
             screen.picture("plan-dark");

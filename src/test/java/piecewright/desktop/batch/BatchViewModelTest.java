@@ -1,8 +1,10 @@
 package piecewright.desktop.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -27,6 +29,10 @@ import piecewright.ensemble.Milestone;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.Verdict;
 import piecewright.journal.Entry;
+import piecewright.journal.Report;
+import piecewright.learn.Lessons;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
@@ -34,6 +40,7 @@ import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult.Replanned;
+import piecewright.store.JournalFile;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
@@ -82,13 +89,21 @@ class BatchViewModelTest {
 
     private final UndoHistory history = new UndoHistory();
 
+    private Instant now = NOW;
+
+    private Path copied(String demo) throws IOException {
+        Path from = Path.of("demo-data", demo);
+        return Files.copy(from, folder.resolve(from.getFileName()));
+    }
+
     @BeforeEach
     void kept() throws Exception {
         file = folder.resolve("spring.json");
+        copied("houses/cool-garage-2027-03.csv");
         PlanWish typed = new PlanWish(
                 DemoPlan.request().style(),
-                Path.of("demo-data/lots/two-row-barley.json"),
-                Path.of("demo-data/houses/cool-garage.json"),
+                copied("lots/two-row-barley.json"),
+                copied("houses/cool-garage.json"),
                 DemoPlan.request().amount(),
                 DemoPlan.request().when());
         ReadWish wish = ReadWish.of(typed);
@@ -102,7 +117,7 @@ class BatchViewModelTest {
                 BatchViewModelTest::open,
                 new Nothing(),
                 new Threads(Runnable::run, Runnable::run, Runnable::run),
-                new BatchViewModel.Own(() -> NOW, UNITS, history));
+                new BatchViewModel.Own(() -> now, UNITS, history));
         model.open(file);
     }
 
@@ -203,6 +218,66 @@ class BatchViewModelTest {
         assertEquals(theirs, Files.readString(file));
         assertEquals(Reply.Outcome.FAILED, model.replyProperty().get().outcome());
         assertEquals("", history.redoProperty().get(), "it cannot be done again either");
+    }
+
+    @Test
+    void aClosedBatchIsOpenedAgainAndClosedAgain() throws Exception {
+        List<Act> acts = DemoPlan.plan().acts();
+        JournalFile.append(
+                JournalFile.beside(file),
+                open(file).told().id(),
+                journal -> acts.stream()
+                        .filter(act -> act.kind() != ActKind.DEROOT)
+                        .map(act -> new JournalFile.Draft(
+                                act.startsAt(), act.startsAt(), Optional.empty(), Report.Did.of(act.kind())))
+                        .toList());
+        now = acts.get(acts.size() - 1).endsAt().plus(Duration.ofHours(1));
+        FinishViewModel finish =
+                new FinishViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), () -> now, UNITS);
+        model.read();
+        String under = Files.readString(file);
+        List<Entry> before = effective();
+        Lessons.Known knew = open(file).lessons().known();
+        finish.finish(new FinishViewModel.Typed("3.9 kg", "", "turn oftener"));
+        assertTrue(open(file).finishedAt().isPresent(), finish.wrongProperty().get()::toString);
+        for (int times = 0; times < 2; times++) {
+            history.undo();
+            assertEquals(under, Files.readString(file));
+            assertEquals(before, effective());
+            assertEquals(knew, open(file).lessons().known());
+            assertEquals(List.of(), finish.toldProperty().get());
+            history.redo();
+            assertTrue(open(file).finishedAt().isPresent());
+            assertTrue(effective().stream().anyMatch(entry -> entry.report().equals(new Report.Noted("turn oftener"))));
+        }
+    }
+
+    @Test
+    void anEntryIsStruckWhereTheBatchCannotBeInterpreted() throws Exception {
+        model.record("soaked");
+        BatchAtHand dark = BatchAtHand.open(file, StyleLibrary.builtIn(), new Continuation(null));
+        assertThrows(NullPointerException.class, () -> dark.where(NOW), "the test needs one that cannot");
+        dark.recordLine("void 1", UNITS, NOW);
+        assertEquals(List.of(), open(file).journal().effective());
+    }
+
+    @Test
+    void whatIsWrittenDownIsListedTheLastFirstAndStruckThere() {
+        EntriesViewModel entries =
+                new EntriesViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), UNITS);
+        model.record("soaked");
+        model.record("5.1 kg");
+        assertEquals(
+                List.of(2, 1),
+                entries.linesProperty().get().stream()
+                        .map(EntriesViewModel.Line::number)
+                        .toList());
+        entries.strike(1);
+        assertEquals(
+                List.of(2),
+                entries.linesProperty().get().stream()
+                        .map(EntriesViewModel.Line::number)
+                        .toList());
     }
 
     @Test
