@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import piecewright.belief.Unknown;
+import piecewright.history.Keeping;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.journal.Sign;

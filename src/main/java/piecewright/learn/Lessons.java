@@ -15,6 +15,9 @@ import piecewright.belief.Belief;
 import piecewright.belief.Priors;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
+import piecewright.history.Account;
+import piecewright.history.EventLog;
+import piecewright.history.Followed;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.learn.Learned.Chapter;
@@ -23,6 +26,7 @@ import piecewright.plan.PlanRequest;
 import piecewright.plan.Rooms;
 import piecewright.plan.Setup;
 import piecewright.plan.SetupMaker;
+import piecewright.plan.Timetable.Visit;
 
 /** What one batch teaches about its lot and its kit, told from its journal. Pure. */
 public final class Lessons {
@@ -43,12 +47,19 @@ public final class Lessons {
      *
      * @param request what its plan was made from, lot and house as their files state them
      * @param rawGrainKg grain put to steep
+     * @param planned when the acts stand in its plan; empty where no plan is kept
      */
-    public record Batch(UUID id, PlanRequest request, double rawGrainKg, Journal journal) {
+    public record Batch(UUID id, PlanRequest request, double rawGrainKg, List<Visit> planned, Journal journal) {
         public Batch {
+            planned = List.copyOf(planned);
             Objects.requireNonNull(id);
             Objects.requireNonNull(request);
             Objects.requireNonNull(journal);
+        }
+
+        /** The same where no plan is kept. */
+        public Batch(UUID id, PlanRequest request, double rawGrainKg, Journal journal) {
+            this(id, request, rawGrainKg, List.of(), journal);
         }
     }
 
@@ -108,8 +119,18 @@ public final class Lessons {
     private Optional<Told> told(Batch batch) {
         List<Entry> entries = batch.journal().effective();
         if (entries.isEmpty()) return Optional.empty();
-        Instant origin = entries.get(0).at().minus(MARGIN);
-        Instant until = entries.get(entries.size() - 1).at().plus(READ_AFTER);
+        PlanRequest wish = batch.request();
+        double dryKg = batch.rawGrainKg()
+                * (1 - wish.lot().size().floatersFraction().orElse(SetupMaker.USUAL_FLOATERS_FRACTION))
+                * (1 - wish.lot().moisture().moisture().wetBasisFraction());
+        Account account = EventLog.account(
+                new Followed(wish.style(), dryKg, batch.planned()),
+                batch.journal(),
+                batch.journal().vessels(),
+                entries.get(entries.size() - 1).at());
+        if (account.acts().isEmpty()) return Optional.empty();
+        Instant origin = account.acts().get(0).visit().at().minus(MARGIN);
+        Instant until = account.until().orElseThrow().plus(READ_AFTER);
         PlanRequest request = batch.request();
         Rooms rooms = new Rooms(request.house(), origin, until.plus(MARGIN));
         return new SetupMaker(parameters)
@@ -118,7 +139,7 @@ public final class Lessons {
                                 setup,
                                 request.lot().name(),
                                 request.house().kit().scale(),
-                                batch.journal(),
+                                account,
                                 new Retold.Until(origin, until))
                         .map(rerun -> new Told(setup, rerun)));
     }
