@@ -35,8 +35,8 @@ class CampaignTest {
             batches += life.batches();
             System.out.printf("seed %d: %d batches, s of CPU %s%n", seed, life.batches(), verdicts.seconds());
             if (verdicts.clean() && ONLY < 0) continue;
-            Path transcript = Path.of("target", "campaign", "seed-" + seed + ".txt");
-            verdicts.keep(transcript);
+            Path log = Path.of("target", "campaign", "seed-" + seed + ".txt");
+            verdicts.keep(log);
             if (!verdicts.clean()) failed.add("-Dpiecewright.seed=" + seed + "\n" + verdicts.told());
         }
         if (!failed.isEmpty()) fail(failed.size() + " of " + batches + " lives:\n" + String.join("\n", failed));

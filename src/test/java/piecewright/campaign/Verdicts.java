@@ -22,7 +22,7 @@ final class Verdicts {
     /** A wish should take no longer. */
     private static final double LONG_SECONDS = 3;
 
-    private final List<String> transcript = new ArrayList<>();
+    private final List<String> told = new ArrayList<>();
     private final Map<String, String> faults = new LinkedHashMap<>();
     private final Map<String, Double> seconds = new TreeMap<>();
 
@@ -31,14 +31,14 @@ final class Verdicts {
                 .map(word -> word.matches("[\\w./:=+-]+") ? word : "'" + word.replace("'", "'\\''") + "'")
                 .collect(Collectors.joining(" "));
         String answer = (said.out() + said.err()).replaceAll("\\s+", " ");
-        transcript.add("[" + transcript.size() + "] " + now + " $ piecewright " + typed + "\n  " + said.code() + " "
+        told.add("[" + told.size() + "] " + now + " $ piecewright " + typed + "\n  " + said.code() + " "
                 + answer.substring(0, Math.min(ANSWER, answer.length())));
     }
 
     /** Told, never judged: how long something takes is no matter of right or wrong here. */
     void took(String command, double cpuSeconds) {
         if (cpuSeconds > LONG_SECONDS)
-            transcript.add(String.format(Locale.ROOT, "... %s took %.1f s of CPU", command, cpuSeconds));
+            told.add(String.format(Locale.ROOT, "... %s took %.1f s of CPU", command, cpuSeconds));
         seconds.merge(command, cpuSeconds, Double::sum);
     }
 
@@ -48,9 +48,9 @@ final class Verdicts {
     }
 
     void found(String rule, String where, String how) {
-        String at = " [" + (transcript.size() - 1) + "]";
+        String at = " [" + (told.size() - 1) + "]";
         faults.putIfAbsent(rule + ": " + where, how.strip() + at);
-        transcript.add("!!! " + rule + ": " + where + ": " + how);
+        told.add("!!! " + rule + ": " + where + ": " + how);
     }
 
     void found(String command, List<Fault> told) {
@@ -70,7 +70,7 @@ final class Verdicts {
     void keep(Path file) {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            Files.write(file, transcript);
+            Files.write(file, told);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -174,7 +174,7 @@ public final class BatchViewModel {
         file.ifPresent(batch -> {
             int ticket = latest.incrementAndGet();
             Instant now = clock.get();
-            work(() -> {
+            work(threads.background(), () -> {
                 Shown found = shown(opener.open(batch), now);
                 threads.ui().execute(() -> {
                     if (ticket == latest.get()) shown.set(Optional.of(found));
@@ -183,7 +183,7 @@ public final class BatchViewModel {
         });
     }
 
-    /** Writes down what account, as it is typed. */
+    /** Writes down what happened, as it is typed. */
     public void record(String line) {
         struck.clear();
         record((opened, now) -> opened.recordLine(line, units, now));
@@ -196,7 +196,7 @@ public final class BatchViewModel {
     private void record(Told told) {
         file.ifPresent(batch -> {
             Instant now = clock.get();
-            work(() -> {
+            work(threads.background(), () -> {
                 BatchAtHand opened = opener.open(batch);
                 Recording recording = told.to(opened, now);
                 Reply answer = answer(recording, opened);
@@ -318,7 +318,7 @@ public final class BatchViewModel {
                 .ifPresent(offered -> file.ifPresent(batch -> {
                     if (!(offered.result() instanceof Replanned replanned)) return;
                     Instant now = clock.get();
-                    work(() -> {
+                    work(threads.background(), () -> {
                         String told = offered.accepted(replanned, units, now);
                         Shown found = shown(opener.open(batch), now);
                         threads.ui().execute(() -> {
@@ -340,7 +340,7 @@ public final class BatchViewModel {
         file.ifPresent(batch -> {
             Instant now = clock.get();
             Path calendar = batch.resolveSibling(batch.getFileName().toString().replaceFirst("\\.json$", ".ics"));
-            work(() -> {
+            work(threads.background(), () -> {
                 opener.open(batch)
                         .calendar(calendar, CalendarManner.of(List.of(batch), units), now)
                         .calendar()
@@ -351,7 +351,7 @@ public final class BatchViewModel {
 
     /** Writes all pieces into one calendar file, which keeps up with them from now on. */
     public void oneCalendar() {
-        file.ifPresent(batch -> work(() -> told(foresight.oneCalendar(batch, clock.get()))));
+        file.ifPresent(batch -> work(threads.background(), () -> told(foresight.oneCalendar(batch, clock.get()))));
     }
 
     private void told(CalendarUpdate update) {
@@ -381,10 +381,6 @@ public final class BatchViewModel {
 
     private interface Task {
         void run() throws StoreException, NotWrittenException;
-    }
-
-    private void work(Task task) {
-        work(threads.background(), task);
     }
 
     private void work(Executor where, Task task) {
