@@ -163,7 +163,7 @@ final class Screen implements AutoCloseable {
 
     /** Waits until something is so, however slow the machine is. */
     void until(BooleanSupplier so) {
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 2400; i++) {
             if (on(so::getAsBoolean)) return;
             pause(50);
         }
