@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import piecewright.app.WorkspacePlace;
 import piecewright.cli.Piecewright;
@@ -32,7 +33,7 @@ public final class Main {
                 new Surroundings.Streams(
                         writer(FileDescriptor.out, charset),
                         writer(FileDescriptor.err, charset),
-                        System.console() != null),
+                        Optional.ofNullable(System.console()).map(Main::keys)),
                 Clock.systemDefaultZone(),
                 Locale.getDefault(),
                 UUID::randomUUID,
@@ -45,6 +46,11 @@ public final class Main {
                         Path.of(System.getProperty("user.home", "."))));
         int code = Piecewright.run(surroundings, arguments);
         if (code != 0) System.exit(code);
+    }
+
+    /** Asks whoever sits there for a line. */
+    private static Function<String, @Nullable String> keys(Console console) {
+        return prompt -> console.readLine("%s", prompt);
     }
 
     /** Asked of whoever sits there, without showing it. */

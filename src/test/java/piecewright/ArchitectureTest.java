@@ -80,7 +80,7 @@ class ArchitectureTest {
                     "piecewright.purchase..",
                     "piecewright.remedy..")
             .layer("text")
-            .definedBy("piecewright.text..")
+            .definedBy("piecewright.text..", "piecewright.reading..")
             .layer("outside")
             .definedBy(
                     "piecewright.store..",

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
@@ -17,8 +16,6 @@ import piecewright.journal.Report;
 import piecewright.journal.Report.Corrected;
 import piecewright.journal.Report.Tare;
 import piecewright.learn.Lessons;
-import piecewright.plan.Act;
-import piecewright.plan.ActKind;
 import piecewright.plan.Agenda;
 import piecewright.plan.Begun;
 import piecewright.plan.Booking;
@@ -26,6 +23,9 @@ import piecewright.plan.Continuation;
 import piecewright.plan.Found;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
+import piecewright.reading.LineReader;
+import piecewright.reading.Outcome;
+import piecewright.reading.Scene;
 import piecewright.replan.Batch;
 import piecewright.replan.Finished;
 import piecewright.replan.Position;
@@ -45,10 +45,6 @@ import piecewright.store.SavedBatch;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
-import piecewright.text.LineReader;
-import piecewright.text.LineReading;
-import piecewright.text.LineReading.Unclear;
-import piecewright.text.LineReading.Understood;
 
 /** A kept batch with its journal: what its faces record in it, where it stands, how its rest is planned anew. */
 public final class BatchAtHand {
@@ -180,24 +176,34 @@ public final class BatchAtHand {
         }
 
         /** Nothing was kept: this must be answered first. */
-        record Asked(Unclear unclear) implements Recording {}
+        record Asked(Outcome.Asked asked) implements Recording {}
+
+        /** Nothing was kept and nothing of it can be: why, in one sentence. */
+        record Refused(String sentence) implements Recording {}
     }
 
     /** Reads a typed line and adds what it means to the journal. */
     public Recording recordLine(String line, DisplayUnits units, Instant now)
             throws StoreException, NotWrittenException {
-        Optional<Act> next = where(batch, now).flatMap(where -> where.next().act());
-        LineReader.Expecting expecting = new LineReader.Expecting(
-                now,
-                next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
-                next.map(act -> OptionalDouble.of(act.expect().massKg())).orElse(OptionalDouble.empty()));
-        LineReading reading = new LineReader(units, zone(), vessels()).read(line, expecting);
-        if (reading instanceof Unclear unclear) return new Recording.Asked(unclear);
-        Understood understood = (Understood) reading;
-        List<Draft> drafts = understood.reports().stream()
-                .map(report -> new Draft(understood.at(), now, Optional.empty(), report))
-                .toList();
+        Outcome outcome = read(line, units, now);
+        if (outcome instanceof Outcome.Asked asked) return new Recording.Asked(asked);
+        if (outcome instanceof Outcome.Refused refused) return new Recording.Refused(refused.sentence());
+        List<Draft> drafts = ((Outcome.Kept) outcome)
+                .said().stream()
+                        .map(said -> new Draft(said.at(), now, Optional.empty(), said.report()))
+                        .toList();
         return kept(drafts, now);
+    }
+
+    /** What a line means, with nothing kept. Striking entries needs no more than the journal. */
+    public Outcome read(String line, DisplayUnits units, Instant now) {
+        Optional<Outcome> struck = LineReader.struck(line, BatchScene.of(batch, Optional.empty(), units, now));
+        return struck.orElseGet(() -> LineReader.read(line, scene(units, now)));
+    }
+
+    /** What a reader of lines is told of the batch. */
+    public Scene scene(DisplayUnits units, Instant now) {
+        return BatchScene.of(batch, where(batch, now), units, now);
     }
 
     /** The same batch with these written down as of now. */
@@ -228,6 +234,10 @@ public final class BatchAtHand {
         });
         Batch later = batch.withJournal(after.journal());
         List<Contradiction> raised = new ArrayList<>();
+        boolean struck = drafts.stream()
+                .allMatch(draft -> draft.report() instanceof Corrected corrected
+                        && corrected.instead().isEmpty());
+        if (struck) return new Recording.Kept(entries, raised);
         where(later, now)
                 .ifPresent(where -> where.account().contradictions().stream()
                         .filter(question -> numbers.contains(question.entry()))

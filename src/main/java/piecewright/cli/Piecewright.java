@@ -39,6 +39,7 @@ public final class Piecewright {
                 .addSubcommand(new PackCommand(surroundings))
                 .addSubcommand(new UnpackCommand(surroundings))
                 .addSubcommand(new WindowCommand(surroundings))
+                .setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

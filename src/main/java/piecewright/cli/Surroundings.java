@@ -5,8 +5,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import piecewright.plan.Continuation;
 import piecewright.plan.Plans;
 
@@ -43,19 +46,29 @@ public record Surroundings(
     }
 
     /**
-     * Answers go out, refusals to err; nothing that is written there drives a terminal.
-     *
-     * @param terminal whether a person sees them as they are written
+     * Answers go out, refusals to err, and nothing written there drives a terminal; keys asks whoever sits there, and is
+     * empty where nobody does.
      */
-    public record Streams(PrintWriter out, PrintWriter err, boolean terminal) {
-        /** Nobody sees them before the end. */
-        public Streams(PrintWriter out, PrintWriter err) {
-            this(out, err, false);
-        }
-
+    public record Streams(PrintWriter out, PrintWriter err, Optional<Function<String, @Nullable String>> keys) {
         public Streams {
             out = new TerminalWriter(Objects.requireNonNull(out));
             err = new TerminalWriter(Objects.requireNonNull(err));
+            Objects.requireNonNull(keys);
+        }
+
+        /** Streams with nobody behind them. */
+        public Streams(PrintWriter out, PrintWriter err) {
+            this(out, err, Optional.empty());
+        }
+
+        /** Whether a person sees them as they are written. */
+        public boolean terminal() {
+            return keys.isPresent();
+        }
+
+        /** What is typed after a prompt; empty where nobody sits there or the input is at its end. */
+        Optional<String> answer(String prompt) {
+            return keys.map(ask -> ask.apply(prompt));
         }
 
         /** Writes over the line that stands where refusals go, with words of the program's own. */

@@ -150,7 +150,7 @@ final class ActsTold {
         if (!known.isMalt() && !times.canBeGreen(entry.at())) {
             return Optional.of(new NoSuchTime(entry.number(), entry.at(), Time.AFTER_THE_BATCH));
         }
-        double mostL = plan.dryKg() * Weights.WETTEST_RATIO;
+        double mostL = plan.dryKg() * Contradiction.NoSuchWeight.WETTEST_RATIO;
         boolean sprinkled = told.kind() == ActKind.TURN && told.waterL().orElse(0) > mostL;
         return sprinkled
                 ? Optional.of(new TooMuchWater(

@@ -29,7 +29,12 @@ public sealed interface Contradiction {
     record GotLighter(int entry, Instant at, double netKg, double beforeKg) implements Contradiction {}
 
     /** Heavier than this grain can be full of water, or lighter than it is dry; likely another unit or a vessel. */
-    record NoSuchWeight(int entry, Instant at, double netKg, double leastKg, double mostKg) implements Contradiction {}
+    record NoSuchWeight(int entry, Instant at, double netKg, double leastKg, double mostKg) implements Contradiction {
+        /** Judgement: no grain holds more water, kg per kg of dry matter: saturation and a film. */
+        public static final double WETTEST_RATIO = 1.25;
+        /** Judgement: no batch has lost more of its dry matter, rootlets and handling included. */
+        public static final double LEAST_DRY_FRACTION = 0.78;
+    }
 
     /** More water than the grain can take up, litres. */
     record TooMuchWater(int entry, Instant at, double waterL, double mostL) implements Contradiction {}

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import piecewright.history.Contradiction.NoSuchWeight;
 import piecewright.history.Contradiction.Vessel;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.Tare;
@@ -11,10 +12,6 @@ import piecewright.journal.Report.Weighed;
 
 /** Whether weights can be true, one after the other as they were found. Scratch space of one reading of a log. */
 final class Weights {
-    /** Judgement: no grain holds more water, kg per kg of dry matter: saturation and a film. */
-    static final double WETTEST_RATIO = 1.25;
-    /** Judgement: no batch has lost more of its dry matter, rootlets and handling included. */
-    private static final double LEAST_DRY_FRACTION = 0.78;
     /** Judgement: nor before its kiln, leached and respired. */
     private static final double LEAST_GREEN_FRACTION = 0.90;
     /** Judgement: without its vessel the grain may have dried by this share since it was last weighed. */
@@ -43,9 +40,9 @@ final class Weights {
     /** What speaks against a weighing; a weighing nothing speaks against is believed from here on. */
     Optional<Contradiction> against(Entry entry, Weighed weighed, Keeping keeping) {
         double netKg = weighed.netKg();
-        double most = dryKg * (1 + WETTEST_RATIO);
+        double most = dryKg * (1 + NoSuchWeight.WETTEST_RATIO);
         boolean kilned = keeping == Keeping.HEATED || keeping == Keeping.DONE;
-        double least = dryKg * (kilned ? LEAST_DRY_FRACTION : LEAST_GREEN_FRACTION);
+        double least = dryKg * (kilned ? NoSuchWeight.LEAST_DRY_FRACTION : LEAST_GREEN_FRACTION);
         if (lastKg.isPresent()) {
             double before = lastKg.getAsDouble() + addedKg;
             if (!soaked && netKg > before * (1 + Weighed.FORBIDDEN_JUMP_FRACTION)) {
@@ -58,7 +55,7 @@ final class Weights {
             }
         }
         if (netKg > most || netKg < least) {
-            return Optional.of(new Contradiction.NoSuchWeight(entry.number(), entry.at(), netKg, least, most));
+            return Optional.of(new NoSuchWeight(entry.number(), entry.at(), netKg, least, most));
         }
         lastKg = OptionalDouble.of(netKg);
         addedKg = 0;

@@ -157,6 +157,14 @@ public sealed interface Report {
         }
     }
 
+    /** Words that say something the batch's history need not make use of; every reader may take them for a note. */
+    record Remarked(String words, Remark remark) implements Report {
+        public Remarked {
+            Objects.requireNonNull(words);
+            Objects.requireNonNull(remark);
+        }
+    }
+
     /** An earlier entry was wrong: this is what it should say, at the instant of this entry; nothing: it is void. */
     record Corrected(int entry, Optional<Report> instead) implements Report {
         public Corrected {

@@ -13,7 +13,9 @@ public enum Spot {
     /** The room. */
     AIR,
     /** The air below the kiln's bed. */
-    AIR_ON;
+    AIR_ON,
+    /** The air that leaves the kiln. */
+    AIR_OFF;
 
     /** The word used in files: lower case with hyphens. */
     public String key() {
@@ -22,6 +24,6 @@ public enum Spot {
 
     /** Whether it is the grain's own temperature. */
     public boolean inGrain() {
-        return this != WATER && this != AIR && this != AIR_ON;
+        return this != WATER && this != AIR && this != AIR_ON && this != AIR_OFF;
     }
 }

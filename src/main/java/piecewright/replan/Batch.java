@@ -53,7 +53,7 @@ public record Batch(
     }
 
     /** Dry matter steeped, kg: the grain less its floaters and its water. */
-    double dryKg() {
+    public double dryKg() {
         double floaters = request.lot().size().floatersFraction().orElse(SetupMaker.USUAL_FLOATERS_FRACTION);
         Moisture moisture = request.lot().moisture().moisture();
         return grainKg * (1 - floaters) * (1 - moisture.wetBasisFraction());

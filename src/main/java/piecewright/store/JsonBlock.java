@@ -92,6 +92,11 @@ final class JsonBlock {
         return has(key) ? Optional.of(text(key)) : Optional.empty();
     }
 
+    /** All of it as one line of JSON. */
+    String shown() {
+        return node.toString();
+    }
+
     /** A text of any length and lines. */
     String wholeText(String key) throws StoreException {
         JsonNode value = present(key);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import piecewright.journal.AcrospireCount;
+import piecewright.journal.Remark;
 import piecewright.journal.Report;
 import piecewright.journal.Report.AcrospiresCounted;
 import piecewright.journal.Report.ChittedCounted;
@@ -17,6 +18,7 @@ import piecewright.journal.Report.Did;
 import piecewright.journal.Report.HeatSet;
 import piecewright.journal.Report.Noted;
 import piecewright.journal.Report.Observed;
+import piecewright.journal.Report.Remarked;
 import piecewright.journal.Report.SampleDried;
 import piecewright.journal.Report.Started;
 import piecewright.journal.Report.Tare;
@@ -55,6 +57,9 @@ final class ReportJson {
             tare(node.put("kind", "vessel"), vessel.tare());
         } else if (report instanceof Noted noted) {
             node.put("kind", "note").put("words", noted.words());
+        } else if (report instanceof Remarked remarked) {
+            node.put("kind", "note").put("words", remarked.words());
+            RemarkJson.put(node.putObject("means"), remarked.remark());
         } else if (report instanceof Corrected corrected) {
             node.put("kind", "corrected").put("entry", corrected.entry());
             corrected.instead().ifPresent(instead -> put(node.putObject("instead"), instead));
@@ -107,10 +112,23 @@ final class ReportJson {
             case "heat" -> new HeatSet(block.number("airOnC", 0, 300));
             case "vents" -> new VentsSet(block.number("openFraction", 0, 1));
             case "vessel" -> new VesselWeighed(tare(block));
-            case "note" -> new Noted(block.wholeText("words"));
+            case "note" -> noted(block);
             case "corrected" -> corrected(block);
-            default -> throw block.refused("kind", "is not known here; take the line from a copy");
+            default -> later(block, kind);
         };
+    }
+
+    /** A note; what it means is passed over where a later version means something unknown here. */
+    private static Report noted(JsonBlock block) throws StoreException {
+        String words = block.wholeText("words");
+        Optional<JsonBlock> means = block.optionalBlock("means");
+        Optional<Remark> remark = means.isPresent() ? RemarkJson.read(means.get()) : Optional.empty();
+        return remark.isPresent() ? new Remarked(words, remark.get()) : new Noted(words);
+    }
+
+    /** A kind of a later version: its words, or else all it says, kept as words. */
+    private static Report later(JsonBlock block, String kind) throws StoreException {
+        return new Noted(block.has("words") ? block.wholeText("words") : kind + " " + block.shown());
     }
 
     private static Report did(JsonBlock block) throws StoreException {

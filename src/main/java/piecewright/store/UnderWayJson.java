@@ -9,6 +9,7 @@ import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
 import piecewright.plan.Plan;
+import piecewright.reading.Outcome;
 import piecewright.remedy.Remedy;
 import piecewright.replan.CouchForecast;
 import piecewright.replan.Move;
@@ -20,7 +21,6 @@ import piecewright.replan.Where;
 import piecewright.replan.Where.Water;
 import piecewright.text.DisplayUnits;
 import piecewright.text.EntryWords;
-import piecewright.text.LineReading;
 import piecewright.text.MovePage;
 import piecewright.text.RemedyWords;
 import piecewright.text.WherePage;
@@ -40,7 +40,7 @@ public final class UnderWayJson {
 
     /** Entries just kept, read back. */
     public String recorded(List<Entry> entries, List<Contradiction> questions) {
-        ObjectNode root = root();
+        ObjectNode root = root().put("outcome", "kept");
         ArrayNode list = root.putArray("entries");
         EntryWords words = new EntryWords(units, zone);
         for (Entry entry : entries) {
@@ -55,11 +55,26 @@ public final class UnderWayJson {
     }
 
     /** What has to be asked before a line can be kept. */
-    public String asked(LineReading.Unclear unclear) {
-        ObjectNode root = root();
-        root.put("question", unclear.question());
+    public String asked(Outcome.Asked asked) {
+        ObjectNode root = root().put("outcome", "asked");
+        root.put("question", asked.question());
         ArrayNode choices = root.putArray("choices");
-        unclear.choices().forEach(choices::add);
+        ArrayNode offers = root.putArray("offers");
+        int key = 0;
+        for (Outcome.Offer offer : asked.offers()) {
+            choices.add(offer.line());
+            ObjectNode node = offers.addObject().put("key", String.valueOf(++key));
+            node.put("line", offer.line()).put("text", offer.words());
+        }
+        return JsonText.write(root);
+    }
+
+    /** Why nothing of a line can be kept. */
+    public String refused(String sentence) {
+        ObjectNode root = root().put("outcome", "refused");
+        root.put("question", sentence);
+        root.putArray("choices");
+        root.putArray("offers");
         return JsonText.write(root);
     }
 

@@ -4,7 +4,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 /** Reads one number with "," or "." decimals; where the sign could also group thousands it refuses to guess. */
-final class DecimalReader {
+public final class DecimalReader {
     private static final int MOST_DIGITS = 15;
 
     private final char decimalSign;
@@ -15,7 +15,7 @@ final class DecimalReader {
     }
 
     /** Any script's digits and decimal signs as ASCII; direction marks dropped, hard spaces softened. */
-    static String plain(String typed) {
+    public static String plain(String typed) {
         StringBuilder plain = new StringBuilder(typed.length());
         typed.codePoints().forEach(point -> {
             if (Character.isDigit(point)) plain.append((char) ('0' + Character.digit(point, 10)));

@@ -48,6 +48,7 @@ public final class EntryWords {
             return Phrases.say("entry.vessel", tare.vessel(), quantities.mass(tare.tareKg()));
         }
         if (report instanceof Report.Noted noted) return Phrases.say("entry.note", noted.words());
+        if (report instanceof Report.Remarked remarked) return Phrases.say("entry.remarked", remarked.words());
         Report.Corrected corrected = (Report.Corrected) report;
         String number = Integer.toString(corrected.entry());
         return corrected

@@ -57,6 +57,16 @@ final class Batchwork {
         return run.out();
     }
 
+    /** Runs a command that must end with 2; what it said as JSON. */
+    JsonNode refused(String command, OffsetDateTime now, String... words) {
+        List<String> all = new ArrayList<>(List.of(command, name));
+        all.addAll(List.of(words));
+        all.addAll(List.of("--now", now.toString()));
+        Run run = run(all);
+        if (run.code() != 2) throw new AssertionError(all + " ended with " + run.code() + ": " + run.out() + run.err());
+        return new ObjectMapper().readTree(run.out());
+    }
+
     JsonNode json(String command, OffsetDateTime now, String... words) {
         List<String> all = new ArrayList<>(List.of(words));
         all.add("--json");

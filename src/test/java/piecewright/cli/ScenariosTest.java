@@ -157,9 +157,9 @@ class ScenariosTest {
         amber.said("record", floored.plusMinutes(5), "floored 15.31 kg");
         amber.said("record", floored.plusMinutes(6), "vessel blue tub 1.84 kg");
         OffsetDateTime warm = floored.plusHours(12);
-        JsonNode tub = amber.json("record", warm, "16.97 kg");
-        assertEquals(1, tub.get("questions").size(), "an impossible gain is asked about");
-        assertTrue(texts(tub.get("questions")).contains("it would be 15.130 kg"), texts(tub.get("questions")));
+        JsonNode tub = amber.refused("record", warm, "16.97 kg", "--json");
+        assertEquals("asked", tub.get("outcome").asString(), "an impossible gain is asked about before it is kept");
+        assertTrue(texts(tub.get("offers")).contains("the grain weighs 15.130 kg"), texts(tub.get("offers")));
         amber.said("record", warm.plusMinutes(1), "core 26 C");
         assertTrue(hasRule(amber.json("replan", warm.plusMinutes(5)), "too-warm"));
         OffsetDateTime loaded = floored.plusDays(5);

@@ -36,6 +36,7 @@ import piecewright.plan.Act;
 import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
+import piecewright.reading.Outcome;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Where;
@@ -232,8 +233,11 @@ public final class BatchViewModel {
             return new Reply(
                     Reply.Outcome.ASKED,
                     List.of(),
-                    List.of(asked.unclear().question()),
-                    asked.unclear().choices());
+                    List.of(asked.asked().question()),
+                    asked.asked().offers().stream().map(Outcome.Offer::line).toList());
+        }
+        if (recording instanceof Recording.Refused refused) {
+            return new Reply(Reply.Outcome.ASKED, List.of(), List.of(refused.sentence()), List.of());
         }
         Recording.Kept kept = (Recording.Kept) recording;
         EntryWords entries = new EntryWords(units, batch.zone());

@@ -130,12 +130,12 @@ class BatchViewModelTest {
         assertEquals(written.get(0).report(), effective().get(0).report());
         model.redo();
         assertEquals(1, effective().size(), "there is nothing more to bring back");
-        model.record("5.1 kg");
-        model.record("correct " + effective().get(1).number() + " 5.2 kg");
-        var corrected = effective().get(1).report();
+        model.record("drained 5.1 kg");
+        model.record("correct " + effective().get(2).number() + " 5.2 kg");
+        var corrected = effective().get(2).report();
         model.undo();
         model.redo();
-        assertEquals(corrected, effective().get(1).report(), "as it counted, not as it was first written");
+        assertEquals(corrected, effective().get(2).report(), "as it counted, not as it was first written");
     }
 
     private List<Entry> effective() {

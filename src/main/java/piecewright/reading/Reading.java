@@ -1,0 +1,119 @@
+package piecewright.reading;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import piecewright.journal.Report.Noted;
+import piecewright.reading.Outcome.Refused;
+import piecewright.text.Phrases;
+
+/** One reading of one line. Scratch space. */
+final class Reading {
+    private final String line;
+    private final Scene scene;
+    private final Lexicon lexicon;
+    private final List<Token> tokens;
+    private final boolean sure;
+
+    Reading(String line, Scene scene) {
+        this.line = line;
+        this.scene = scene;
+        this.lexicon = Lexicon.of(scene.units().locale());
+        List<Token> all = Lexer.tokens(line);
+        this.tokens = LineReader.unsure(all, lexicon);
+        this.sure = tokens.size() < all.size() && !tokens.isEmpty();
+    }
+
+    Outcome outcome() {
+        if (tokens.isEmpty()) return new Refused(Phrases.say("line.nothing-said"));
+        Tokens known = new Tokens(tokens, lexicon, new Numerals(scene.units().locale()));
+        if (known.has(0, "note")) return whole();
+        if (LineReader.story(line)) return story();
+        if (tokens.get(tokens.size() - 1).is("?")) return new Refused(Phrases.say("line.question"));
+        Optional<Outcome> fixed = new Fixes(known, line, scene, this).outcome();
+        return fixed.orElseGet(() -> chosen(candidates(scene, tokens)));
+    }
+
+    Optional<Outcome> struck() {
+        if (tokens.isEmpty()) return Optional.empty();
+        Tokens known = new Tokens(tokens, lexicon, new Numerals(scene.units().locale()));
+        return new Fixes(known, line, scene, this).struck();
+    }
+
+    private Outcome whole() {
+        Choice choice = new Choice(scene, line, sure);
+        String words = line.substring(line.indexOf(' ') < 0 ? line.length() : line.indexOf(' '))
+                .replaceFirst("^[\\s:,]+", "")
+                .strip();
+        if (words.isEmpty()) return new Refused(Phrases.say("line.nothing-said"));
+        return choice.kept(List.of(new Saying(scene.now(), new Noted(words), false)));
+    }
+
+    private Outcome story() {
+        Candidate note = new Candidate(
+                List.of(new Saying(scene.now(), new Noted(line), false)),
+                Optional.of(Candidate.Doubt.of("ask.story")),
+                false);
+        Choice choice = new Choice(scene, line, false);
+        choice.possible(note);
+        return choice.outcome();
+    }
+
+    boolean sure() {
+        return sure;
+    }
+
+    /** Every reading of some tokens, judged. */
+    Choice candidates(Scene at, List<Token> some) {
+        return candidates(at, some, Standing.of(at.journal().effective()));
+    }
+
+    private Choice candidates(Scene at, List<Token> some, Standing standing) {
+        Choice choice = new Choice(at, line, sure);
+        Bounds bounds = new Bounds(at);
+        Moments moments = new Moments(at);
+        for (Optional<String> slip : slips(some)) {
+            Tokens known = new Tokens(some, lexicon, new Numerals(at.units().locale()));
+            List<Piece> pieces = new PieceReader(
+                            known,
+                            new TimeWords(known, at.today(), at.units().locale()),
+                            slip,
+                            at.limits().places())
+                    .pieces();
+            boolean whole = Oracle.every(oracle -> {
+                try {
+                    Draft draft = new Draft(at, standing, oracle, bounds, sure);
+                    Candidate candidate = new LineWay(draft, moments, some, line).read(pieces);
+                    if (slip.isPresent()) candidate = candidate.doubted(Candidate.Doubt.of("ask.which"));
+                    if (candidate.sayings().isEmpty()) throw new NotSoException("line.nothing-said");
+                    Optional<Candidate.Doubt> doubt = bounds.judge(candidate.sayings(), standing);
+                    choice.possible(doubt.isPresent() ? candidate.doubted(doubt.get()) : candidate);
+                } catch (NotSoException impossible) {
+                    if (choice.reason().isEmpty()) choice.impossible(impossible.sentence());
+                }
+            });
+            if (!whole) choice.unsure();
+        }
+        return choice;
+    }
+
+    /** The families a mistyped word may be of, where it may be of several. */
+    private List<Optional<String>> slips(List<Token> some) {
+        Set<String> families = new LinkedHashSet<>();
+        for (Token token : some) {
+            if (!token.word()) continue;
+            Set<String> near = new LinkedHashSet<>();
+            lexicon.near(token.text()).forEach(key -> near.add(key.substring(0, key.lastIndexOf('.') + 1)));
+            if (near.size() > 1) families.addAll(near);
+        }
+        List<Optional<String>> all = new ArrayList<>();
+        families.stream().limit(3).forEach(family -> all.add(Optional.of(family)));
+        return all.isEmpty() ? List.of(Optional.empty()) : all;
+    }
+
+    Outcome chosen(Choice choice) {
+        return choice.outcome();
+    }
+}
