@@ -238,7 +238,8 @@ final class FiguresTold {
             else if (clause.has("off")) fan(OptionalDouble.of(0), clause);
             else if (clause.has("on")) fan(OptionalDouble.empty(), clause);
         }
-        boolean lowers = draft.scene.next().filter(next -> next == ActKind.LOWER).isPresent();
+        boolean lowers =
+                draft.scene.next().filter(next -> next == ActKind.LOWER).isPresent();
         if (clause.has("heat.off") && lowers) draft.say(Report.Did.of(ActKind.LOWER));
         else if (clause.has("heat.off")) draft.remark(clause.text(), new Remark.HeaterOff());
         temperatures.settings(clause);
