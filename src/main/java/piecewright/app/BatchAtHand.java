@@ -237,7 +237,7 @@ public final class BatchAtHand {
         boolean struck = drafts.stream()
                 .allMatch(draft -> draft.report() instanceof Corrected corrected
                         && corrected.instead().isEmpty());
-        if (struck) return new Recording.Kept(entries, raised);
+        if (struck) return new Recording.Kept(entries, raised, calendarFault(now));
         where(later, now)
                 .ifPresent(where -> where.account().contradictions().stream()
                         .filter(question -> numbers.contains(question.entry()))
