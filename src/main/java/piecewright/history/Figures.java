@@ -15,7 +15,8 @@ final class Figures {
     /** Judgement: no sample is dried further at home, wet basis. */
     private static final double DRIEST_FRACTION = 0.01;
     /** No grain is wetter: saturation and a film, wet basis. */
-    private static final double WETTEST_FRACTION = Contradiction.NoSuchWeight.WETTEST_RATIO / (1 + Contradiction.NoSuchWeight.WETTEST_RATIO);
+    private static final double WETTEST_FRACTION =
+            Contradiction.NoSuchWeight.WETTEST_RATIO / (1 + Contradiction.NoSuchWeight.WETTEST_RATIO);
     /** Judgement: below this wet grain and water are frozen, °C. */
     private static final double FROZEN_C = -5;
     /** Judgement: above this no living pile heats itself; reports end at 60 °C (storage texts), °C. */

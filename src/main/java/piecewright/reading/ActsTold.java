@@ -156,8 +156,13 @@ final class ActsTold {
     /** An unknown word straight after the step says what it was done to. */
     private void object(Term act, Clause clause) {
         int index = clause.pieces().indexOf(act);
+        boolean led = index + 1 < clause.pieces().size()
+                && clause.pieces().get(index + 1) instanceof Term word
+                && List.of("by", "with", "for", "while", "on", "as", "and", "after", "before")
+                        .contains(word.text());
         Optional<Piece> next = clause.beside(index, 1);
-        if (next.isPresent()
+        if (!led
+                && next.isPresent()
                 && next.get() instanceof Unknown unknown
                 && !unknown.text().endsWith("ly")) draft.doubt("ask.unknown-words", unknown.text());
     }
@@ -188,13 +193,23 @@ final class ActsTold {
             boolean powered = told.term().is("sign.power-out")
                     || told.term().text().equals("out") && clause.pieces().size() == 1;
             if (powered) return outOf(fitting.get(0));
-            boolean heater = clause.has("topic.kiln") && told.term().text().equals("off");
+            boolean heater = List.of("off", "out").contains(told.term().text()) && other(clause);
             if (heater) return Optional.empty();
             return Optional.of(fitting.get(0));
         }
         if (fitting.size() > 1) draft.doubt("ask.which");
         List<ActKind> all = fitting.isEmpty() ? List.copyOf(told.kinds()) : fitting;
         return Optional.of(all.size() == 1 ? all.get(0) : draft.oracle.pick(all));
+    }
+
+    /** Whether something else is off or out: the fan, the lights. */
+    private static boolean other(Clause clause) {
+        boolean thing = clause.terms()
+                .anyMatch(term -> term.of("topic.")
+                                .filter(topic -> !topic.equals("malt") && !topic.equals("weight"))
+                                .isPresent()
+                        || term.is("deed"));
+        return thing || clause.unknown();
     }
 
     private Optional<ActKind> outOf(ActKind kind) {

@@ -33,6 +33,8 @@ final class Bounds {
     private static final Duration NEAR_PLAN = Duration.ofHours(6);
     /** Judgement: whoever writes more than this before the batch began has another batch or a wrong clock. */
     private static final Duration BEFORE_START = Duration.ofDays(2);
+    /** Judgement: grain is weighed and looked at so long before it is soaked, no longer. */
+    private static final Duration WEIGHED_BEFORE = Duration.ofHours(1);
     /** Judgement: on the kiln a batch loses up to this share of its dry matter before the roots are off. */
     private static final double KILN_LOSS_FRACTION = 0.12;
     /** Judgement: a weight below this share of the one expected is asked about. */
@@ -92,7 +94,10 @@ final class Bounds {
         Optional<Instant> plan = scene.planned().stream().map(Visit::at).min(Instant::compareTo);
         Instant begins = plan.orElse(scene.now());
         if (first.isPresent() && first.get().isBefore(begins)) begins = first.get();
-        if (!saying.at().isBefore(begins.minus(BEFORE_START))) return Optional.empty();
+        boolean begun = !standing.acts().isEmpty()
+                && saying.act().filter(kind -> kind == ActKind.SOAK).isEmpty();
+        Duration slack = begun ? WEIGHED_BEFORE : BEFORE_START;
+        if (!saying.at().isBefore(begins.minus(slack))) return Optional.empty();
         if (standing.acts().isEmpty()) return Optional.of(Doubt.of("ask.long-before", moments.moment(begins)));
         Instant start = begins;
         throw new NotSoException("line.before-batch", () -> List.of(moments.dated(saying.at()), moments.moment(start)));

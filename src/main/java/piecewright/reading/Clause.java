@@ -22,7 +22,7 @@ record Clause(List<Piece> pieces, String text) {
         List<Piece> open = new ArrayList<>();
         for (Piece piece : pieces) {
             boolean dash = piece instanceof Mark mark
-                    && mark.sign().equals("-")
+                    && "-/".contains(mark.sign())
                     && !tokens.get(piece.from()).glued();
             boolean mark = piece instanceof Mark sign && ENDS.contains(sign.sign());
             boolean word = piece instanceof Term term

@@ -26,6 +26,9 @@ final class Draft {
 
     private final List<Saying> sayings = new ArrayList<>();
     private Optional<Doubt> doubt = Optional.empty();
+    /** Whether the line says that weights in it are parts of one whole. */
+    boolean parts;
+
     private boolean halved;
     private Instant at;
     private boolean timed;

@@ -1,6 +1,7 @@
 package piecewright.reading;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,6 +35,9 @@ final class FiguresTold {
     private final WeightsTold weights;
     private final WaterTold water;
     private final CountsTold counts;
+    /** Words that a figure has belonged to already. */
+    private final Set<Term> bound = new HashSet<>();
+
     private Optional<String> topic = Optional.empty();
 
     FiguresTold(Draft draft, WeightsTold weights) {
@@ -77,18 +81,27 @@ final class FiguresTold {
     private Optional<String> bound(Clause clause, int at) {
         Optional<Term> before = beside(clause, at, -1);
         Optional<Term> after = beside(clause, at, 1);
-        boolean general =
-                before.isEmpty() || key(before.get()).filter(GENERAL::contains).isPresent();
+        boolean used = before.filter(bound::contains).isPresent();
+        boolean general = before.isEmpty()
+                || used
+                || key(before.get()).filter(GENERAL::contains).isPresent();
+        Optional<Term> chosen = before;
         if (general && after.isPresent()) {
-            int index = clause.pieces().indexOf(after.get());
-            boolean leads = clause.beside(index, 1)
-                    .filter(piece -> piece instanceof Figure || piece instanceof Row)
-                    .isPresent();
+            boolean leads = leads(clause, clause.pieces().indexOf(after.get()));
             boolean closer = before.isEmpty()
+                    || used
                     || key(after.get()).filter(key -> key.startsWith("spot.")).isPresent();
-            if (!leads && closer) return key(after.get());
+            if (!leads && closer) chosen = after;
         }
-        return before.flatMap(FiguresTold::key);
+        chosen.ifPresent(bound::add);
+        return chosen.flatMap(FiguresTold::key);
+    }
+
+    /** Whether the word at a place belongs to the figure behind it. */
+    private static boolean leads(Clause clause, int index) {
+        Optional<Piece> next = clause.beside(index, 1);
+        if (next.isEmpty() || !(next.get() instanceof Figure || next.get() instanceof Row)) return false;
+        return beside(clause, clause.pieces().indexOf(next.get()), 1).isEmpty();
     }
 
     /** The nearest word with a topic on one side, with no figure between. */

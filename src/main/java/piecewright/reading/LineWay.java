@@ -68,11 +68,12 @@ final class LineWay {
     private void segment(List<Piece> pieces) throws NotSoException {
         boolean acted = pieces.stream()
                 .anyMatch(piece -> piece instanceof Term term
-                        && (term.of("act.").isPresent()
+                        && (term.keys().stream().anyMatch(key -> key.startsWith("act.") && !key.endsWith(".weakin"))
                                 || term.is("started")
                                 || term.of("sign.power").isPresent()));
         List<Piece> clocked = new Clockable(draft.oracle, draft.scene.units().locale(), draft).chosen(pieces, acted);
         List<Clause> clauses = Clause.split(clocked, tokens, line);
+        draft.parts = clauses.stream().anyMatch(clause -> clause.has("parts"));
         boolean doing = clauses.stream().anyMatch(clause -> clause.has("doing"));
         List<Clause> told = new ArrayList<>();
         for (Clause clause : clauses) if (entry(clause, doing, clauses.size())) told.add(clause);

@@ -172,6 +172,10 @@ final class WeightsTold {
             if (draft.oracle.pick(2) == 0) draft.say(Did.of(ActKind.DEROOT));
         }
         Optional<Weighed> before = draft.weighed();
+        if (before.isPresent() && draft.parts) {
+            draft.reweigh(new Weighed(before.get().grossKg() + kg, before.get().tare()));
+            return;
+        }
         if (before.isPresent()) {
             draft.doubt("ask.two-weights");
             Weighed sum = new Weighed(before.get().grossKg() + kg, before.get().tare());
@@ -215,15 +219,11 @@ final class WeightsTold {
         for (Tare tare : vessels) {
             if (text.contains(" " + tare.vessel().toLowerCase(Locale.ROOT) + " ")) return Optional.of(tare);
         }
-        boolean within = text.matches(".* (in|with|incl|including|inside) .*");
-        if (!within) return Optional.empty();
         List<Tare> ending = vessels.stream()
                 .filter(tare -> {
                     String[] words = tare.vessel().toLowerCase(Locale.ROOT).split(" ");
-                    String last = words[words.length - 1];
-                    return text.matches(".* (the|a|my) " + java.util.regex.Pattern.quote(last) + " .*")
-                            || text.contains("with " + last)
-                            || text.contains("in " + last + " ");
+                    String last = java.util.regex.Pattern.quote(words[words.length - 1]);
+                    return text.matches(".* (in|with|incl|including|inside) (the |a |my |its )?" + last + "[ ,.].*");
                 })
                 .toList();
         return ending.size() == 1 ? Optional.of(ending.get(0)) : Optional.empty();
