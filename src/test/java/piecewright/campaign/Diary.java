@@ -33,7 +33,9 @@ final class Diary {
     /** Types a line and answers with the first offer where something is asked; whether anything was kept. */
     boolean typed(Instant now, String line) {
         Terminal.Said said = typedOnce(now, line);
-        if (said.code() == 1 && said.json().path("choices").size() > 0) {
+        if (said.code() == 2
+                && said.out().startsWith("{")
+                && said.json().path("choices").size() > 0) {
             String choice = said.json().get("choices").get(0).stringValue();
             Terminal.Said again = typedOnce(now, choice);
             if (again.code() == 0) return true;
@@ -44,7 +46,7 @@ final class Diary {
     private Terminal.Said typedOnce(Instant now, String line) {
         Terminal.Said said = terminal.run(now, "record", batch, "--json", "--now", now.toString(), "--", line);
         lastAnswer = (said.out() + said.err()).replaceAll("\\s+", " ");
-        if (said.code() == 1 && !said.json().has("question")) {
+        if (said.code() == 2 && said.out().startsWith("{") && !said.json().has("question")) {
             verdicts.found("nothing is asked where something was unclear", "record", said.out());
         }
         List<String> kept = new ArrayList<>();
