@@ -150,6 +150,13 @@ class ArchitectureTest {
                     .or(describe("primitives", type -> type.getPackageName().isEmpty())));
 
     @ArchTest
+    static final ArchRule oneRuleTellsWhoMustStayNearAHeater = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("piecewright.plan.Rules")
+            .should()
+            .callMethod(piecewright.house.Heater.HeatControl.class, "safeUnattended");
+
+    @ArchTest
     static final ArchRule theCoreOpensNothing = noClasses()
             .that()
             .resideInAnyPackage(CORE)

@@ -136,6 +136,15 @@ public final class BatchAtHand {
         }
     }
 
+    /** As it was kept. */
+    SavedBatch saved() {
+        return saved;
+    }
+
+    CalendarReading reading(Instant now) {
+        return new CalendarReading(tools.library(), now);
+    }
+
     public ZoneId zone() {
         return wish.request().house().zone();
     }
@@ -223,42 +232,49 @@ public final class BatchAtHand {
         }
     }
 
-    private Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
+    Recording kept(List<Draft> drafts, Instant now) throws NotWrittenException {
         Content after = appended(drafts);
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
+        boolean struck = drafts.stream().map(Draft::report).allMatch(BatchAtHand::strikes);
+        List<Contradiction> raised = struck ? List.of() : raised(batch.withJournal(after.journal()), entries, now);
+        return new Recording.Kept(entries, raised, calendarFault(now));
+    }
+
+    /** Whether it only strikes out: that needs no reading of the others, and raises no question. */
+    private static boolean strikes(Report report) {
+        return report instanceof Corrected corrected && corrected.instead().isEmpty();
+    }
+
+    /** What these entries contradict, or are contradicted by. */
+    private List<Contradiction> raised(Batch later, List<Entry> entries, Instant now) {
         Set<Integer> numbers = new HashSet<>();
         entries.forEach(entry -> {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        Batch later = batch.withJournal(after.journal());
         List<Contradiction> raised = new ArrayList<>();
-        boolean struck = drafts.stream()
-                .allMatch(draft -> draft.report() instanceof Corrected corrected
-                        && corrected.instead().isEmpty());
-        if (struck) return new Recording.Kept(entries, raised, calendarFault(now));
         where(later, now)
                 .ifPresent(where -> where.account().contradictions().stream()
                         .filter(question -> numbers.contains(question.entry()))
                         .forEach(raised::add));
-        return new Recording.Kept(entries, raised, calendarFault(now));
+        return raised;
     }
 
     /** Brings the live calendar up to date: what was done is ticked there. What was written down stays, come what may. */
     private Optional<String> calendarFault(Instant now) {
         try {
-            LiveCalendar.refresh(file, new CalendarReading(tools.library(), now));
+            LiveCalendar.refresh(file, reading(now));
             return Optional.empty();
         } catch (NotWrittenException failed) {
             return Optional.of(String.valueOf(failed.getMessage()));
         }
     }
 
-    /** Lets an entry that was struck out count again as it counted before; the strike stays in the journal. */
-    public Recording restore(Entry counted, Instant now) throws NotWrittenException {
-        Corrected again = new Corrected(counted.number(), Optional.of(counted.report()));
-        return kept(List.of(new Draft(counted.at(), now, counted.actId(), again)), now);
+    /** Strikes an entry out, whatever the others are; it stays in the journal. */
+    public Recording strike(int number, Instant now) throws NotWrittenException {
+        Corrected struck = new Corrected(number, Optional.empty());
+        return kept(List.of(new Draft(now, now, Optional.empty(), struck)), now);
     }
 
     private List<Tare> vessels() {

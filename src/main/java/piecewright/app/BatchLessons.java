@@ -39,15 +39,24 @@ public record BatchLessons(Path lotFile, Path houseFile) {
     public Outcome keep(Lessons.Batch batch, Instant now) throws StoreException, NotWrittenException {
         try (FolderLock lock = Locking.of(List.of(lotFile, houseFile))) {
             Outcome outcome = soFar(batch, now);
-            if (outcome instanceof Outcome.Taught taught && lock.holds()) write(taught);
+            if (outcome instanceof Outcome.Taught taught && lock.holds()) write(taught.known());
             return outcome;
         }
     }
 
-    private void write(Outcome.Taught taught) throws NotWrittenException {
+    /** What was known before in place of what is known; what was learned meanwhile is not written over. */
+    void putBack(Known knows, Known knew) throws NotWrittenException {
+        try (FolderLock lock = Locking.of(List.of(lotFile, houseFile))) {
+            if (lock.holds() && known().equals(knows)) write(knew);
+        } catch (StoreException failed) {
+            throw new NotWrittenException(failed);
+        }
+    }
+
+    private void write(Known known) throws NotWrittenException {
         try {
-            LearnedFile.write(lotFile, taught.known().lot());
-            LearnedFile.write(houseFile, taught.known().house());
+            LearnedFile.write(lotFile, known.lot());
+            LearnedFile.write(houseFile, known.house());
         } catch (StoreException failed) {
             throw new NotWrittenException(failed);
         }

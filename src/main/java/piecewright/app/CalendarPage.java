@@ -90,6 +90,15 @@ public final class CalendarPage {
         return page.append(others(kept.others())).toString();
     }
 
+    /** The same where nobody types commands: a calendar that holds old times is named alone. */
+    public String noted(Keeping.Kept kept) {
+        OtherCalendars others = kept.others();
+        List<OtherCalendars.Behind> named = others.behind().stream()
+                .map(each -> new OtherCalendars.Behind(each.calendar(), ""))
+                .toList();
+        return told(new Keeping.Kept(kept.calendar(), kept.live(), new OtherCalendars(others.rewritten(), named)));
+    }
+
     /** What became of the other calendars of a batch, and what is left to do about them. */
     public String others(OtherCalendars others) {
         StringBuilder page = new StringBuilder();
@@ -97,10 +106,10 @@ public final class CalendarPage {
             page.append(CalendarPhrases.paragraph("", CalendarPhrases.say("import-again", file.toString())));
         }
         for (OtherCalendars.Behind behind : others.behind()) {
-            page.append(CalendarPhrases.paragraph("", CalendarPhrases.say("behind", behind.calendar())))
-                    .append("  ")
-                    .append(behind.command())
-                    .append('\n');
+            boolean typed = !behind.command().isEmpty();
+            String key = typed ? "behind" : "behind.window";
+            page.append(CalendarPhrases.paragraph("", CalendarPhrases.say(key, behind.calendar())));
+            if (typed) page.append("  ").append(behind.command()).append('\n');
         }
         return page.toString();
     }

@@ -17,6 +17,8 @@ import piecewright.app.NotWrittenException;
 import piecewright.app.OtherBatches;
 import piecewright.desktop.batch.BatchView;
 import piecewright.desktop.batch.BatchViewModel;
+import piecewright.desktop.batch.EntriesView;
+import piecewright.desktop.batch.EntriesViewModel;
 import piecewright.desktop.batch.FinishView;
 import piecewright.desktop.batch.FinishViewModel;
 import piecewright.desktop.batch.GoingView;
@@ -58,10 +60,15 @@ final class Batches {
         this.looked = looked;
         this.opener = file ->
                 BatchAtHand.open(file, around.library(), around.setting().continuation());
-        this.model = new BatchViewModel(opener, foresight(), around.threads(), this::instant, around.units());
+        this.model = new BatchViewModel(
+                opener,
+                foresight(),
+                around.threads(),
+                new BatchViewModel.Own(this::instant, around.units(), around.history()));
         this.view = new BatchView(model, around.units());
         CouchView couch = new CouchView(model, new PlannedCouch(), around.units());
         view.offer(new BatchView.OtherLook(WindowWords.say("couch.way"), couch.node(), couch::has));
+        view.offer(new EntriesView(new EntriesViewModel(model, around.threads(), around.units())).panel());
         view.offer(new FinishView(new FinishViewModel(model, around.threads(), this::instant, around.units())).panel());
         view.offer(new PapersView(new PapersViewModel(model, around.threads(), this::instant, around.units())).panel());
         this.going = new GoingViewModel(around.workspace(), opener, around.threads(), this::instant, around.units());
@@ -171,14 +178,6 @@ final class Batches {
 
     Node side() {
         return view.side();
-    }
-
-    void undo() {
-        model.undo();
-    }
-
-    void redo() {
-        model.redo();
     }
 
     void now(Instant instant) {

@@ -32,6 +32,7 @@ import piecewright.desktop.plan.WishViewModel;
 import piecewright.desktop.shell.Looks;
 import piecewright.desktop.shell.Rail;
 import piecewright.desktop.shell.Shell;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.store.SavedWindow.SavedWish;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
@@ -67,7 +68,8 @@ final class Desk {
             Workspace workspace,
             StyleLibrary library,
             DisplayUnits units,
-            WishViewModel.Threads threads) {}
+            WishViewModel.Threads threads,
+            UndoHistory history) {}
 
     /** What a desk asks of the window. */
     interface Asks extends Rail.Wishes {
@@ -85,7 +87,8 @@ final class Desk {
         this.left = left;
         this.asks = asks;
         this.empty = empty(asks);
-        this.rail = new Rail(asks);
+        this.rail = new Rail(asks, around.history());
+        around.history().from(this::whereabouts);
         this.batches = new Batches(around, rail.going(), looked());
         this.shell = new Shell(rail);
         rail.demoIs(demo);
@@ -132,7 +135,8 @@ final class Desk {
         double middleEbc = (usual.lowEbc() + usual.highEbc()) / 2;
         ColourViewModel.Sought first =
                 new ColourViewModel.Sought(style, choices.houses().get(0).thing(), middleEbc, Optional.empty());
-        ColourViewModel model = new ColourViewModel(choices.styles(), first, around.threads(), around.units());
+        ColourViewModel model =
+                new ColourViewModel(choices.styles(), first, around.threads(), around.units(), around.history());
         return new ColourScreen(model, new ColourView(model, this::plan));
     }
 
@@ -151,7 +155,7 @@ final class Desk {
                 new GrainViewModel.Asked(choices.firstLot(), Map.of(), choices.firstStyle(), FIRST_KG, 0, 0);
         WishViewModel.Person person =
                 new WishViewModel.Person(LocalDate.now(around.setting().clock()), around.units());
-        GrainViewModel model = new GrainViewModel(choices.styles(), first, around.threads(), person);
+        GrainViewModel model = new GrainViewModel(choices.styles(), first, around.threads(), person, around.history());
         return new GrainScreen(model, new GrainView(model));
     }
 
@@ -159,7 +163,8 @@ final class Desk {
 
     private Optional<HouseScreen> houses(Choices choices) {
         try {
-            HouseViewModel model = new HouseViewModel(choices.houses().get(0), around.threads(), around.units());
+            HouseViewModel model =
+                    new HouseViewModel(choices.houses().get(0), around.threads(), around.units(), around.history());
             return Optional.of(new HouseScreen(model, new HouseView(model)));
         } catch (StoreException vanished) {
             tell(String.valueOf(vanished.getMessage()));
@@ -246,26 +251,12 @@ final class Desk {
         else planning.ifPresent(Planning::focus);
     }
 
-    void undo() {
-        switch (place) {
-            case PLAN -> planning.ifPresent(Planning::undo);
-            case BATCH -> batches.undo();
-            case COLOUR -> colours.ifPresent(screen -> screen.model().undo());
-            case GRAIN -> grains.ifPresent(screen -> screen.model().undo());
-            case HOUSE -> houses.ifPresent(screen -> screen.model().undo());
-            case LEARNED -> {}
-        }
-    }
-
-    void redo() {
-        switch (place) {
-            case PLAN -> planning.ifPresent(Planning::redo);
-            case BATCH -> batches.redo();
-            case COLOUR -> colours.ifPresent(screen -> screen.model().redo());
-            case GRAIN -> grains.ifPresent(screen -> screen.model().redo());
-            case HOUSE -> houses.ifPresent(screen -> screen.model().redo());
-            case LEARNED -> {}
-        }
+    /** The way back to the screen that is shown. */
+    private Runnable whereabouts() {
+        Rail.Place shown = place;
+        return () -> {
+            if (place != shown) go(shown);
+        };
     }
 
     void now(Instant instant) {

@@ -59,7 +59,7 @@ final class Planning {
         LocalDate today = LocalDate.now(around.setting().clock());
         Wish first = left.flatMap(saved -> restored(saved, choices, today)).orElseGet(() -> firstWish(choices, today));
         WishViewModel.Person person = new WishViewModel.Person(today, around.units());
-        this.wish = new WishViewModel(first, answers(around), around.threads(), person);
+        this.wish = new WishViewModel(first, answers(around), around.threads(), person, around.history());
         this.chance = new ChanceViewModel(wish, chances(around.setting()), around.threads());
         this.timeline = new PlanTimeline(around.units());
         this.view = new WishView(wish, timeline, around.units(), asked::keep);
@@ -127,14 +127,6 @@ final class Planning {
 
     void focus() {
         view.focus();
-    }
-
-    void undo() {
-        wish.undo();
-    }
-
-    void redo() {
-        wish.redo();
     }
 
     void now(Instant instant) {

@@ -10,9 +10,6 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
 import javafx.util.Duration;
@@ -22,6 +19,8 @@ import piecewright.app.Workspace;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.desktop.shell.Looks;
 import piecewright.desktop.shell.Rail;
+import piecewright.desktop.shell.UndoHistory;
+import piecewright.desktop.shell.UndoKeys;
 import piecewright.store.SavedWindow;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
@@ -40,14 +39,12 @@ public final class Window {
     private final Threads threads;
     private final Workspace workspace;
     private final StyleLibrary library;
+    private final UndoHistory history = new UndoHistory();
     private DisplayUnits units;
     private Looks looks = Looks.usual();
     private Desk desk;
     private Optional<Scene> scene = Optional.empty();
     private long seen;
-
-    /** The workspace as it was once the demo went; 0 when something was done since. */
-    private long removedDemo;
 
     public Window(Setting setting, Threads threads) throws StoreException {
         this.setting = setting;
@@ -76,7 +73,7 @@ public final class Window {
 
     private Desk desk(Optional<SavedWindow> saved) throws StoreException {
         return new Desk(
-                new Desk.Around(setting, workspace, library, units, threads),
+                new Desk.Around(setting, workspace, library, units, threads, history),
                 saved.flatMap(SavedWindow::wish),
                 new Asks());
     }
@@ -95,7 +92,7 @@ public final class Window {
             stays = "";
             telling(() -> {
                 List<Path> kept = workspace.removeDemo();
-                removedDemo = workspace.stamp();
+                history.did(new DemoGone());
                 stays = kept.isEmpty() ? "" : WindowWords.say("demo.kept", names(kept));
             });
             if (!stays.isEmpty()) desk.tell(stays);
@@ -110,12 +107,12 @@ public final class Window {
 
         @Override
         public void undo() {
-            Window.this.undo();
+            history.undo();
         }
 
         @Override
         public void redo() {
-            desk.redo();
+            history.redo();
         }
 
         @Override
@@ -139,7 +136,6 @@ public final class Window {
 
         @Override
         public void changed() {
-            removedDemo = 0;
             remember();
         }
 
@@ -151,16 +147,29 @@ public final class Window {
         }
     }
 
-    /** Takes back what was done last, and that is the demo's removal when nothing was written since. */
-    private void undo() {
-        boolean demoWentLast = removedDemo != 0 && removedDemo == workspace.stamp();
-        removedDemo = 0;
-        if (!demoWentLast) {
-            desk.undo();
-            return;
+    /** The demo was laid aside. */
+    private final class DemoGone implements UndoHistory.Step {
+        @Override
+        public String words() {
+            return WindowWords.say("undo.of.demo");
         }
-        telling(workspace::restoreDemo);
-        look();
+
+        @Override
+        public void undo() {
+            telling(workspace::restoreDemo);
+            look();
+        }
+
+        @Override
+        public void redo() {
+            telling(workspace::removeDemo);
+            look();
+        }
+
+        @Override
+        public boolean outlivesScreens() {
+            return true;
+        }
     }
 
     private static String names(List<Path> files) {
@@ -185,6 +194,7 @@ public final class Window {
     private void rebuild() {
         Rail.Place place = desk.place();
         telling(() -> {
+            history.screensMadeAnew();
             Desk next = desk(Optional.of(saved()));
             scene.ifPresent(shown -> shown.setRoot(next.node()));
             Optional<Path> lookedAt = desk.lookedAt();
@@ -228,11 +238,7 @@ public final class Window {
         Scene shown = new Scene(desk.node(), USUAL_WIDTH, USUAL_HEIGHT);
         scene = Optional.of(shown);
         desk.dress(looks);
-        KeyCombination undo = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
-        KeyCombination redo =
-                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-        shown.getAccelerators().put(undo, this::undo);
-        shown.getAccelerators().put(redo, () -> desk.redo());
+        UndoKeys.of(history).on(shown);
         shown.setOnDragOver(this::draggedOver);
         shown.setOnDragDropped(this::dropped);
         stage.setTitle(WindowWords.say("title"));

@@ -128,8 +128,7 @@ final class KilnFollower {
     private boolean mustBeWatched(Line line) {
         var drying = script.blueprint().setup().outfit().drying();
         var heater = line.visit().kind() == ActKind.CURE ? drying.curer() : drying.dryer();
-        boolean hot = line.act().setting().setC().orElse(0) > Rules.ATTENDED_ABOVE_C;
-        return hot && !heater.control().safeUnattended();
+        return Rules.needsSomebody(heater.control(), line.act().setting().setC().orElse(0));
     }
 
     private void stirUntil(int minute) {

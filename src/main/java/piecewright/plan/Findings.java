@@ -257,7 +257,7 @@ final class Findings {
         for (Act act : acts) {
             double setC = act.setting().setC().orElse(0);
             boolean heats = act.kind() == ActKind.RAISE || act.kind() == ActKind.CURE;
-            if (heats && setC > Rules.ATTENDED_ABOVE_C && !safe(act)) {
+            if (heats && needsSomebody(act, setC)) {
                 if (from == null) from = act.startsAt();
                 hottestC = Math.max(hottestC, setC);
             }
@@ -277,10 +277,10 @@ final class Findings {
         });
     }
 
-    private boolean safe(Act act) {
+    private boolean needsSomebody(Act act, double setC) {
         var drying = setup.outfit().drying();
         var heater = act.kind() == ActKind.CURE ? drying.curer() : drying.dryer();
-        return heater.control().safeUnattended();
+        return Rules.needsSomebody(heater.control(), setC);
     }
 
     private void airRepeats(List<Act> acts, List<Finding> findings) {

@@ -9,7 +9,7 @@ import piecewright.plan.ActKind;
 import piecewright.plan.search.Stops;
 
 /** Names of acts for people, from kind and id. */
-final class ActNames {
+public final class ActNames {
     private static final Pattern NUMBER = Pattern.compile("-([0-9]{1,3})(?![0-9])");
 
     private ActNames() {}
@@ -40,7 +40,7 @@ final class ActNames {
     }
 
     /** A step in quotation marks from an id alone, for an act that never came to be; the id itself if its kind cannot be told. */
-    static String byId(String id) {
+    public static String byId(String id) {
         String first = Stops.first(id).replace(Stops.STEWED_SUFFIX, "");
         String verb =
                 NUMBER.matcher(first.substring(first.lastIndexOf('.') + 1)).replaceAll("");

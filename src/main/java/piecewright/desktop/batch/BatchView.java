@@ -245,7 +245,7 @@ public final class BatchView {
         name.setLabelFor(line);
         Button record = button("batch.record", "batch-record", this::send);
         record.getStyleClass().add("best");
-        Button back = button("batch.strike", "batch-strike", model::undo);
+        Button back = button("batch.strike", "batch-strike", model::strikeLast);
         said.setId("batch-said");
         form.getChildren().addAll(name, line, new HBox(8, record, back), said, hint);
         form.getStyleClass().add("record-form");
@@ -278,11 +278,17 @@ public final class BatchView {
             choices.getChildren().add(button);
         }
         if (!reply.choices().isEmpty()) said.getChildren().add(choices);
+        placeSide();
     }
 
     private void show() {
         Optional<Shown> shown = model.shownProperty().get();
         Optional<Proposal> proposal = model.proposalProperty().get();
+        if (shown.isEmpty()) {
+            title.setText(
+                    model.file().map(file -> String.valueOf(file.getFileName())).orElse(""));
+            stands.setText("");
+        }
         shown.ifPresent(batch -> {
             title.setText(WindowWords.say(
                     "batch.title",

@@ -2,14 +2,12 @@ package piecewright.desktop.batch;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -24,30 +22,20 @@ import piecewright.app.CalendarUpdate;
 import piecewright.app.NotWrittenException;
 import piecewright.calendar.CalendarChanges;
 import piecewright.desktop.plan.WishViewModel.Threads;
-import piecewright.desktop.timeline.ActMark;
-import piecewright.desktop.timeline.ActMark.Standing;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.desktop.timeline.BandWriter;
-import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.PieceChart.Bands;
 import piecewright.ensemble.Sureness;
 import piecewright.journal.Entry;
-import piecewright.plan.Act;
 import piecewright.plan.Booking;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
-import piecewright.reading.Outcome;
-import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Where;
 import piecewright.store.StoreException;
 import piecewright.text.DisplayUnits;
-import piecewright.text.EntryWords;
-import piecewright.text.MomentFormat;
-import piecewright.text.MovePage;
-import piecewright.text.WherePage;
 import piecewright.text.WindowWords;
-import piecewright.text.Wording;
 
 /** One piece under way: where it stands, what is written down, and a new plan of its rest to accept or not. */
 public final class BatchViewModel {
@@ -65,8 +53,8 @@ public final class BatchViewModel {
     private final AtomicInteger asked = new AtomicInteger();
     private final AtomicInteger latest = new AtomicInteger();
     private Optional<Path> file = Optional.empty();
-    /** Entries that were struck out here and may come back, the last one first. */
-    private final Deque<Entry> struck = new ArrayDeque<>();
+    private final BatchSteps steps;
+    private final UndoHistory history;
 
     /** Opens a kept batch. */
     public interface Opener {
@@ -96,14 +84,23 @@ public final class BatchViewModel {
         }
     }
 
-    public BatchViewModel(
-            Opener opener, Foresight foresight, Threads threads, Supplier<Instant> clock, DisplayUnits units) {
+    /** Whose clock, units and history count. */
+    public record Own(Supplier<Instant> clock, DisplayUnits units, UndoHistory history) {}
+
+    public BatchViewModel(Opener opener, Foresight foresight, Threads threads, Own own) {
         this.foresight = foresight;
         shown.addListener((batch, before, now) -> foresee(now));
         this.opener = opener;
         this.threads = threads;
-        this.clock = clock;
-        this.units = units;
+        this.clock = own.clock();
+        this.units = own.units();
+        this.history = own.history();
+        this.steps = new BatchSteps(this, history);
+    }
+
+    /** What is done with the batch, to be taken back. */
+    BatchSteps steps() {
+        return steps;
     }
 
     Opener opener() {
@@ -151,7 +148,6 @@ public final class BatchViewModel {
             proposal.set(Optional.empty());
             reply.set(Reply.nothing());
             calendarNote.set("");
-            struck.clear();
         }
         file = Optional.of(batch);
         read();
@@ -186,67 +182,61 @@ public final class BatchViewModel {
 
     /** Writes down what happened, as it is typed. */
     public void record(String line) {
-        struck.clear();
-        record((opened, now) -> opened.recordLine(line, units, now));
+        file.ifPresent(batch -> record(
+                batch,
+                now -> steps.recorded(batch, line, now.before(), now.after()),
+                (opened, now) -> opened.recordLine(line, units, now)));
     }
 
-    private interface Told {
-        Recording to(BatchAtHand batch, Instant now) throws StoreException, NotWrittenException;
+    /** Strikes an entry out; it stays in the journal. */
+    public void strike(int number) {
+        String words = WindowWords.say("undo.strike", Integer.toString(number));
+        file.ifPresent(batch -> record(
+                batch,
+                now -> steps.recorded(batch, words, now.before(), now.after()),
+                (opened, now) -> opened.strike(number, now)));
     }
 
-    private void record(Told told) {
-        file.ifPresent(batch -> {
-            Instant now = clock.get();
-            work(threads.background(), () -> {
-                BatchAtHand opened = opener.open(batch);
-                Recording recording = told.to(opened, now);
-                Reply answer = answer(recording, opened);
-                Shown found = shown(opener.open(batch), now);
-                threads.ui().execute(() -> {
-                    reply.set(answer);
-                    shown.set(Optional.of(found));
-                });
+    /** Strikes the entry out that was written down last. */
+    public void strikeLast() {
+        file.ifPresent(batch -> work(threads.background(), () -> {
+            Optional<Entry> last =
+                    opener.open(batch).journal().effective().stream().max(Comparator.comparingInt(Entry::number));
+            threads.ui()
+                    .execute(() -> last.ifPresentOrElse(
+                            entry -> strike(entry.number()),
+                            () -> reply.set(Reply.asking(WindowWords.say("batch.nothing-to-strike")))));
+        }));
+    }
+
+    /** What counted before something was written down, and what counts since. */
+    private record Counted(List<Entry> before, List<Entry> after) {}
+
+    /** Takes a step of the journal back, or does it again. */
+    void record(Path batch, UndoHistory.Step step, BatchSteps.Told told) {
+        record(batch, counted -> {}, told, failed -> history.forget(step));
+    }
+
+    private void record(Path batch, Consumer<Counted> done, BatchSteps.Told told) {
+        record(batch, done, told, failed -> {});
+    }
+
+    private void record(Path batch, Consumer<Counted> done, BatchSteps.Told told, Consumer<Exception> refused) {
+        Instant now = clock.get();
+        work(threads.background(), refused, () -> {
+            BatchAtHand opened = opener.open(batch);
+            Recording recording = told.to(opened, now);
+            Reply answer = new ReplyWriter(units).answer(recording, opened);
+            BatchAtHand since = opener.open(batch);
+            Counted counted =
+                    new Counted(opened.journal().effective(), since.journal().effective());
+            threads.ui().execute(() -> {
+                reply.set(answer);
+                if (recording instanceof Recording.Kept) done.accept(counted);
             });
+            Shown found = shown(since, now);
+            threads.ui().execute(() -> shown.set(Optional.of(found)));
         });
-    }
-
-    /** Takes the last entry back; it stays in the journal, struck out. */
-    public void undo() {
-        shown.get().ifPresent(known -> {
-            List<Entry> effective = known.batch().journal().effective();
-            effective.stream().max(Comparator.comparingInt(Entry::number)).ifPresent(last -> {
-                struck.push(last);
-                record((opened, now) -> opened.recordLine("void " + last.number(), units, now));
-            });
-        });
-    }
-
-    /** Lets the entry that was struck out last count again. */
-    public void redo() {
-        if (struck.isEmpty()) return;
-        Entry last = struck.pop();
-        record((opened, now) -> opened.restore(last, now));
-    }
-
-    private Reply answer(Recording recording, BatchAtHand batch) {
-        if (recording instanceof Recording.Asked asked) {
-            return new Reply(
-                    Reply.Outcome.ASKED,
-                    List.of(),
-                    List.of(asked.asked().question()),
-                    asked.asked().offers().stream().map(Outcome.Offer::line).toList());
-        }
-        if (recording instanceof Recording.Refused refused) {
-            return new Reply(Reply.Outcome.ASKED, List.of(), List.of(refused.sentence()), List.of());
-        }
-        Recording.Kept kept = (Recording.Kept) recording;
-        EntryWords entries = new EntryWords(units, batch.zone());
-        WherePage questions = new WherePage(units, batch.zone());
-        return new Reply(
-                Reply.Outcome.KEPT,
-                kept.entries().stream().map(entries::sentence).toList(),
-                kept.questions().stream().map(questions::question).toList(),
-                List.of());
     }
 
     /** Plans the rest anew beside the old plan. */
@@ -259,7 +249,8 @@ public final class BatchViewModel {
                 if (ticket != asked.get()) return;
                 BatchAtHand alone = opener.open(batch);
                 BatchAtHand opened = alone.beside(foresight.besides(alone));
-                Proposal found = proposal(opened, opened.replan(now));
+                Optional<PieceChart> old = shown.get().map(Shown::chart);
+                Proposal found = new ProposalWriter(opened, units, old).proposal(opened.replan(now));
                 threads.ui().execute(() -> {
                     if (ticket != asked.get()) return;
                     planning.set(false);
@@ -280,42 +271,6 @@ public final class BatchViewModel {
         planning.set(false);
     }
 
-    private Proposal proposal(BatchAtHand opened, ReplanResult result) {
-        MovePage page = new MovePage(units, opened.zone(), opened.journal());
-        if (result instanceof Replanned replanned) {
-            PieceChart chart = chart(opened, replanned.plan(), result);
-            MomentFormat moments = new MomentFormat(opened.zone(), units.locale());
-            List<Proposal.Moved> moves = replanned.moves().stream()
-                    .map(move -> new Proposal.Moved(
-                            title(chart, move.actId()),
-                            move.from().map(moments::moment).orElse(""),
-                            move.to().map(moments::moment).orElse(""),
-                            WindowWords.say("batch.because", page.because(move.because()))))
-                    .toList();
-            List<String> sentences = new ArrayList<>(moves.isEmpty() ? page.moved(replanned.moves()) : List.of());
-            sentences.addAll(page.lost(replanned.amends()));
-            return new Proposal(opened, result, Optional.of(chart), moves, sentences);
-        }
-        Wording wording = new Wording(units, opened.zone());
-        List<String> why = ((ReplanResult.NotPossible) result)
-                .obstacles().stream().map(wording::obstacle).toList();
-        return new Proposal(opened, result, Optional.empty(), List.of(), why);
-    }
-
-    /** What an act is called in the new plan, or in the old one where that alone has it. */
-    private String title(PieceChart chart, String actId) {
-        return chart.act(actId)
-                .or(() -> shown.get().flatMap(old -> old.chart().act(actId)))
-                .map(ActMark::title)
-                .orElse(actId);
-    }
-
-    private PieceChart chart(BatchAtHand opened, Plan plan, ReplanResult result) {
-        return new ChartWriter(opened.request(), plan, units)
-                .chart(act -> result.account().did(act.id()) ? Standing.DONE : Standing.PLANNED)
-                .withDots(Dots.of(opened.journal(), plan));
-    }
-
     /** Makes the new plan the plan of this batch; refused when somebody changed the batch since it was made. */
     public void accept() {
         proposal.get()
@@ -324,15 +279,42 @@ public final class BatchViewModel {
                     Instant now = clock.get();
                     work(threads.background(), () -> {
                         String told = offered.accepted(replanned, units, now);
-                        Shown found = shown(opener.open(batch), now);
+                        BatchAtHand since = opener.open(batch);
                         threads.ui().execute(() -> {
-                            shown.set(Optional.of(found));
-                            proposal.set(Optional.empty());
-                            reply.set(Reply.nothing());
-                            calendarNote.set(told);
+                            steps.accepted(batch, offered.batch(), since);
+                            planned(told);
                         });
+                        Shown found = shown(since, now);
+                        threads.ui().execute(() -> shown.set(Optional.of(found)));
                     });
                 }));
+    }
+
+    private void planned(String told) {
+        proposal.set(Optional.empty());
+        reply.set(Reply.nothing());
+        calendarNote.set(told);
+    }
+
+    /** Puts another plan in place of the one there is. */
+    void replace(Path batch, UndoHistory.Step step, BatchSteps.Replacing replacing) {
+        Instant now = clock.get();
+        work(threads.background(), failed -> history.forget(step), () -> {
+            String told = Proposal.told(replacing.by(CalendarManner.of(List.of(batch), units), now), units);
+            threads.ui().execute(() -> planned(told));
+            Shown found = shown(opener.open(batch), now);
+            threads.ui().execute(() -> shown.set(Optional.of(found)));
+        });
+    }
+
+    /** Takes any other step of a batch back, or does it again. */
+    void take(Path batch, UndoHistory.Step step, BatchSteps.Taking taking) {
+        Instant now = clock.get();
+        work(threads.background(), failed -> history.forget(step), () -> {
+            taking.at(now);
+            Shown found = shown(opener.open(batch), now);
+            threads.ui().execute(() -> shown.set(Optional.of(found)));
+        });
     }
 
     public void keepOld() {
@@ -370,17 +352,7 @@ public final class BatchViewModel {
     }
 
     private Shown shown(BatchAtHand batch, Instant now) throws StoreException {
-        Where where = batch.where(now)
-                .orElseThrow(() -> new StoreException(
-                        batch.file(), "its house has no kit that holds this batch any more; mend the house"));
-        Optional<String> next = where.next().act().map(Act::id);
-        PlanRequest among = batch.request().beside(foresight.besides(batch));
-        PieceChart chart = new ChartWriter(among, where.plan(), units)
-                .chart(act -> where.account().did(act.id())
-                        ? Standing.DONE
-                        : next.filter(act.id()::equals).isPresent() ? Standing.NEXT : Standing.PLANNED)
-                .withDots(Dots.of(batch.journal(), where.plan()));
-        return new Shown(batch, where, chart, new WherePage(units, batch.zone()).sentences(where));
+        return new ShownWriter(foresight, units).shown(batch, now);
     }
 
     private interface Task {
@@ -388,15 +360,33 @@ public final class BatchViewModel {
     }
 
     private void work(Executor where, Task task) {
+        work(where, failed -> {}, task);
+    }
+
+    /** What goes wrong is said, whatever it is, and the batch that is looked at is never another one. */
+    private void work(Executor where, Consumer<Exception> refused, Task task) {
         where.execute(() -> {
             try {
                 task.run();
             } catch (StoreException | NotWrittenException failed) {
-                threads.ui().execute(() -> {
-                    planning.set(false);
-                    reply.set(Reply.failed(failed));
-                });
+                threads.ui().execute(() -> failed(failed, refused));
+            } catch (IllegalArgumentException | IllegalStateException fault) {
+                threads.ui()
+                        .execute(() ->
+                                failed(new IllegalStateException(WindowWords.say("batch.fault"), fault), refused));
             }
         });
+    }
+
+    private void failed(Exception failure, Consumer<Exception> refused) {
+        planning.set(false);
+        refused.accept(failure);
+        boolean other = shown.get()
+                .filter(known -> file.filter(known.batch().file()::equals).isEmpty())
+                .isPresent();
+        if (other) shown.set(Optional.empty());
+        boolean kept =
+                reply.get().outcome() == Reply.Outcome.KEPT && shown.get().isEmpty();
+        reply.set(kept ? reply.get().doubting(failure) : Reply.failed(failure));
     }
 }

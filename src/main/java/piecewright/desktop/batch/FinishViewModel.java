@@ -16,6 +16,8 @@ import piecewright.app.BatchAtHand;
 import piecewright.app.FinishBatch;
 import piecewright.app.FinishBatch.Ending;
 import piecewright.app.NotWrittenException;
+import piecewright.app.TakeBack.Knowing;
+import piecewright.desktop.batch.BatchSteps.Closing;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.replan.Finished;
 import piecewright.store.PlanTimes;
@@ -62,8 +64,13 @@ public final class FinishViewModel {
                 wrong.set(Map.of());
                 of.set(now.map(each -> each.batch().file()));
             }
-            now.filter(each -> each.batch().finishedAt().isPresent()).ifPresent(this::closed);
+            if (isClosed(before) && !isClosed(now)) told.set(List.of());
+            if (isClosed(now)) now.ifPresent(this::closed);
         });
+    }
+
+    private static boolean isClosed(Optional<BatchViewModel.Shown> shown) {
+        return shown.flatMap(each -> each.batch().finishedAt()).isPresent();
     }
 
     /** Which piece is to be closed. */
@@ -120,15 +127,26 @@ public final class FinishViewModel {
         List<String> sentences = List.of();
         String refused = "";
         try {
-            Ending ending = FinishBatch.of(piece.opener().open(file), said, clock.get());
+            Knowing before = Knowing.of(piece.opener().open(file));
+            Ending ending = FinishBatch.of(before.batch(), said, clock.get());
             if (ending instanceof Ending.NotYet not) {
                 refused = WindowWords.say("finish.not-yet."
                         + not.why().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            } else sentences = sentences((Ending.Closed) ending);
+            } else {
+                sentences = sentences((Ending.Closed) ending);
+                Closing closing = new Closing(before, Knowing.of(piece.opener().open(file)));
+                threads.ui().execute(() -> piece.steps().finished(file, closing, now -> again(file, said, now)));
+            }
         } catch (StoreException | NotWrittenException failed) {
             refused = String.valueOf(failed.getMessage());
         }
         show(sentences, refused);
+    }
+
+    private Closing again(Path file, FinishBatch.Told said, Instant now) throws StoreException, NotWrittenException {
+        Knowing before = Knowing.of(piece.opener().open(file));
+        FinishBatch.of(before.batch(), said, now);
+        return new Closing(before, Knowing.of(piece.opener().open(file)));
     }
 
     private void show(List<String> sentences, String refused) {

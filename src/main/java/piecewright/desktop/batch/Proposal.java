@@ -31,8 +31,12 @@ public record Proposal(
     /** Keeps the new plan; what its calendars were told, or that they know nothing of it yet. */
     String accepted(Replanned replanned, DisplayUnits units, Instant now) throws StoreException, NotWrittenException {
         CalendarManner manner = CalendarManner.of(List.of(batch.file()), units);
-        Keeping.Kept kept = batch.accept(replanned, Optional.empty(), manner, now);
-        String told = new CalendarPage(units.locale()).told(kept);
+        return told(batch.accept(replanned, Optional.empty(), manner, now), units);
+    }
+
+    /** What calendars were told, in the words of a window. */
+    static String told(Keeping.Kept kept, DisplayUnits units) {
+        String told = new CalendarPage(units.locale()).noted(kept);
         return told.isEmpty() ? WindowWords.say("batch.calendar-behind") : told;
     }
 

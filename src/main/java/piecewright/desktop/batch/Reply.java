@@ -1,5 +1,6 @@
 package piecewright.desktop.batch;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,6 +26,17 @@ public record Reply(Outcome outcome, List<String> sentences, List<String> doubts
 
     static Reply nothing() {
         return new Reply(Outcome.NOTHING, List.of(), List.of(), List.of());
+    }
+
+    static Reply asking(String question) {
+        return new Reply(Outcome.ASKED, List.of(), List.of(question), List.of());
+    }
+
+    /** The same, and what went wrong after it was kept. */
+    Reply doubting(Exception failure) {
+        List<String> all = new ArrayList<>(doubts);
+        all.add(String.valueOf(failure.getMessage()));
+        return new Reply(outcome, sentences, all, choices);
     }
 
     static Reply failed(Exception failure) {

@@ -18,6 +18,7 @@ import piecewright.desktop.colour.ColourField.Barred;
 import piecewright.desktop.colour.ColourField.Point;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.house.House;
 import piecewright.process.kiln.OvenLimit;
 import piecewright.style.MaltStyle;
@@ -56,12 +57,13 @@ public final class ColourViewModel {
     /** The field of what is asked, and where on it the chosen cure lies. */
     record Shown(Sought sought, ColourField field, Optional<Point> point) {}
 
-    public ColourViewModel(List<MaltStyle> styles, Sought first, Threads threads, DisplayUnits units) {
+    public ColourViewModel(
+            List<MaltStyle> styles, Sought first, Threads threads, DisplayUnits units, UndoHistory history) {
         this.styles = List.copyOf(styles);
         this.units = units;
         this.threads = threads;
         this.quantities = new QuantityFormat(units);
-        this.sought = new Undoable<>(first);
+        this.sought = new Undoable<>(first, history, WindowWords.say("undo.of.colour"));
         sought.valueProperty().addListener((property, before, now) -> changed(before, now));
         ask();
     }
@@ -108,14 +110,6 @@ public final class ColourViewModel {
     double stepHours() {
         boolean roast = shown.get().filter(now -> now.field().isRoast()).isPresent();
         return roast ? 1 / 60.0 : 0.25;
-    }
-
-    public void undo() {
-        sought.undo();
-    }
-
-    public void redo() {
-        sought.redo();
     }
 
     void chooseStyle(MaltStyle style) {

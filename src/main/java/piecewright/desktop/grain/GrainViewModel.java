@@ -15,6 +15,7 @@ import piecewright.app.LotReport;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Person;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.grain.GrainKind;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.purchase.Currency;
@@ -78,11 +79,11 @@ public final class GrainViewModel {
         }
     }
 
-    public GrainViewModel(List<MaltStyle> styles, Asked first, Threads threads, Person person) {
+    public GrainViewModel(List<MaltStyle> styles, Asked first, Threads threads, Person person, UndoHistory history) {
         this.styles = List.copyOf(styles);
         this.threads = threads;
         this.person = person;
-        this.asked = new Undoable<>(first);
+        this.asked = new Undoable<>(first, history, WindowWords.say("undo.of.grain"));
         asked.valueProperty().addListener((property, before, now) -> work(before, now));
         work(first, first);
     }
@@ -110,14 +111,6 @@ public final class GrainViewModel {
 
     Person person() {
         return person;
-    }
-
-    public void undo() {
-        asked.undo();
-    }
-
-    public void redo() {
-        asked.redo();
     }
 
     void chooseLot(Path lot) {

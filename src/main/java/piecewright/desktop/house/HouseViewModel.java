@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import piecewright.app.Workspace.Kept;
 import piecewright.desktop.plan.Undoable;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.house.House;
 import piecewright.house.NightActs;
 import piecewright.house.Person;
@@ -57,13 +58,14 @@ public final class HouseViewModel {
         HouseText of(HouseText text) throws StoreException, UnreadableException;
     }
 
-    public HouseViewModel(Kept<House> first, Threads threads, DisplayUnits units) throws StoreException {
+    public HouseViewModel(Kept<House> first, Threads threads, DisplayUnits units, UndoHistory history)
+            throws StoreException {
         this.threads = threads;
         this.units = units;
         this.figures = new HouseFigures(units);
         HouseText text = HouseText.read(first.file());
         this.onDisk = text.text();
-        this.shown = new Undoable<>(shown(text, ""));
+        this.shown = new Undoable<>(shown(text, ""), history, WindowWords.say("undo.of.house"));
         shown.valueProperty().addListener((property, before, now) -> keep(now));
     }
 
@@ -237,14 +239,6 @@ public final class HouseViewModel {
         } catch (UnreadableException unreadable) {
             return String.valueOf(unreadable.getMessage());
         }
-    }
-
-    public void undo() {
-        shown.undo();
-    }
-
-    public void redo() {
-        shown.redo();
     }
 
     private void keep(Shown now) {

@@ -1,24 +1,23 @@
 package piecewright.desktop.plan;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import piecewright.desktop.shell.UndoHistory;
 
-/** A value whose changes can be taken back and made again. */
+/** A value whose changes can be taken back and made again by the history of the window. */
 public final class Undoable<T> {
-    private static final int MOST = 200;
-
     private final ReadOnlyObjectWrapper<T> value;
-    private final Deque<T> before = new ArrayDeque<>();
-    private final Deque<T> after = new ArrayDeque<>();
-    private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper();
+    private final UndoHistory history;
+    private final String words;
+    private Runnable taken = () -> {};
 
-    public Undoable(T first) {
+    /**
+     * @param words what a change of it is, as the history says it
+     */
+    public Undoable(T first, UndoHistory history, String words) {
         this.value = new ReadOnlyObjectWrapper<>(first);
+        this.history = history;
+        this.words = words;
     }
 
     public T get() {
@@ -29,38 +28,43 @@ public final class Undoable<T> {
         return value.getReadOnlyProperty();
     }
 
-    public ReadOnlyBooleanProperty undoableProperty() {
-        return undoable.getReadOnlyProperty();
-    }
-
-    public ReadOnlyBooleanProperty redoableProperty() {
-        return redoable.getReadOnlyProperty();
+    /** Done before a change is taken back or made again. */
+    void whenTaken(Runnable first) {
+        taken = first;
     }
 
     /** A change to the same value is none. */
     public void change(T changed) {
-        if (changed.equals(value.get())) return;
-        before.push(value.get());
-        if (before.size() > MOST) before.removeLast();
-        after.clear();
-        show(changed);
+        T before = value.get();
+        if (changed.equals(before)) return;
+        history.did(new Change(before, changed));
+        value.set(changed);
     }
 
-    public void undo() {
-        if (before.isEmpty()) return;
-        after.push(value.get());
-        show(before.pop());
-    }
+    private final class Change implements UndoHistory.Step {
+        private final T before;
+        private final T after;
 
-    public void redo() {
-        if (after.isEmpty()) return;
-        before.push(value.get());
-        show(after.pop());
-    }
+        Change(T before, T after) {
+            this.before = before;
+            this.after = after;
+        }
 
-    private void show(T shown) {
-        value.set(shown);
-        undoable.set(!before.isEmpty());
-        redoable.set(!after.isEmpty());
+        @Override
+        public String words() {
+            return words;
+        }
+
+        @Override
+        public void undo() {
+            taken.run();
+            value.set(before);
+        }
+
+        @Override
+        public void redo() {
+            taken.run();
+            value.set(after);
+        }
     }
 }

@@ -92,10 +92,10 @@ public final class WishView {
         title.getStyleClass().add("title");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        Button undo = button("undo", model::undo);
-        undo.disableProperty().bind(model.undoableProperty().not());
-        Button redo = button("redo", model::redo);
-        redo.disableProperty().bind(model.redoableProperty().not());
+        Button undo = button("undo", model.history()::undo);
+        undo.disableProperty().bind(model.history().undoProperty().isEmpty());
+        Button redo = button("redo", model.history()::redo);
+        redo.disableProperty().bind(model.history().redoProperty().isEmpty());
         Button keep = button("keep", () -> model.draftedProperty().get().ifPresent(keeping::keep));
         keep.getStyleClass().add("best");
         keep.disableProperty().bind(model.currentProperty().not());

@@ -18,6 +18,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import piecewright.app.Drafting.Answer;
 import piecewright.desktop.plan.Problem.Word;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.plan.Booking;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
@@ -45,6 +46,7 @@ public final class WishViewModel {
     private final DisplayUnits units;
 
     private final Undoable<Wish> wish;
+    private final UndoHistory history;
     private final ReadOnlyObjectWrapper<Optional<Drafted>> drafted = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Problem> problems = FXCollections.observableArrayList();
     private final ObservableList<Remedy> remedies = FXCollections.observableArrayList();
@@ -79,28 +81,27 @@ public final class WishViewModel {
     /** Whose day and units count. */
     public record Person(LocalDate today, DisplayUnits units) {}
 
-    public WishViewModel(Wish first, Answers answers, Threads threads, Person person) {
+    public WishViewModel(Wish first, Answers answers, Threads threads, Person person, UndoHistory history) {
         this.answers = answers;
         this.aside = threads.aside();
         this.background = threads.background();
         this.ui = threads.ui();
         this.today = person.today();
         this.units = person.units();
-        this.wish = new Undoable<>(first);
+        this.history = history;
+        this.wish = new Undoable<>(first, history, WindowWords.say("undo.of.wish"));
+        wish.whenTaken(() -> typed.set(Map.of()));
         wish.valueProperty().addListener((property, before, now) -> ask());
         ask();
     }
 
+    /** Where changes are kept to be taken back. */
+    UndoHistory history() {
+        return history;
+    }
+
     public ReadOnlyObjectProperty<Wish> wishProperty() {
         return wish.valueProperty();
-    }
-
-    public ReadOnlyBooleanProperty undoableProperty() {
-        return wish.undoableProperty();
-    }
-
-    public ReadOnlyBooleanProperty redoableProperty() {
-        return wish.redoableProperty();
     }
 
     /** The last plan there was; it stays while a new one is worked out. */
@@ -144,16 +145,6 @@ public final class WishViewModel {
     public void change(Wish changed) {
         typed.set(Map.of());
         wish.change(changed);
-    }
-
-    public void undo() {
-        typed.set(Map.of());
-        wish.undo();
-    }
-
-    public void redo() {
-        typed.set(Map.of());
-        wish.redo();
     }
 
     private void wrong(Word word, String why) {

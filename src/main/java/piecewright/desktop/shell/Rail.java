@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -49,7 +52,7 @@ public final class Rail {
         /** Puts back what {@link #removeDemo} took away. */
         void restoreDemo();
 
-        /** Takes back what was done last on the screen that is shown. */
+        /** Takes back what was done last on any screen. */
         void undo();
 
         /** Does it again. */
@@ -63,7 +66,7 @@ public final class Rail {
         void textStep(int step);
     }
 
-    public Rail(Wishes wishes) {
+    public Rail(Wishes wishes, UndoHistory history) {
         Label name = new Label(WindowWords.say("title"));
         name.getStyleClass().add("brand");
         HBox brand = new HBox(10, Signs.mark(), name);
@@ -77,7 +80,7 @@ public final class Rail {
         note.setVisible(false);
         note.managedProperty().bind(note.visibleProperty());
         demo(wishes);
-        root.getChildren().addAll(brand, goingScroll, note, demo, demoGone, ways(wishes), looks(wishes));
+        root.getChildren().addAll(brand, goingScroll, note, demo, demoGone, ways(wishes), looks(wishes, history));
         root.getStyleClass().add("rail");
         root.setId("rail");
         goingScroll.getStyleClass().add("going-scroll");
@@ -153,18 +156,31 @@ public final class Rail {
         return buttons;
     }
 
-    private static Node looks(Wishes wishes) {
+    private static Node looks(Wishes wishes, UndoHistory history) {
         FlowPane buttons = new FlowPane();
         buttons.getStyleClass().add("looks");
         buttons.getChildren()
                 .addAll(
-                        button("looks.undo", "looks-undo", wishes::undo),
-                        button("looks.redo", "looks-redo", wishes::redo),
+                        told(button("looks.undo", "looks-undo", wishes::undo), "undo.would", history.undoProperty()),
+                        told(button("looks.redo", "looks-redo", wishes::redo), "redo.would", history.redoProperty()),
                         button("looks.theme", "looks-theme", wishes::otherTheme),
                         button("looks.units", "looks-units", wishes::otherUnits),
                         button("looks.smaller", "looks-smaller", () -> wishes.textStep(-1)),
                         button("looks.larger", "looks-larger", () -> wishes.textStep(1)));
         return buttons;
+    }
+
+    /** The button says what it would take back or do again. */
+    private static Button told(Button button, String key, ReadOnlyStringProperty what) {
+        Tooltip tip = new Tooltip();
+        tip.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> what.get().isEmpty() ? WindowWords.say(key + ".none") : WindowWords.say(key, what.get()),
+                        what));
+        button.setTooltip(tip);
+        button.accessibleTextProperty().bind(tip.textProperty());
+        button.disableProperty().bind(what.isEmpty());
+        return button;
     }
 
     private static Button button(String words, String id, Consumer<Button> action) {

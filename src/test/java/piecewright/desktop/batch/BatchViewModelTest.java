@@ -1,8 +1,10 @@
 package piecewright.desktop.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -21,11 +23,16 @@ import piecewright.app.Keeping;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.ensemble.Figure;
 import piecewright.ensemble.Milestone;
 import piecewright.ensemble.Sureness;
 import piecewright.ensemble.Verdict;
 import piecewright.journal.Entry;
+import piecewright.journal.Report;
+import piecewright.learn.Lessons;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Booking;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
@@ -33,6 +40,7 @@ import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.replan.ReplanResult.Replanned;
+import piecewright.store.JournalFile;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
@@ -79,13 +87,23 @@ class BatchViewModelTest {
         }
     }
 
+    private final UndoHistory history = new UndoHistory();
+
+    private Instant now = NOW;
+
+    private Path copied(String demo) throws IOException {
+        Path from = Path.of("demo-data", demo);
+        return Files.copy(from, folder.resolve(from.getFileName()));
+    }
+
     @BeforeEach
     void kept() throws Exception {
         file = folder.resolve("spring.json");
+        copied("houses/cool-garage-2027-03.csv");
         PlanWish typed = new PlanWish(
                 DemoPlan.request().style(),
-                Path.of("demo-data/lots/two-row-barley.json"),
-                Path.of("demo-data/houses/cool-garage.json"),
+                copied("lots/two-row-barley.json"),
+                copied("houses/cool-garage.json"),
                 DemoPlan.request().amount(),
                 DemoPlan.request().when());
         ReadWish wish = ReadWish.of(typed);
@@ -99,8 +117,7 @@ class BatchViewModelTest {
                 BatchViewModelTest::open,
                 new Nothing(),
                 new Threads(Runnable::run, Runnable::run, Runnable::run),
-                () -> NOW,
-                UNITS);
+                new BatchViewModel.Own(() -> now, UNITS, history));
         model.open(file);
     }
 
@@ -123,18 +140,18 @@ class BatchViewModelTest {
     void whatWasStruckOutComesBackAsItWasWritten() {
         model.record("soaked 25 min ago");
         var written = effective();
-        model.undo();
+        history.undo();
         assertEquals(List.of(), effective());
-        model.redo();
+        history.redo();
         assertEquals(written.get(0).at(), effective().get(0).at());
         assertEquals(written.get(0).report(), effective().get(0).report());
-        model.redo();
+        history.redo();
         assertEquals(1, effective().size(), "there is nothing more to bring back");
         model.record("drained 5.1 kg");
         model.record("correct " + effective().get(2).number() + " 5.2 kg");
         var corrected = effective().get(2).report();
-        model.undo();
-        model.redo();
+        history.undo();
+        history.redo();
         assertEquals(corrected, effective().get(2).report(), "as it counted, not as it was first written");
     }
 
@@ -167,5 +184,111 @@ class BatchViewModelTest {
         assertEquals(Reply.Outcome.FAILED, reply.outcome());
         assertTrue(reply.doubts().get(0).contains("changed by another window or terminal"), reply.doubts()::toString);
         assertTrue(model.proposalProperty().get().isPresent(), "what was offered is not lost");
+    }
+
+    @Test
+    void undoTakesBackThePlanThatWasAcceptedAndThenWhatWasWrittenDown() throws Exception {
+        model.record("soaked");
+        String told = Files.readString(file);
+        model.planRest();
+        model.accept();
+        String accepted = Files.readString(file);
+        history.undo();
+        assertEquals(told, Files.readString(file), "the plan before is back");
+        assertEquals(1, effective().size(), "what was written down stays");
+        history.redo();
+        assertEquals(accepted, Files.readString(file));
+        history.undo();
+        history.undo();
+        assertEquals(List.of(), effective());
+        assertEquals("", history.undoProperty().get());
+    }
+
+    @Test
+    void aPlanThatSomebodyElseChangedSinceIsNotTakenBack() throws Exception {
+        model.record("soaked");
+        model.planRest();
+        model.accept();
+        BatchAtHand terminal = open(file);
+        terminal.recordLine("note: from the terminal", UNITS, NOW);
+        BatchAtHand again = open(file);
+        again.accept((Replanned) again.replan(NOW), Optional.empty(), CalendarManner.usual(UNITS), NOW);
+        String theirs = Files.readString(file);
+        history.undo();
+        assertEquals(theirs, Files.readString(file));
+        assertEquals(Reply.Outcome.FAILED, model.replyProperty().get().outcome());
+        assertEquals("", history.redoProperty().get(), "it cannot be done again either");
+    }
+
+    @Test
+    void aClosedBatchIsOpenedAgainAndClosedAgain() throws Exception {
+        List<Act> acts = DemoPlan.plan().acts();
+        JournalFile.append(
+                JournalFile.beside(file),
+                open(file).told().id(),
+                journal -> acts.stream()
+                        .filter(act -> act.kind() != ActKind.DEROOT)
+                        .map(act -> new JournalFile.Draft(
+                                act.startsAt(), act.startsAt(), Optional.empty(), Report.Did.of(act.kind())))
+                        .toList());
+        now = acts.get(acts.size() - 1).endsAt().plus(Duration.ofHours(1));
+        FinishViewModel finish =
+                new FinishViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), () -> now, UNITS);
+        model.read();
+        String under = Files.readString(file);
+        List<Entry> before = effective();
+        Lessons.Known knew = open(file).lessons().known();
+        finish.finish(new FinishViewModel.Typed("3.9 kg", "", "turn oftener"));
+        assertTrue(open(file).finishedAt().isPresent(), finish.wrongProperty().get()::toString);
+        for (int times = 0; times < 2; times++) {
+            history.undo();
+            assertEquals(under, Files.readString(file));
+            assertEquals(before, effective());
+            assertEquals(knew, open(file).lessons().known());
+            assertEquals(List.of(), finish.toldProperty().get());
+            history.redo();
+            assertTrue(open(file).finishedAt().isPresent());
+            assertTrue(effective().stream().anyMatch(entry -> entry.report().equals(new Report.Noted("turn oftener"))));
+        }
+    }
+
+    @Test
+    void anEntryIsStruckWhereTheBatchCannotBeInterpreted() throws Exception {
+        model.record("soaked");
+        BatchAtHand dark = BatchAtHand.open(file, StyleLibrary.builtIn(), new Continuation(null));
+        assertThrows(NullPointerException.class, () -> dark.where(NOW), "the test needs one that cannot");
+        dark.recordLine("void 1", UNITS, NOW);
+        assertEquals(List.of(), open(file).journal().effective());
+    }
+
+    @Test
+    void whatIsWrittenDownIsListedTheLastFirstAndStruckThere() {
+        EntriesViewModel entries =
+                new EntriesViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), UNITS);
+        model.record("soaked");
+        model.record("5.1 kg");
+        assertEquals(
+                List.of(2, 1),
+                entries.linesProperty().get().stream()
+                        .map(EntriesViewModel.Line::number)
+                        .toList());
+        entries.strike(1);
+        assertEquals(
+                List.of(2),
+                entries.linesProperty().get().stream()
+                        .map(EntriesViewModel.Line::number)
+                        .toList());
+    }
+
+    @Test
+    void anEntryThatWasStruckComesBack() {
+        model.record("soaked");
+        model.record("5.1 kg");
+        model.strike(1);
+        assertEquals(1, effective().size());
+        history.undo();
+        assertEquals(2, effective().size());
+        history.redo();
+        assertEquals(List.of(2), effective().stream().map(Entry::number).toList());
     }
 }

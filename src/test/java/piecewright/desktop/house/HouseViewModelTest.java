@@ -18,6 +18,7 @@ import piecewright.app.Workspace.Origin;
 import piecewright.desktop.house.HouseField.Kind;
 import piecewright.desktop.house.HouseField.Need;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.house.AirTemperature;
 import piecewright.house.House;
 import piecewright.house.NightActs;
@@ -37,6 +38,8 @@ class HouseViewModelTest {
     private Path file;
     private HouseViewModel model;
 
+    private final UndoHistory history = new UndoHistory();
+
     @BeforeEach
     void aHouse() throws Exception {
         Path demo = Path.of("demo-data/houses");
@@ -48,16 +51,16 @@ class HouseViewModelTest {
 
     private HouseViewModel model(DisplayUnits units) throws Exception {
         Kept<House> kept = new Kept<>(file, HouseFile.read(file), Origin.OWN);
-        return new HouseViewModel(kept, new Threads(Runnable::run, Runnable::run, Runnable::run), units);
+        return new HouseViewModel(kept, new Threads(Runnable::run, Runnable::run, Runnable::run), units, history);
     }
 
     @Test
     void aTypedFigureIsKeptAtOnceAndTakenBack() throws Exception {
         assertEquals("", model.type("/kit/vessels/0/volumeL", VOLUME, "32 L"));
         assertEquals(32, HouseFile.read(file).kit().vessels().get(0).volumeL());
-        model.undo();
+        history.undo();
         assertEquals(30, HouseFile.read(file).kit().vessels().get(0).volumeL());
-        model.redo();
+        history.redo();
         assertEquals(32, HouseFile.read(file).kit().vessels().get(0).volumeL());
     }
 
@@ -138,7 +141,7 @@ class HouseViewModelTest {
         for (int day = 0; day < 7; day++) {
             assertEquals(List.of(), HouseFile.read(file).people().get(0).hoursOn(first.plusDays(day)));
         }
-        model.undo();
+        history.undo();
         assertFalse(HouseFile.read(file).people().get(0).hoursOn(first).isEmpty());
         assertFalse(model.except(first, first.minusDays(1), "").isEmpty());
     }

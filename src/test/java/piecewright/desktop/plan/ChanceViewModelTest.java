@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import piecewright.app.Drafting;
 import piecewright.app.HowSure;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.desktop.timeline.BandWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.desktop.timeline.Trace;
@@ -88,7 +89,11 @@ class ChanceViewModelTest {
                 Wish.Company.BESIDE_OTHERS);
         WishViewModel.Threads threads = new WishViewModel.Threads(background::add, aside::add, Runnable::run);
         wish = new WishViewModel(
-                first, new Planned(library), threads, new WishViewModel.Person(TODAY, DisplayUnits.metric()));
+                first,
+                new Planned(library),
+                threads,
+                new WishViewModel.Person(TODAY, DisplayUnits.metric()),
+                new UndoHistory());
         model = new ChanceViewModel(wish, new Sures(), threads);
     }
 

@@ -17,6 +17,7 @@ import piecewright.app.Drafting.Answer;
 import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.Problem.Word;
+import piecewright.desktop.shell.UndoHistory;
 import piecewright.plan.Obstacle;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
@@ -61,6 +62,8 @@ class WishViewModelTest {
         }
     }
 
+    private final UndoHistory history = new UndoHistory();
+
     @BeforeEach
     void begin() throws Exception {
         Wish first = new Wish(
@@ -73,7 +76,8 @@ class WishViewModelTest {
                 first,
                 new Refusing(),
                 new WishViewModel.Threads(background::add, aside::add, Runnable::run),
-                new WishViewModel.Person(TODAY, DisplayUnits.metric()));
+                new WishViewModel.Person(TODAY, DisplayUnits.metric()),
+                history);
     }
 
     private String problem() {
@@ -142,7 +146,7 @@ class WishViewModelTest {
         model.typeColour("3.2 EBC");
         model.change(model.wishProperty().get().withStyle(StyleLibrary.builtIn().style("vienna")));
         assertTrue(model.wishProperty().get().malt().colourEbc().isEmpty());
-        model.undo();
+        history.undo();
         assertEquals(3.2, model.wishProperty().get().malt().colourEbc().orElseThrow());
     }
 
@@ -150,14 +154,14 @@ class WishViewModelTest {
     void everyChangeIsTakenBackAndMadeAgain() {
         model.typeAmount("5 kg");
         model.chooseReadyBy(LocalDate.of(2027, 5, 1));
-        model.undo();
-        model.undo();
+        history.undo();
+        history.undo();
         assertEquals(4, model.wishProperty().get().maltKg());
-        assertFalse(model.undoableProperty().get());
-        model.redo();
+        assertEquals("", history.undoProperty().get());
+        history.redo();
         assertEquals(5, model.wishProperty().get().maltKg());
         assertEquals(TODAY.plusDays(40), model.wishProperty().get().readyBy());
-        assertTrue(model.redoableProperty().get());
+        assertFalse(history.redoProperty().get().isEmpty());
     }
 
     @Test
