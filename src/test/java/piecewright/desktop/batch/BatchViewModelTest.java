@@ -266,7 +266,7 @@ class BatchViewModelTest {
         EntriesViewModel entries =
                 new EntriesViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), UNITS);
         model.record("soaked");
-        model.record("5.1 kg");
+        model.record("drained");
         assertEquals(
                 List.of(2, 1),
                 entries.linesProperty().get().stream()
@@ -283,7 +283,7 @@ class BatchViewModelTest {
     @Test
     void anEntryThatWasStruckComesBack() {
         model.record("soaked");
-        model.record("5.1 kg");
+        model.record("drained");
         model.strike(1);
         assertEquals(1, effective().size());
         history.undo();
