@@ -20,10 +20,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
@@ -190,6 +192,18 @@ final class Screen implements AutoCloseable {
             });
             settle();
         }
+    }
+
+    /** Presses and lets go of the mouse over a point of a node, counted from its upper left corner. */
+    void click(Node node, double x, double y) {
+        run(() -> {
+            Point2D there = node.localToScreen(x, y);
+            Robot robot = new Robot();
+            robot.mouseMove(there);
+            robot.mousePress(MouseButton.PRIMARY);
+            robot.mouseRelease(MouseButton.PRIMARY);
+        });
+        settle();
     }
 
     /** Goes to a screen by the rail. */

@@ -288,6 +288,7 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
             draw();
             return;
         }
+        if (localX(event) < 0) return;
         handles.at(localX(event), event.getY() - view.getLayoutY())
                 .ifPresent(id -> getSkinnable().selectedActProperty().set(id));
     }
@@ -295,6 +296,8 @@ final class PlanTimelineSkin extends SkinBase<PlanTimeline> {
     private void moved(MouseEvent event) {
         double x = localX(event);
         point(x < 0 ? Optional.empty() : scale.map(now -> now.at(x)));
+        boolean over = x >= 0 && handles.at(x, event.getY() - view.getLayoutY()).isPresent();
+        getSkinnable().setCursor(over ? Cursor.HAND : Cursor.DEFAULT);
     }
 
     private void point(Optional<Instant> at) {
