@@ -17,7 +17,7 @@ final class BesideOption {
             names = "--beside",
             paramLabel = "BATCH",
             description = {
-                "A batch in progress, by its name in the workspace or its file, that shares people and kit: its acts and",
+                "A batch in progress, by its name in the workspace or its file, that shares people and kit: its steps and",
                 "its vessels, trays, box and heaters are not free while it needs them. Give it once for each batch."
             })
     private List<Path> batches = new ArrayList<>();

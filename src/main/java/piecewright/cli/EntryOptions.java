@@ -22,7 +22,7 @@ final class EntryOptions {
     @Option(
             names = "--phases",
             negatable = true,
-            description = "Entries for what the grain does by itself between acts, or none. What is chosen here, by"
+            description = "Entries for what the grain does by itself between steps, or none. What is chosen here, by"
                     + " --alarm and by --quiet is kept with the batch.")
     private @Nullable Boolean phases;
 
@@ -30,7 +30,7 @@ final class EntryOptions {
             names = "--alarm",
             paramLabel = "MINUTES|none",
             description =
-                    "An alarm so long before each act; up to two. Left out: as chosen before, at first 30 minutes.")
+                    "An alarm so long before each step; up to two. Left out: as chosen before, at first 30 minutes.")
     private List<String> alarms = new ArrayList<>();
 
     @Option(

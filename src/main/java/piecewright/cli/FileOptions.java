@@ -13,7 +13,7 @@ final class FileOptions {
     @Option(
             names = "--calendar",
             paramLabel = "FILE",
-            description = "Write the acts as an iCalendar file; the same file again updates it.")
+            description = "Write the steps as an iCalendar file; the same file again updates it.")
     private @Nullable Path calendar;
 
     @Option(

@@ -19,7 +19,7 @@ import piecewright.text.DisplayUnits;
         name = "papers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Writes the bench sheet and the pictures of a batch as it stands: done acts ticked, what was"
+        description = "Writes the bench sheet and the pictures of a batch as it stands: done steps ticked, what was"
                 + " measured over what was forecast.",
         footer = {"", "Ends with 0 written, 2 something given is wrong, 3 a file could not be written."})
 final class PapersCommand implements Callable<Integer> {

@@ -12,7 +12,7 @@ import piecewright.store.StoreException;
         name = "piecewright",
         mixinStandardHelpOptions = true,
         version = "piecewright 0.1.0",
-        description = "Plans the malting of grain at home: every act with its time, its weight and its reason.",
+        description = "Plans the malting of grain at home: every step with its time, its weight and its reason.",
         footer = {"", "Begin with: piecewright plan --help"})
 public final class Piecewright {
     private Piecewright() {}

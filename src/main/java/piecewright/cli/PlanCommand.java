@@ -45,7 +45,7 @@ import piecewright.text.Phrases;
         name = "plan",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Plans a batch of malt so that every act falls into somebody's hours.",
+        description = "Plans a batch of malt so that every step falls into somebody's hours.",
         footer = {
             "",
             "Ends with 0 planned, 1 not possible (and why), 2 something given is wrong, 3 a file could not be written."
@@ -88,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(
             names = "--explain",
-            description = "Print what each act costs by which rule, and why the next best plan lost.")
+            description = "Print what each step costs by which rule, and why the next best plan lost.")
     private boolean explain;
 
     @Option(names = "--full", description = "Print every step with what to do, its safe times and its reasons.")

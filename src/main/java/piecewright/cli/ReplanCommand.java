@@ -46,7 +46,7 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(
             names = "--calendar",
             paramLabel = "FILE",
-            description = "With --accept: write the acts as an iCalendar file; the same file again updates it.")
+            description = "With --accept: write the steps as an iCalendar file; the same file again updates it.")
     private @Nullable Path calendar;
 
     @Option(

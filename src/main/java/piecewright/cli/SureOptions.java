@@ -9,7 +9,7 @@ final class SureOptions {
 
     @Option(
             names = "--sure",
-            description = "Work out how sure the plan is: a band for each act, its chance to hold, what would help.")
+            description = "Work out how sure the plan is: a band for each step, its chance to hold, what would help.")
     private boolean sure;
 
     @Option(

@@ -60,7 +60,7 @@ final class WishOptions {
     @Option(names = "--start", paramLabel = "DATE", description = "first steep on this day.")
     private @Nullable String start;
 
-    @Option(names = "--today", paramLabel = "DATE", description = "No act before this day. Left out: the day it is.")
+    @Option(names = "--today", paramLabel = "DATE", description = "No step before this day. Left out: the day it is.")
     private @Nullable String today;
 
     @Option(
@@ -72,7 +72,7 @@ final class WishOptions {
 
     @Option(
             names = "--skip-checks",
-            description = "No tests of lot and kit before the first act, though nobody made them yet.")
+            description = "No tests of lot and kit before the first step, though nobody made them yet.")
     private boolean skipChecks;
 
     MakePlan.Extras extras(DisplayUnits units, Set<Choice> open, LocalDateTime now) throws OptionException {

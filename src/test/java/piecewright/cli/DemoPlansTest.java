@@ -68,7 +68,7 @@ class DemoPlansTest {
     @Test
     void whatEachActCostsAndWhyTheNextBestPlanLostIsSaidOnThePageAndInTheDocument() {
         String page = run(Demo.GARAGE, "--explain").out();
-        assertTrue(page.contains("\nWHAT THIS PLAN COSTS, ACT BY ACT\n"), page);
+        assertTrue(page.contains("\nWHAT THIS PLAN COSTS, STEP BY STEP\n"), page);
         assertTrue(page.contains("Next best: begin on "), page);
 
         JsonNode plan = JsonMapper.shared()
@@ -206,7 +206,7 @@ class DemoPlansTest {
             double moisture = act.get("expect").get("moistureWetBasisFraction").doubleValue();
             assertTrue(massKg > 0.5 && moisture > 0.005 && moisture < 0.55, act::toString);
         }
-        assertTrue(nights <= house.nights().most(), nights + " night acts");
+        assertTrue(nights <= house.nights().most(), nights + " night steps");
     }
 
     @ParameterizedTest

@@ -109,7 +109,7 @@ class SeveralBatchesTest {
                 .get("acts");
         List<Work> work = new ArrayList<>();
         add(work, "both", acts);
-        assertTrue(work.size() > 30, "acts of both: " + work.size());
+        assertTrue(work.size() > 30, "steps of both: " + work.size());
         apart(work);
         List<OffsetDateTime> starts = new ArrayList<>();
         for (JsonNode act : acts) {

@@ -49,7 +49,7 @@ class BesideWindowTest {
             screen.until(() ->
                     screen.node("wish-company", MenuButton.class).getText().contains("nothing else"));
             screen.until(() -> chart(screen).frame().besides().isEmpty());
-            assertFalse(meetings(chart(screen), kept(screen)).isEmpty(), "alone, both pieces want the same hours");
+            assertFalse(meetings(chart(screen), kept(screen)).isEmpty(), "alone, both batches want the same hours");
             screen.chord(KeyCode.CONTROL, KeyCode.Z);
             screen.until(() -> chart(screen).frame().besides().size() == 1);
         }

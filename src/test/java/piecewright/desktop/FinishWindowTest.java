@@ -137,7 +137,7 @@ class FinishWindowTest {
                 screen.node("papers-file-0", TextField.class).getText());
         assertTrue(Files.readString(sheet).contains("two-row barley"));
         assertEquals("PNG", new String(Files.readAllBytes(picture), 1, 3, StandardCharsets.US_ASCII));
-        assertFalse(screen.scene().lookup("#papers-couch-png").isVisible(), "a pale piece has no hot couch");
+        assertFalse(screen.scene().lookup("#papers-couch-png").isVisible(), "a pale batch has no hot couch");
         screen.picture("papers-light");
         Files.writeString(sheet, "somebody else's");
         screen.focus("papers-sheet");

@@ -153,7 +153,7 @@ class BenchSheetTest {
         assertFalse(text.contains("packed dense"), "barley has a husk");
         assertFalse(text.contains("{"), text);
         // 4.286 kg of dry matter from 40 % to 42 %: 4.286 · (1/0.58 − 1/0.60) = 246 g, 8 fl oz
-        assertTrue(text.contains("sprinkle: 8 fl oz brings this piece from two points below to 42 %"), text);
+        assertTrue(text.contains("sprinkle: 8 fl oz brings this batch from two points below to 42 %"), text);
     }
 
     private static String textOf(PlanRequest request, Plan plan, Known known, String cssClass) {
@@ -211,7 +211,7 @@ class BenchSheetTest {
         assertFalse(checked.checks().isEmpty());
         List<Element> days = ofClass(Parsed.of(sheet(checked, DisplayUnits.metric())), "day");
         String first = days.get(0).getTextContent();
-        assertTrue(first.startsWith("\nBefore the first act"), first);
+        assertTrue(first.startsWith("\nBefore the first step"), first);
         assertEquals(
                 checked.checks().size(),
                 days.get(0).getElementsByTagName("article").getLength());

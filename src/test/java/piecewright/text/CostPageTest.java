@@ -50,7 +50,7 @@ class CostPageTest {
         String page = new CostPage(plan, DisplayUnits.metric()).of(Optional.empty());
 
         assertTrue(page.lines().anyMatch(line -> line.contains("Soak 1") && line.contains("work 30")), page);
-        assertTrue(page.contains("All acts together cost " + Math.round(plan.costMinutes()) + ":"), page);
+        assertTrue(page.contains("All steps together cost " + Math.round(plan.costMinutes()) + ":"), page);
         assertTrue(page.contains("No plan was found that begins at another time."), page);
     }
 

@@ -88,7 +88,7 @@ class InnerWordsTest {
         Act stew = block(ActKind.STEW, List.of(plain(140, Kind.SAMPLE, 70, 4), plain(185, Kind.STOP, 70, 4)));
         assertEquals(
                 List.of(
-                        "+140  Squeeze and cut ten corns; 158 °F in the middle.",
+                        "+140  Squeeze and cut ten kernels; 158 °F in the middle.",
                         "+185  Uncover: liquid by now, 158 °F in the middle. Spread it to dry at once."),
                 us.innerRows(stew));
     }

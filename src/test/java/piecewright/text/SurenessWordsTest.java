@@ -41,7 +41,7 @@ class SurenessWordsTest {
     @Test
     void theVerdictSaysChanceWeakestActAndHelp() {
         assertEquals(
-                "In 86 of 100 ways it may go, every act stays within the time and state that do no harm; in 99, none"
+                "In 86 of 100 ways it may go, every step stays within the time and state that do no harm; in 99, none"
                         + " passes its hard limit. Raise the heat 2 is the first to fail: in 12 of 100 it comes too late."
                         + " What helps most of all that was tried: Steep water chilled to 7 °C. Then it is 93 of"
                         + " 100.",

@@ -175,11 +175,11 @@ class WordingTest {
     void saysWhatByHowMuchAndWhatWouldHelp() {
         assertEquals(
                 "Nobody is there for “Drain 1” between Fri 21 Mar 18:00 and Fri 21 Mar 19:00, and it cannot wait longer."
-                        + " Hours of somebody in that time, one night act, a colder place or another start day would help.",
+                        + " Hours of somebody in that time, one night step, a colder place or another start day would help.",
                 wording.obstacle(OBSTACLES.get(0)));
         assertEquals(
                 "The swollen grain with its water needs 31 L; the largest vessel holds 25 L."
-                        + " Use a larger vessel or make a smaller piece.",
+                        + " Use a larger vessel or make a smaller batch.",
                 wording.obstacle(OBSTACLES.get(6)));
         assertEquals(
                 "The colour is expected at 2.6 SRM; this style has 1.3 SRM to 1.8 SRM. Cure or roast for longer or shorter, or accept it.",
@@ -192,7 +192,7 @@ class WordingTest {
         assertEquals(
                 "Weigh first. Raise the heat under the bed only when the grain is as dry as the gate asks; if it is not,"
                         + " wait and weigh again. Where: box kiln. Set the air under the bed to 65 °C."
-                        + " Go on only at 12 % moisture or less, which is about 4.449 kg on the scale for the whole piece.",
+                        + " Go on only at 12 % moisture or less, which is about 4.449 kg on the scale for the whole batch.",
                 wording.whatToDo(PlanSamples.raise()));
     }
 
