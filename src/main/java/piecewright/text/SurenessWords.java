@@ -103,15 +103,9 @@ public final class SurenessWords {
     /** How likely the plan holds, what breaks first, what helps most. */
     public String verdict(Plan plan, Sureness sureness) {
         Verdict verdict = sureness.verdict();
-        StringBuilder words = new StringBuilder(
-                Phrases.say("sure.verdict", hundred(verdict.softFraction()), hundred(verdict.hardFraction())));
-        verdict.weakest()
-                .ifPresent(weakest -> words.append(' ')
-                        .append(Phrases.say(
-                                "sure.weakest",
-                                title(plan, weakest.actId()),
-                                hundred(weakest.fraction()),
-                                Phrases.say("sure.fault." + Phrases.key(weakest.fault())))));
+        StringBuilder words = new StringBuilder(chance(verdict));
+        mostLikelyProblem(plan, verdict)
+                .ifPresent(problem -> words.append(' ').append(problem));
         sureness.help()
                 .ifPresent(help ->
                         words.append(' ').append(Phrases.say("sure.help", help(help), hundred(help.softFraction()))));

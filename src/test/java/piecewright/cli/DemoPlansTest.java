@@ -132,7 +132,7 @@ class DemoPlansTest {
             assertTrue(Pattern.compile(row).matcher(run.out()).find(), row);
         }
         run.out().lines().forEach(line -> assertTrue(line.length() <= 110, line));
-        assertTrue(run.out().contains("never after") || run.out().contains("Never after"));
+        assertTrue(run.out().contains("oo late after"));
         assertTrue(run.out().contains("WHERE THE WEIGHTS COME FROM"));
     }
 

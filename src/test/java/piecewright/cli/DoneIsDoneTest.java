@@ -250,7 +250,7 @@ class DoneIsDoneTest {
         }
         String[] cure = event("c.ics", "kiln.cure").getDescription().getValue().split("\n");
         assertTrue(cure[0].startsWith("Weigh first."), cure[0]);
-        assertTrue(cure[1].startsWith("Any time from "), cure[1]);
+        assertTrue(cure[1].startsWith("Best from "), cure[1]);
         assertTrue(event("c.ics", "kiln.cure")
                 .getSummary()
                 .getValue()

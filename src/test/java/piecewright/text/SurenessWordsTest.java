@@ -34,17 +34,16 @@ class SurenessWordsTest {
         assertEquals("Eight in ten: 13 lb 7.2 oz to 14 lb 1.8 oz.", act(0, DisplayUnits.us()));
         assertEquals(
                 "Eight in ten: 4410 g to 4622 g, from Sat 22 Mar 14:00 until Sun 23 Mar 00:00,"
-                        + " needed 83 times in 100.",
+                        + " needed in 83 % of cases.",
                 act(1, DisplayUnits.metric()));
     }
 
     @Test
     void theVerdictSaysChanceWeakestActAndHelp() {
         assertEquals(
-                "In 86 of 100 ways it may go, every step stays within the time and state that do no harm; in 99, none"
-                        + " passes its hard limit. Raise the heat 2 is the first to fail: in 12 of 100 it comes too late."
-                        + " What helps most of all that was tried: Steep water chilled to 7 °C. Then it is 93 of"
-                        + " 100.",
+                "Chance that all goes well: 86 %. Chance that nothing is spoilt: 99 %."
+                        + " Most likely problem: Raise the heat 2 runs late (12 %)."
+                        + " What helps most of all that was tried: Steep water chilled to 7 °C. Then the chance is 93 %.",
                 words(DisplayUnits.metric()).verdict(plan, sureness));
     }
 
