@@ -104,8 +104,7 @@ public final class SurenessWords {
     public String verdict(Plan plan, Sureness sureness) {
         Verdict verdict = sureness.verdict();
         StringBuilder words = new StringBuilder(chance(verdict));
-        mostLikelyProblem(plan, verdict)
-                .ifPresent(problem -> words.append(' ').append(problem));
+        mostLikelyProblem(plan, verdict).ifPresent(problem -> words.append(' ').append(problem));
         sureness.help()
                 .ifPresent(help ->
                         words.append(' ').append(Phrases.say("sure.help", help(help), hundred(help.softFraction()))));
