@@ -103,7 +103,7 @@ public final class BatchAtHand {
 
     /** The batch as lessons are drawn from it. */
     public Lessons.Batch told() {
-        return new Lessons.Batch(saved.id(), wish.request(), batch.grainKg(), batch.journal());
+        return new Lessons.Batch(saved.id(), wish.request(), batch.grainKg(), batch.planned(), batch.journal());
     }
 
     /** When the batch was closed; empty while it is under way. */

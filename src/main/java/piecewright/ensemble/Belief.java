@@ -96,8 +96,7 @@ public final class Belief {
                 Doubt.AIR_FLOW,
                 new Unknown(Trait.AIR_FLOW, outfit.drying().dryer().name()));
         unknowns.put(
-                Doubt.COLOUR,
-                new Unknown(Trait.COLOUR_RATE, outfit.drying().curer().name()));
+                Doubt.COLOUR, new Unknown(Trait.COLOUR_RATE, outfit.colours().name()));
         setup.couching().map(couching -> couching.box().name()).ifPresent(box -> {
             unknowns.put(Doubt.BOX_LOSS, new Unknown(Trait.BOX_LOSS, box));
             unknowns.put(Doubt.COUCH_HEAT, new Unknown(Trait.COUCH_HEAT, box));

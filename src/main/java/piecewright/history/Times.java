@@ -22,11 +22,14 @@ final class Times {
     private final Instant earliest;
     private final Instant latestGreen;
     private final Instant now;
+    private final Instant soon;
 
     Times(List<Visit> planned, Instant now) {
         this.now = now;
-        this.earliest =
-                planned.isEmpty() ? now.minus(OLDEST) : planned.get(0).at().minus(EARLIER);
+        this.soon = now.isAfter(Instant.MAX.minus(GRACE)) ? now : now.plus(GRACE);
+        this.earliest = planned.isEmpty()
+                ? Instant.MIN.plus(OLDEST).isAfter(now) ? Instant.MIN : now.minus(OLDEST)
+                : planned.get(0).at().minus(EARLIER);
         this.latestGreen =
                 planned.isEmpty() ? now : planned.get(planned.size() - 1).at().plus(LATER);
     }
@@ -37,7 +40,7 @@ final class Times {
     }
 
     private boolean isAhead(Entry entry) {
-        return !entry.writtenAt().isAfter(now) && entry.at().isAfter(now.plus(GRACE));
+        return !entry.writtenAt().isAfter(now) && entry.at().isAfter(soon);
     }
 
     /** What speaks against the time of an entry that is not later. */

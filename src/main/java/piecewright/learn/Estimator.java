@@ -3,7 +3,6 @@ package piecewright.learn;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import piecewright.belief.Belief;
 import piecewright.belief.Interval;
 import piecewright.learn.Estimate.Judged;
@@ -23,27 +22,17 @@ public final class Estimator {
 
     private Estimator() {}
 
+    /** The same for a batch. */
+    public static Estimate estimate(Belief prior, Rerun batch) {
+        return estimate(prior, batch, batch.observations());
+    }
+
     /** Learns from every observation that the others can explain. */
     public static Estimate estimate(Belief prior, Prediction prediction, List<Observation> observations) {
-        return estimate(
-                prior,
-                prediction,
-                observations,
-                observations.stream().map(each -> Optional.<Cause>empty()).toList());
-    }
-
-    /** The same for a batch, with its observations first held against what physics allows. */
-    public static Estimate estimate(Belief prior, Rerun batch) {
-        List<Optional<Cause>> forbidden = new PhysicsCheck(batch, batch.at(prior.values())).causes();
-        return estimate(prior, batch, batch.observations(), forbidden);
-    }
-
-    private static Estimate estimate(
-            Belief prior, Prediction prediction, List<Observation> observations, List<Optional<Cause>> forbidden) {
         if (prior.unknowns().isEmpty() || observations.isEmpty()) return new Estimate(prior, prior, List.of());
         LeastSquares squares = new LeastSquares(prior, prediction, observations);
         boolean[] used = new boolean[observations.size()];
-        for (int i = 0; i < used.length; i++) used[i] = forbidden.get(i).isEmpty();
+        Arrays.fill(used, true);
         Solution solution = squares.solved(used);
         for (int worst = worst(observations, solution, used); worst >= 0; ) {
             used[worst] = false;
@@ -53,9 +42,9 @@ public final class Estimator {
         boolean[] kept = Arrays.copyOf(used, used.length);
         List<Judged> judged = new ArrayList<>();
         for (int i = 0; i < kept.length; i++) {
-            Verdict verdict = kept[i]
-                    ? new Verdict.LearnedFrom()
-                    : new Verdict.Questioned(forbidden.get(i).orElse(Cause.UNEXPLAINED));
+            Cause cause =
+                    OtherUnit.fits(observations.get(i), solution.figures()[i]) ? Cause.OTHER_UNIT : Cause.UNEXPLAINED;
+            Verdict verdict = kept[i] ? new Verdict.LearnedFrom() : new Verdict.Questioned(cause);
             judged.add(new Judged(observations.get(i), expected(observations.get(i), solution, i), verdict));
         }
         return new Estimate(prior, solution.posterior(), judged);

@@ -12,7 +12,9 @@ import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
 import piecewright.plan.Heaping;
 import piecewright.plan.Outfit;
+import piecewright.plan.RoastBlock;
 import piecewright.plan.Setup;
+import piecewright.plan.StewBlock;
 import piecewright.process.Metabolism;
 import piecewright.process.MetabolismParameters;
 import piecewright.process.PieceState;
@@ -143,6 +145,61 @@ final class FittedStages {
         Unknown kernels = new Unknown(Trait.KERNEL_RATE, lot);
         Stream<Unknown> ofHeater = HEATING.stream().map(trait -> new Unknown(trait, heater.name()));
         return Stream.concat(ofHeater, Stream.of(kernels)).collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** The stew of this piece; empty for a style that has none. */
+    Optional<Stew> stew() {
+        return setup.outfit().ovens().stewing().map(stewing -> new Stew(stewing.oven()));
+    }
+
+    /** The roast of this piece; empty for a style that has none. */
+    Optional<Roast> roast() {
+        return setup.outfit().ovens().roasting().map(roasting -> new Roast(roasting.oven()));
+    }
+
+    /** An oven is as hot as asked: only how fast it colours is unknown. */
+    Set<Unknown> ovenMoves(Heater oven) {
+        return Set.of(new Unknown(Trait.COLOUR_RATE, oven.name()));
+    }
+
+    /** A stew in that oven. */
+    final class Stew {
+        private final Heater oven;
+
+        private Stew(Heater oven) {
+            this.oven = oven;
+        }
+
+        Heater oven() {
+            return oven;
+        }
+
+        PieceState stewed(Values values, PieceState green) {
+            return StewBlock.of(colouring(values, oven)).orElseThrow().stewed(green);
+        }
+    }
+
+    /** A roast in that oven. */
+    final class Roast {
+        private final Heater oven;
+
+        private Roast(Heater oven) {
+            this.oven = oven;
+        }
+
+        Heater oven() {
+            return oven;
+        }
+
+        PieceState roasted(Values values, PieceState malt, int loads, double roomC) {
+            RoastBlock block = RoastBlock.of(colouring(values, oven)).orElseThrow();
+            return block.after(malt, Math.min(loads, block.loads()), roomC);
+        }
+    }
+
+    /** The same setup where everything colours as fast as that heater does. */
+    private Setup colouring(Values values, Heater heater) {
+        return setup.withKiln(kilnParameters(values, heater));
     }
 
     /** The room a heater stands in. */

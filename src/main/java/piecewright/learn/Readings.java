@@ -2,6 +2,7 @@ package piecewright.learn;
 
 import java.time.Instant;
 import java.util.Optional;
+import piecewright.history.Keeping;
 import piecewright.house.Scale;
 import piecewright.journal.Report;
 import piecewright.journal.Spot;

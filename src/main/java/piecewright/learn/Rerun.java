@@ -107,7 +107,7 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
             PieceState now = starts[from];
             for (Stretch stretch : stretches.subList(from, stretches.size())) {
                 Stage stage = stretch.passing().stage(values);
-                PieceState begun = stage.entered(stretch.deed().done(now));
+                PieceState begun = stage.entered(stretch.deed().done(values, now));
                 now = run(
                         stage,
                         begun,
@@ -124,7 +124,7 @@ public record Rerun(Instant origin, Raw raw, List<Stretch> stretches, List<Obser
             int[] here = observed(k);
             int next = 0;
             for (; next < here.length && hoursOf(here[next]) <= atHours; next++) seen[here[next]] = starts[k];
-            PieceState now = stage.entered(stretch.deed().done(starts[k]));
+            PieceState now = stage.entered(stretch.deed().done(values, starts[k]));
             for (; next < here.length; next++) {
                 now = run(stage, now, atHours, hoursOf(here[next]));
                 atHours = hoursOf(here[next]);

@@ -53,9 +53,9 @@ public record Stretch(Span span, Condition condition, Deed deed, Passing passing
     /** A heater set to a temperature, °C, as its dial says. */
     public record Dial(String heater, double dialC) {}
 
-    /** What hands do to a piece at once. */
+    /** What hands do to a piece at once if the unknowns have these values. */
     public interface Deed {
-        PieceState done(PieceState before);
+        PieceState done(Values values, PieceState before);
     }
 
     /** The stage that runs if the unknowns have these values. */

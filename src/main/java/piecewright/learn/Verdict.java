@@ -16,18 +16,8 @@ public sealed interface Verdict {
 
     /** What probably went wrong. */
     enum Cause {
-        /** Heavier than grain can be that got no water: weighed with its vessel. */
-        VESSEL_NOT_TARED,
-        /** Lighter than its own dry matter: only a part weighed, or the vessel taken off twice. */
-        BELOW_DRY_MATTER,
         /** Fits when read in the other unit, pounds for kilograms or Fahrenheit for Celsius. */
         OTHER_UNIT,
-        /** No pile of living grain is so cold or hot. */
-        IMPOSSIBLE_TEMPERATURE,
-        /** No pile left alone changes its temperature so fast. */
-        JUMP,
-        /** Corns do not shrink. */
-        SHRUNK,
         /** Possible, but nothing believed of lot and kit explains it. */
         UNEXPLAINED
     }

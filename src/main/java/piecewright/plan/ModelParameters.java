@@ -38,7 +38,7 @@ public record ModelParameters(
     ModelParameters taughtBy(LotTraits lot, KitTraits kit, Outfit outfit) {
         double heat = metabolism.heatAt20WPerKg() * lot.respirationRatio().orElse(1);
         double drying = kit.floorDryingRatios().getOrDefault(outfit.growing().place(), 1.0);
-        double colour = kit.colourRatios().getOrDefault(outfit.drying().curer().name(), 1.0);
+        double colour = kit.colourRatios().getOrDefault(outfit.colours().name(), 1.0);
         double kernels = lot.kernelRatio().orElse(kiln.drying().kernelRatio());
         return new ModelParameters(
                 steep,

@@ -19,6 +19,11 @@ public record Outfit(Soaking soaking, Growing growing, Growing withering, Drying
         Objects.requireNonNull(ovens);
     }
 
+    /** What gives the malt most of its colour: the oven it is roasted in, else the kiln it is cured in. */
+    public Heater colours() {
+        return ovens.roasting().map(Roasting::oven).orElse(drying.curer());
+    }
+
     Outfit withWithering(Growing changed) {
         return new Outfit(soaking, growing, changed, drying, ovens);
     }

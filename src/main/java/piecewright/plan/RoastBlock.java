@@ -83,7 +83,7 @@ public final class RoastBlock {
      *
      * @param malt the piece before its first load
      */
-    PieceState after(PieceState malt, int roastedLoads, double roomC) {
+    public PieceState after(PieceState malt, int roastedLoads, double roomC) {
         double share = roastedLoads / (double) loads();
         return mixed(malt, course.roasted(malt), share).withGrainC(roomC);
     }

@@ -58,6 +58,12 @@ public record Setup(
         return new Setup(changed, lot, models, outfit, air, new Heaps(hot, heaping()), dryMatterKg, closures);
     }
 
+    /** The same with another kiln. */
+    public Setup withKiln(KilnParameters changed) {
+        Models other = new Models(models.steep(), models.metabolism(), models.growth(), changed, models.gates());
+        return new Setup(style, lot, other, outfit, air, heaps, dryMatterKg, closures);
+    }
+
     /** The hot couch, for styles that have one. */
     public Optional<Couching> couching() {
         return heaps.hot();

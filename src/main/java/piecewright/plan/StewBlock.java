@@ -60,7 +60,7 @@ public final class StewBlock {
     }
 
     /** The piece after its stew, hot and wet. */
-    PieceState stewed(PieceState green) {
+    public PieceState stewed(PieceState green) {
         return course.stewed(green);
     }
 

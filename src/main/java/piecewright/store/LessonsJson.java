@@ -1,7 +1,9 @@
 package piecewright.store;
 
+import java.util.List;
 import piecewright.belief.Interval;
 import piecewright.belief.Unknown;
+import piecewright.history.Contradiction;
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Lessons.Outcome;
@@ -20,6 +22,14 @@ public final class LessonsJson {
         node.put("lot", lot);
         node.put("learned", outcome instanceof Outcome.Taught);
         if (outcome instanceof Outcome.Taught taught) put(node, taught.estimate(), words);
+        var leftOut = node.putArray("leftOut");
+        List<Contradiction> contradictions = LearnedPage.leftOutOf(outcome);
+        List<String> questions = words.questions(outcome);
+        for (int i = 0; i < contradictions.size(); i++) {
+            ObjectNode entry = leftOut.addObject();
+            entry.put("entry", contradictions.get(i).entry());
+            entry.put("question", questions.get(i));
+        }
         return JsonText.write(root);
     }
 

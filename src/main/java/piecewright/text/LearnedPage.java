@@ -6,6 +6,7 @@ import piecewright.belief.Belief;
 import piecewright.belief.Interval;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
+import piecewright.history.Contradiction;
 import piecewright.learn.Estimate;
 import piecewright.learn.Estimate.Judged;
 import piecewright.learn.Figure;
@@ -18,9 +19,11 @@ import piecewright.quantity.Moisture;
 /** What batches taught of a lot or a kit: before and now, eight chances in ten. */
 public final class LearnedPage {
     private final QuantityFormat quantities;
+    private final QuestionWords questions;
 
     public LearnedPage(DisplayUnits units) {
         this.quantities = new QuantityFormat(units);
+        this.questions = new QuestionWords(units);
     }
 
     /**
@@ -51,15 +54,21 @@ public final class LearnedPage {
 
     /** What came of learning from a batch. */
     public String outcome(String name, Outcome outcome, Kept kept) {
-        if (outcome instanceof Outcome.NothingYet) return Paragraph.of(name + ": ", Phrases.say("lessons.nothing-yet"));
+        if (outcome instanceof Outcome.NothingYet) {
+            return Paragraph.of(name + ": ", Phrases.say("lessons.nothing-yet")) + leftOut(outcome);
+        }
         if (outcome instanceof Outcome.BuiltUpon) return Paragraph.of(name + ": ", Phrases.say("lessons.built-upon"));
-        String page = lessons(name, ((Outcome.Taught) outcome).estimate());
+        String page = lessons(name, ((Outcome.Taught) outcome).estimate()) + leftOut(outcome);
         return kept == Kept.YES ? page + Paragraph.of("", Phrases.say("lessons.kept")) : page;
     }
 
     /** What one batch taught, for the window, a sentence each. */
     public List<String> told(Outcome outcome) {
-        if (outcome instanceof Outcome.NothingYet) return List.of(WindowWords.say("learned.nothing-yet"));
+        if (outcome instanceof Outcome.NothingYet) {
+            List<String> nothing = new ArrayList<>(List.of(WindowWords.say("learned.nothing-yet")));
+            nothing.addAll(questions(outcome));
+            return nothing;
+        }
         if (outcome instanceof Outcome.BuiltUpon) return List.of(WindowWords.say("learned.built-upon"));
         List<Judged> all = ((Outcome.Taught) outcome).estimate().observations();
         List<Judged> questioned = all.stream()
@@ -68,7 +77,25 @@ public final class LearnedPage {
         List<String> told = new ArrayList<>();
         told.add(WindowWords.say("learned.taught", Integer.toString(all.size() - questioned.size())));
         questioned.forEach(judged -> told.add(question(judged)));
+        told.addAll(questions(outcome));
         return told;
+    }
+
+    /** What is asked about entries that cannot be true and taught nothing, a sentence or two each. */
+    public List<String> questions(Outcome outcome) {
+        return leftOutOf(outcome).stream().map(questions::sentence).toList();
+    }
+
+    /** Entries that cannot be true. */
+    public static List<Contradiction> leftOutOf(Outcome outcome) {
+        if (outcome instanceof Outcome.Taught taught) return taught.leftOut();
+        return outcome instanceof Outcome.NothingYet nothing ? nothing.leftOut() : List.of();
+    }
+
+    private String leftOut(Outcome outcome) {
+        StringBuilder page = new StringBuilder();
+        questions(outcome).forEach(question -> page.append(Paragraph.of("  ", question)));
+        return page.toString();
     }
 
     /** What one batch taught: what moved, and every reading that was not learned from, with its likely cause. */

@@ -99,7 +99,7 @@ class BatchLearningTest {
             double fromHours = hours(stretch.span().from());
             double untilHours = hours(stretch.span().until());
             double startHours = fromHours;
-            PieceState begun = stretch.deed().done(now);
+            PieceState begun = stretch.deed().done(prior.values(), now);
             now = stretch.passing().stage(prior.values()).run(begun, startHours, untilHours, (atHours, state) -> {
                 for (int i = 0; i < quick.length; i++) {
                     Observation observation = batch.observations().get(i);

@@ -61,7 +61,7 @@ class CouchLearningTest {
                 List.of(new Stretch(
                         new Stretch.Span(ORIGIN, until),
                         new Stretch.Condition(Stretch.Water.NONE, Optional.empty()),
-                        before -> before,
+                        (values, before) -> before,
                         values -> couch.stage(values, room),
                         couch.moves())),
                 readings);

@@ -16,6 +16,7 @@ import piecewright.belief.Priors;
 import piecewright.belief.Trait;
 import piecewright.belief.Unknown;
 import piecewright.grain.GrainLot;
+import piecewright.history.Contradiction;
 import piecewright.house.House;
 import piecewright.house.KitTraits;
 import piecewright.journal.Journal;
@@ -98,9 +99,68 @@ class LessonsTest {
     @Test
     void anEmptyJournalTeachesNothingYet() {
         Lessons.Batch empty = new Lessons.Batch(new UUID(1, 1), MadeUpBatch.REQUEST, 5, Journal.empty());
-        assertEquals(new Outcome.NothingYet(), LESSONS.of(empty, FRESH, NOW));
+        assertEquals(new Outcome.NothingYet(List.of()), LESSONS.of(empty, FRESH, NOW));
         assertEquals(
-                new Outcome.NothingYet(), LESSONS.of(batch(1, new MadeUpBatch().did(18, ActKind.SOAK)), FRESH, NOW));
+                new Outcome.NothingYet(List.of()),
+                LESSONS.of(batch(1, new MadeUpBatch().did(18, ActKind.SOAK)), FRESH, NOW));
+    }
+
+    /** Scenario: a tub of 1.84 kg was not tared; the weighing is named and changes nothing that is learned. */
+    @Test
+    void whatCannotBeIsNamedAndTeachesNothing() {
+        MadeUpBatch clean = fastSteep().did(58, ActKind.FLOOR).weighed(80, 7.40).weighed(116, 7.30);
+        MadeUpBatch tub = fastSteep()
+                .did(58, ActKind.FLOOR)
+                .weighed(80, 7.40)
+                .weighed(92, 7.38 + 1.84)
+                .weighed(116, 7.30);
+        Outcome.Taught with = taught(LESSONS.of(batch(1, tub), FRESH, NOW));
+        Outcome.Taught without = taught(LESSONS.of(batch(1, clean), FRESH, NOW));
+        assertEquals(
+                List.of(9), with.leftOut().stream().map(Contradiction::entry).toList());
+        assertEquals(List.of(), without.leftOut());
+        assertEquals(
+                without.estimate().posterior().value(RATE),
+                with.estimate().posterior().value(RATE),
+                1e-9);
+    }
+
+    @Test
+    void onlyWhatCannotBeTeachesNothingYetAndIsNamed() {
+        MadeUpBatch told = new MadeUpBatch().did(18, ActKind.SOAK).weighed(26, 66);
+        Outcome.NothingYet nothing = assertInstanceOf(Outcome.NothingYet.class, LESSONS.of(batch(1, told), FRESH, NOW));
+        assertEquals(1, nothing.leftOut().size());
+    }
+
+    @Test
+    void fahrenheitForCelsiusIsRecognised() {
+        MadeUpBatch told = fastSteep().did(58, ActKind.FLOOR).at(90, new Report.TemperatureRead(55, Spot.CORE));
+        Outcome.Taught taught = taught(LESSONS.of(batch(1, told), FRESH, NOW));
+        assertEquals(
+                List.of(new Verdict.Questioned(Verdict.Cause.OTHER_UNIT)),
+                taught.estimate().observations().stream()
+                        .map(Estimate.Judged::verdict)
+                        .filter(Verdict.Questioned.class::isInstance)
+                        .toList());
+    }
+
+    /** Heat that was turned down and up again dries less than heat left on. */
+    @Test
+    void heatTurnedDownIsHeatTurnedDown() {
+        assertTrue(dried(false) < dried(true) - 0.1, "kg at the end: " + dried(false) + ", " + dried(true));
+    }
+
+    private static double dried(boolean lowered) {
+        MadeUpBatch told = fastSteep()
+                .did(58, ActKind.FLOOR)
+                .did(160, ActKind.LOAD)
+                .did(161, ActKind.RAISE)
+                .did(162, ActKind.RAISE)
+                .did(162.5, lowered ? ActKind.LOWER : ActKind.STIR)
+                .weighed(168, 5.5);
+        Rerun rerun = told.rerun();
+        return rerun.at(MadeUpBatch.prior().values())
+                .figures()[rerun.observations().size() - 1];
     }
 
     /** A steep says nothing of the kiln, and what another batch taught of the kiln stays. */

@@ -10,6 +10,9 @@ import piecewright.belief.Belief;
 import piecewright.belief.Priors;
 import piecewright.belief.Values;
 import piecewright.grain.GrainLot;
+import piecewright.history.Account;
+import piecewright.history.EventLog;
+import piecewright.history.Followed;
 import piecewright.house.House;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Entry;
@@ -72,8 +75,10 @@ final class MadeUpBatch {
     }
 
     Rerun rerun() {
-        Retold.Until horizon = new Retold.Until(ORIGIN, END);
-        return Retold.of(SETUP, LOT.name(), HOUSE.kit().scale(), journal(), horizon)
+        RerunBuilder.Horizon horizon = new RerunBuilder.Horizon(ORIGIN, END);
+        Account account = EventLog.account(
+                new Followed(REQUEST.style(), SETUP.dryMatterKg(), List.of()), journal(), List.of(), END);
+        return RerunBuilder.of(SETUP, LOT.name(), HOUSE.kit().scale(), account, horizon)
                 .orElseThrow();
     }
 

@@ -19,15 +19,19 @@ import piecewright.learn.Stretch.Passing;
 import piecewright.learn.Stretch.Span;
 import piecewright.learn.Stretch.Water;
 import piecewright.plan.ActKind;
+import piecewright.plan.HeatLeft;
 import piecewright.plan.Outfit;
 import piecewright.plan.Setup;
 import piecewright.plan.Simulation;
+import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.UnderWay;
+import piecewright.process.PieceState;
 import piecewright.process.Surroundings;
 import piecewright.process.germination.FloorActs;
 
-/** Lays acts end to end as stretches, the heater's dial and vents followed. Working memory of one journal. */
-final class Doings {
-    private static final Deed NOTHING = before -> before;
+/** Lays the acts of an account end to end as stretches, the heater's dial and vents followed. Scratch space. */
+final class StretchBuilder {
+    private static final Deed NOTHING = (values, before) -> before;
     private static final Passing STILL = values -> (start, atHours, stepHours) -> start;
     /** Judgement: shut vents still leak. */
     private static final double LEAKING_FRACTION = 0.05;
@@ -38,28 +42,27 @@ final class Doings {
     private final List<Stretch> stretches = new ArrayList<>();
     private @Nullable Open open;
     private @Nullable Heating heating;
-    private Keeping keeping = Keeping.STEEPING;
-    private int soaks;
-    private int raises;
+    private final long roastedLoads;
+    private boolean withering;
+    private boolean cured;
+    private boolean roasted;
 
     /** The stretch that goes on. */
     private record Open(Instant from, Condition condition, Deed deed, Passing passing, Set<Unknown> moves) {}
 
+    /** What hands do at once, and the unknowns that change it. */
+    private record AtOnce(Deed deed, Set<Unknown> moves) {}
+
     /** A heater with its dial and vents. */
     private record Heating(Heater heater, double dialC, HotAir air) {}
 
-    Doings(FittedStages stages, Instant origin) {
+    /** @param done all acts of the account, in time order */
+    StretchBuilder(FittedStages stages, Instant origin, List<Visit> done) {
         this.stages = stages;
         this.setup = stages.setup();
         this.origin = origin;
-    }
-
-    boolean begun() {
-        return open != null;
-    }
-
-    Keeping keeping() {
-        return keeping;
+        this.roastedLoads =
+                done.stream().filter(visit -> visit.kind() == ActKind.ROAST).count();
     }
 
     Rerun.Raw raw() {
@@ -67,9 +70,12 @@ final class Doings {
         return stages.raw(setup.air().steep().airC(hours(first)));
     }
 
-    /** Whether an act that changes the weight at once was done at that instant: what is read then was read after it. */
-    boolean actsAt(Instant at) {
-        return open != null && open.from.equals(at) && open.deed != NOTHING;
+    /** Whether an act changes weight or temperature at once. */
+    static boolean changesAtOnce(ActKind kind) {
+        return switch (kind) {
+            case FLOOR, WITHER, BREAK, TURN, SPRINKLE, STEW, OFF, DEROOT, ROAST -> true;
+            case SOAK, DRAIN, HEAP, LOOK, PACK, CHECK, LOAD, STIR, RAISE, LOWER, CURE -> false;
+        };
     }
 
     /** All stretches until an instant; empty when nothing was soaked. */
@@ -79,50 +85,83 @@ final class Doings {
         return Optional.of(List.copyOf(stretches));
     }
 
-    void act(ActKind kind, Instant at, OptionalDouble waterL) {
-        if (open == null && kind != ActKind.SOAK) return;
-        switch (kind) {
-            case SOAK -> {
-                int number = ++soaks;
-                begin(at, Water.GIVEN, NOTHING, values -> stages.immersion(values, number), stages.immersionMoves());
-            }
+    /** @param waterKg water sprinkled, kg; empty when nobody said */
+    void act(Visit visit, OptionalDouble waterKg) {
+        if (open == null && visit.kind() != ActKind.SOAK) return;
+        if (withering && UnderWay.bounds(visit.kind())) withering = visit.kind() == ActKind.WITHER;
+        Instant at = visit.at();
+        switch (visit.kind()) {
+            case SOAK -> soak(visit);
             case DRAIN -> begin(at, Water.NONE, NOTHING, stages::rest, stages.restMoves());
             case HEAP ->
                 setup.heaping()
                         .ifPresent(heaping -> begin(
                                 at, Water.NONE, NOTHING, values -> stages.heap(values, heaping), stages.restMoves()));
-            case FLOOR -> {
-                keeping = Keeping.GROWING;
-                begin(at, Water.NONE, turned(at, 0), stages::floor, stages.floorMoves());
+            case FLOOR -> begin(at, Water.NONE, turned(at, 0), stages::floor, stages.floorMoves());
+            case WITHER -> {
+                withering = true;
+                begin(at, Water.NONE, turned(at, 0), stages::wither, stages.floorMoves());
             }
-            case WITHER -> begin(at, Water.NONE, turned(at, 0), stages::wither, stages.floorMoves());
             case PACK -> stages.couch().ifPresent(couch -> pack(couch, at));
-            case BREAK -> {
-                keeping = Keeping.GROWING;
-                begin(at, Water.NONE, turned(at, 0), stages::cooling, stages.floorMoves());
-            }
-            case TURN, SPRINKLE -> interrupted(at, turned(at, waterL.orElse(0)), waterL.isPresent());
+            case BREAK -> begin(at, Water.NONE, turned(at, 0), stages::cooling, stages.floorMoves());
+            case TURN, SPRINKLE -> interrupted(at, turned(at, waterKg.orElse(0)), waterKg.isPresent());
+            case STEW ->
+                stages.stew().ifPresent(stew -> rest(at, new AtOnce(stew::stewed, stages.ovenMoves(stew.oven()))));
             case LOAD -> heat(at, setup.outfit().drying().dryer(), setup.dryingC(0));
             case RAISE -> {
                 int last = setup.style().kiln().ladder().size() - 1;
-                raises = Math.min(raises + 1, last);
-                dialled(setup.dryingC(raises), at);
+                dialled(setup.dryingC(Math.min(visit.number(), last)), at);
             }
+            case LOWER -> lowered(at);
             case CURE -> cure(at);
             case OFF -> {
-                keeping = Keeping.DONE;
                 heating = null;
-                rest(at, before -> before.withGrainC(setup.air().curer().airC(hours(at))));
+                rest(at, (values, before) -> before.withGrainC(roomC(at)));
             }
-            case DEROOT ->
-                rest(
-                        at,
-                        before -> FloorActs.handled(
-                                FloorActs.derooted(
-                                        before, setup.grain(), setup.lot().energyFraction()),
-                                Simulation.HANDLING_FRACTION));
-            default -> {}
+            case DEROOT -> rest(at, (values, before) -> derooted(before));
+            case ROAST -> roast(at);
+            case LOOK, STIR, CHECK -> {}
         }
+    }
+
+    private void soak(Visit visit) {
+        begin(
+                visit.at(),
+                Water.GIVEN,
+                NOTHING,
+                values -> stages.immersion(values, visit.number()),
+                stages.immersionMoves());
+    }
+
+    private PieceState derooted(PieceState before) {
+        return FloorActs.handled(
+                FloorActs.derooted(before, setup.grain(), setup.lot().energyFraction()), Simulation.HANDLING_FRACTION);
+    }
+
+    /** All loads that were roasted, at the first of them: what is read in between is read of roasted malt. */
+    private void roast(Instant at) {
+        if (roasted) return;
+        roasted = true;
+        heating = null;
+        stages.roast()
+                .ifPresent(roast -> rest(
+                        at,
+                        new AtOnce(
+                                (values, before) -> roast.roasted(values, before, (int) roastedLoads, roomC(at)),
+                                stages.ovenMoves(roast.oven()))));
+    }
+
+    private double roomC(Instant at) {
+        return setup.air().curer().airC(hours(at));
+    }
+
+    /** Down to the heat that may be left on; off where there is none. */
+    private void lowered(Instant at) {
+        if (heating == null) return;
+        Heating before = heating;
+        OptionalDouble leftC = HeatLeft.leftOnC(setup, cured);
+        if (leftC.isPresent()) heat(at, before.heater, leftC.getAsDouble());
+        else rest(at, NOTHING);
     }
 
     /** The dial was set; means nothing while nothing heats. */
@@ -148,11 +187,11 @@ final class Doings {
 
     private void pack(FittedCouch couch, Instant at) {
         Surroundings room = setup.couching().orElseThrow().air();
-        keeping = Keeping.COUCHED;
         begin(at, Water.NONE, NOTHING, values -> couch.stage(values, room), couch.moves());
     }
 
     private void cure(Instant at) {
+        cured = true;
         Outfit.Drying drying = setup.outfit().drying();
         heat(at, new Heating(drying.curer(), drying.cureC(), drying.curingAir()));
     }
@@ -162,7 +201,6 @@ final class Doings {
     }
 
     private void heat(Instant at, Heating now) {
-        keeping = Keeping.HEATED;
         heating = now;
         close(at);
         Condition condition = new Condition(Water.NONE, Optional.of(new Dial(now.heater.name(), now.dialC)));
@@ -176,7 +214,11 @@ final class Doings {
     }
 
     private void rest(Instant at, Deed deed) {
-        begin(at, Water.NONE, deed, STILL, Set.of());
+        rest(at, new AtOnce(deed, Set.of()));
+    }
+
+    private void rest(Instant at, AtOnce atOnce) {
+        begin(at, Water.NONE, atOnce.deed, STILL, atOnce.moves);
     }
 
     /** The phase that was going on goes on after an act. */
@@ -187,8 +229,8 @@ final class Doings {
     }
 
     private Deed turned(Instant at, double waterKg) {
-        double airC = setup.air().floor().airC(hours(at));
-        return before -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
+        double airC = (withering ? setup.air().wither() : setup.air().floor()).airC(hours(at));
+        return (values, before) -> FloorActs.sprinkled(FloorActs.turned(before, airC), waterKg);
     }
 
     private void close(Instant at) {
