@@ -60,9 +60,12 @@ final class Inference {
         }
     }
 
-    /** Whether what was done shows that it was left out. */
+    /** Whether what was done shows that it was left out; no bed is moved that was not laid. */
     private boolean passed(Visit plan) {
-        return acts.firstFrom(Order.tooLate(plan)).isPresent();
+        int tooLate = Order.tooLate(plan);
+        if (acts.firstFrom(tooLate).isEmpty()) return false;
+        if (!UnderWay.bounds(plan.kind())) return true;
+        return acts.visits().stream().anyMatch(visit -> UnderWay.bounds(visit.kind()) && Order.rank(visit) >= tooLate);
     }
 
     /** Soaks begin and end, whether or not they stand in the plan. */
@@ -94,9 +97,21 @@ final class Inference {
         return switch (first.kind()) {
             case SOAK -> second.kind() == ActKind.DRAIN ? first.number() == second.number() : first.number() == 1;
             case DRAIN -> acts.has(ActKind.SOAK, first.number()) || first.number() == 1;
-            case PACK -> second.kind() == ActKind.BREAK;
-            case FLOOR, LOAD, CURE, OFF -> true;
+            case HEAP -> second.kind() == ActKind.LOOK;
+            case PACK -> second.kind() == ActKind.BREAK || second.kind() == ActKind.CHECK;
+            case FLOOR -> second.kind() != ActKind.TURN || steepIsOver(second);
+            case LOAD -> second.kind() != ActKind.STIR;
+            case CURE, OFF -> true;
             default -> false;
         };
+    }
+
+    /** Whether no soak is to come: what is turned in the steep is only stirred, what is turned after it was spread. */
+    private boolean steepIsOver(Visit by) {
+        return !acts.soaking()
+                && planned.stream()
+                        .noneMatch(plan -> plan.kind() == ActKind.SOAK
+                                && plan.number() > acts.highest(ActKind.SOAK)
+                                && plan.at().isAfter(by.at()));
     }
 }

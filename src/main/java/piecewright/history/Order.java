@@ -5,31 +5,34 @@ import piecewright.plan.search.UnderWay;
 
 /** In which order acts can have come. */
 final class Order {
-    private static final int HEAPED = 98;
-    private static final int SPREAD = 100;
+    private static final int HEAPED = 97;
+    private static final int SPREAD = 99;
     private static final int PACKED = 102;
-    private static final int COUCH_BROKEN = 103;
-    private static final int LOADED = 110;
+    private static final int COUCH_BROKEN = 104;
+    private static final int LOADED = 109;
     private static final int CURES = 200;
     private static final int ALWAYS = Integer.MAX_VALUE;
 
     private Order() {}
 
-    /** Acts of a lower rank come first; turnings share the rank of the act that laid the bed. */
+    /** Acts of a lower rank come first; what is done to a bed comes after what laid it. */
     static int rank(Visit visit) {
         int number = visit.number();
         return switch (visit.kind()) {
             case SOAK -> 2 * number;
             case DRAIN -> 2 * number + 1;
-            case HEAP, LOOK -> HEAPED;
-            case FLOOR, TURN, SPRINKLE -> SPREAD;
-            case WITHER -> SPREAD + 1;
-            case PACK, CHECK -> PACKED;
+            case HEAP -> HEAPED;
+            case LOOK -> HEAPED + 1;
+            case FLOOR -> SPREAD;
+            case TURN, SPRINKLE -> SPREAD + 1;
+            case WITHER -> SPREAD + 2;
+            case PACK -> PACKED;
+            case CHECK -> PACKED + 1;
             case BREAK -> COUCH_BROKEN;
             case STEW -> COUCH_BROKEN + 1;
-            case LOAD, STIR -> LOADED;
-            case RAISE -> LOADED + number;
-            case LOWER -> LOADED;
+            case LOAD -> LOADED;
+            case STIR, LOWER -> LOADED + 1;
+            case RAISE -> LOADED + 1 + number;
             case CURE -> CURES;
             case OFF -> CURES + 1;
             case DEROOT -> CURES + 2;
@@ -41,7 +44,7 @@ final class Order {
     static int tooLate(Visit visit) {
         return switch (visit.kind()) {
             case TURN, SPRINKLE -> LOADED;
-            case LOOK -> HEAPED + 1;
+            case LOOK -> SPREAD;
             case CHECK -> COUCH_BROKEN;
             case STIR -> CURES;
             case LOWER -> CURES + 1;

@@ -1,6 +1,7 @@
 package piecewright.history;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -28,6 +29,7 @@ import piecewright.journal.Report.Weighed;
 import piecewright.journal.Sign;
 import piecewright.journal.Spot;
 import piecewright.plan.ActKind;
+import piecewright.plan.Households;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.style.MaltStyle;
@@ -120,6 +122,57 @@ class EventLogTest {
                 .did(60, ActKind.TURN)
                 .account();
         assertEquals(List.of("steep-1.soak", "steep-1.drain", "floor.spread", "floor.turn-1"), ids(account));
+    }
+
+    @Test
+    void whatIsTurnedWasSpreadThoughThePlanHasItLater() {
+        Followed late = new Plans()
+                .act(0, "steep-1.soak", ActKind.SOAK, 1)
+                .act(8, "steep-1.drain", ActKind.DRAIN, 1)
+                .act(70, "floor.spread", ActKind.FLOOR, 0)
+                .act(90, "kiln.load", ActKind.LOAD, 0)
+                .of(Households.pale());
+        Log log = new Log(late).did(0, ActKind.SOAK).did(8, ActKind.DRAIN).did(60, ActKind.TURN);
+        assertEquals(List.of("steep-1.soak", "steep-1.drain", "floor.spread", "floor.turn-1"), ids(log.account()));
+        assertEquals(List.of("floor.spread"), log.account().inferred());
+        log.did(90, ActKind.LOAD);
+        assertEquals(
+                List.of("steep-1.soak", "steep-1.drain", "floor.spread", "floor.turn-1", "kiln.load"),
+                ids(log.account()));
+    }
+
+    /** Somebody loads and writes nothing down, then stirs. */
+    @Test
+    void whatIsStirredWasLoaded() {
+        Log log = pale().did(0, ActKind.SOAK)
+                .did(8, ActKind.DRAIN)
+                .did(52, ActKind.FLOOR)
+                .did(176, ActKind.STIR);
+        assertTrue(log.account().did("kiln.load"));
+        log.did(198, ActKind.CURE);
+        List<String> ids = ids(log.account());
+        assertTrue(ids.indexOf("kiln.load") < ids.indexOf("kiln.stir-1"), ids.toString());
+    }
+
+    /** Stirred too early to have been loaded; the curing shows that it was, later. */
+    @Test
+    void whatIsCuredWasLoadedWhateverWasStirredBefore() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .did(8, ActKind.DRAIN)
+                .did(52, ActKind.FLOOR)
+                .did(100, ActKind.STIR)
+                .did(198, ActKind.CURE)
+                .account();
+        assertTrue(account.did("kiln.load"), ids(account).toString());
+    }
+
+    @Test
+    void whatIsTurnedBetweenTwoSoaksIsOnlyStirred() {
+        Account account = pale().did(0, ActKind.SOAK)
+                .did(8, ActKind.DRAIN)
+                .did(12, ActKind.TURN)
+                .account();
+        assertFalse(account.did("floor.spread"));
     }
 
     @Test
