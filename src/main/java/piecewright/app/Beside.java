@@ -7,7 +7,8 @@ import piecewright.store.Links;
 /** The files that lie beside a batch or a calendar, by what they are called. */
 final class Beside {
     /** Endings of what lies beside a batch. */
-    static final List<String> OF_A_BATCH = List.of(".journal.jsonl", ".ledger.json", ".published.json", ".live.json");
+    static final List<String> OF_A_BATCH =
+            List.of(".journal.jsonl", ".ledger.json", ".published.json", ".calendar.json", ".live.json");
 
     private Beside() {}
 

@@ -18,8 +18,8 @@ public final class FolderFiles {
     private static final String LEARNED = ".learned" + ENDING;
 
     /** What lies beside a batch or a calendar by its whole name. */
-    private static final Set<String> COMPANIONS =
-            Set.of(".ledger" + ENDING, ".published" + ENDING, ".live" + ENDING, ".batches" + ENDING);
+    private static final Set<String> COMPANIONS = Set.of(
+            ".ledger" + ENDING, ".published" + ENDING, ".calendar" + ENDING, ".live" + ENDING, ".batches" + ENDING);
 
     private FolderFiles() {}
 
