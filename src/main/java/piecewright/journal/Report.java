@@ -85,6 +85,7 @@ public sealed interface Report {
             if (!(readC >= -40 && readC <= 300)) {
                 throw new IllegalArgumentException("readC must be in [-40, 300]: " + readC);
             }
+            readC = readC == 0 ? 0 : readC;
         }
     }
 

@@ -35,6 +35,12 @@ class JournalTest {
         assertEquals(3, journal.nextNumber());
     }
 
+    /** "-0 C" is said back as it is kept. */
+    @Test
+    void zeroIsZeroWhicheverSideItIsReadFrom() {
+        assertEquals(new Report.TemperatureRead(0, Spot.GRAIN), new Report.TemperatureRead(-0.0, Spot.GRAIN));
+    }
+
     @Test
     void aCorrectionTakesThePlaceOfWhatItCorrectsAndKeepsItsNumberAndAct() {
         Journal journal = Journal.empty()
