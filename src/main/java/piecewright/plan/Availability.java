@@ -111,6 +111,14 @@ public final class Availability {
                 .findFirst();
     }
 
+    /** When somebody is there first, from this instant on; empty if nobody is any more. */
+    Optional<Instant> firstThere(Instant instant) {
+        return together.stream()
+                .filter(stretch -> stretch.until().isAfter(instant))
+                .map(stretch -> stretch.from().isAfter(instant) ? stretch.from() : instant)
+                .findFirst();
+    }
+
     /** Until when the night lasts in which somebody would get up; empty outside such nights. */
     public Optional<Instant> nightUntil(Instant instant) {
         return nights.stream()

@@ -76,12 +76,22 @@ final class Searching {
                         Optional::isPresent,
                         hours -> hours.flatMap(Availability::withoutTheLast))
                 .flatMap(Optional::stream)
+                .filter(this::findsTheHeatAsSoon)
                 .toList();
         Pace each = pace.shortened(fewer.size());
         return fewer.parallelStream()
                 .map(hours -> draft(hours, each))
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> other.costMinutes() < one.costMinutes() ? other : one);
+    }
+
+    /**
+     * Heat that is on already is looked after by whoever is there first, all people counted: what only comes to it later
+     * would leave it alone while somebody could turn it down.
+     */
+    private boolean findsTheHeatAsSoon(Availability hours) {
+        if (resumption.piece().isEmpty()) return true;
+        return hours.firstThere(resumption.notBefore()).equals(availability.firstThere(resumption.notBefore()));
     }
 
     private int[] stepsMinutes() {

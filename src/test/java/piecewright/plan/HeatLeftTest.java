@@ -4,15 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import piecewright.house.House;
+import piecewright.house.LocalHours;
+import piecewright.house.Person;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Timetable.Visit;
@@ -105,6 +111,39 @@ class HeatLeftTest {
             Begun later = new Begun(PLAN.outcome().rawGrainKg(), all.subList(0, done), Found.nothing(), all, now);
             Plan again = planned(new Continuation(ModelParameters.defaults()).continued(WISH, later));
             assertEquals(all, Timetable.of(again).visits(), "after " + all.get(done - 1));
+        }
+    }
+
+    /**
+     * The same with somebody who only comes by at noon: what the brewer alone would do in the evening is no rival while
+     * the one at noon can turn the heat down.
+     */
+    @Test
+    void whoComesAtNoonTurnsItDownThoughTheOthersComeLater() {
+        House like = WISH.house();
+        Map<DayOfWeek, List<LocalHours>> noon = new EnumMap<>(DayOfWeek.class);
+        for (DayOfWeek day : DayOfWeek.values())
+            noon.put(day, List.of(new LocalHours(LocalTime.of(12, 0), LocalTime.of(13, 0))));
+        PlanRequest two = WISH.withHouse(new House(
+                like.name(),
+                like.zone(),
+                like.places(),
+                like.steepWaterC(),
+                List.of(like.people().get(0), new Person("the one at noon", noon, Map.of())),
+                like.nights(),
+                like.kit()));
+        for (int minute : new int[] {30, 41, 51}) {
+            Begun hot = hot("kiln.cure", ActKind.CURE, 0);
+            List<Visit> done =
+                    new ArrayList<>(hot.visits().subList(0, hot.visits().size() - 1));
+            done.add(new Visit("kiln.cure", ActKind.CURE, 0, tuesday(12, minute - 5)));
+            Begun begun = new Begun(hot.grainKg(), done, Found.nothing(), hot.planned(), tuesday(12, minute));
+            Plan plan = planned(new Continuation(ModelParameters.defaults()).continued(two, begun));
+            Act next = plan.acts().get(done.size());
+            assertTrue(
+                    next.kind() == ActKind.LOWER || next.kind() == ActKind.OFF,
+                    plan.acts().toString());
+            assertTrue(next.startsAt().isBefore(tuesday(13, 0)), next.toString());
         }
     }
 }
