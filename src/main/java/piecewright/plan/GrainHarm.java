@@ -1,9 +1,13 @@
 package piecewright.plan;
 
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import piecewright.plan.Plan.Sample;
 import piecewright.plan.Simulation.Course;
 
@@ -14,10 +18,8 @@ final class GrainHarm {
     /** Judgement: the juice of a swollen kernel freezes a degree below water, and ice kills the germ. */
     static final double FREEZES_C = -1;
 
-    /** Judgement: what a forecast may be over it besides, K: weather and lot differ by that much. */
-    private static final double MOST_FORECAST_OVER_K = MOST_OVER_K + 2;
-    /** Judgement: a peak before a turning is a warning; three hours of it, by the half hour, spoil the bed. */
-    private static final int LASTING_SAMPLES = 6;
+    /** Acts that take the grain up from its bed. */
+    private static final Set<ActKind> LIFTS = EnumSet.of(ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
     private GrainHarm() {}
 
@@ -59,31 +61,40 @@ final class GrainHarm {
                         sample.at()));
     }
 
+    /** A bed on the floor or withering, at any time and as any act finds it. */
     private static Optional<Obstacle> heat(Setup setup, Course course) {
         double warmestC = setup.style().growth().warmestGrainC();
+        List<Sample> tooWarm = onTheFloor(course)
+                .filter(sample -> sample.state().grainC() > warmestC + MOST_OVER_K)
+                .toList();
+        return tooWarm.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Obstacle.BedTooWarm(
+                        setup.outfit().growing().place(),
+                        tooWarm.stream()
+                                .mapToDouble(sample -> sample.state().grainC())
+                                .max()
+                                .orElseThrow(),
+                        warmestC,
+                        tooWarm.get(0).at()));
+    }
+
+    /** The grain from when it is spread until it is packed, stewed or loaded, in time order. */
+    private static Stream<Sample> onTheFloor(Course course) {
         Instant spread = course.first(ActKind.FLOOR).visit().at();
-        Instant grown = course.stations().stream()
-                .filter(station ->
-                        Simulation.GROWTH_ENDS.contains(station.visit().kind()))
+        Instant lifted = course.stations().stream()
+                .filter(station -> LIFTS.contains(station.visit().kind()))
                 .findFirst()
                 .orElseThrow()
                 .visit()
                 .at();
-        Predicate<Sample> onTheFloor =
-                sample -> !sample.at().isBefore(spread) && sample.at().isBefore(grown);
-        List<Sample> tooWarm = course.samples().stream()
-                .filter(onTheFloor.and(sample -> sample.state().grainC() > warmestC + MOST_FORECAST_OVER_K))
-                .toList();
-        if (tooWarm.size() < LASTING_SAMPLES) return Optional.empty();
-        double expectedC = tooWarm.stream()
-                .mapToDouble(sample -> sample.state().grainC())
-                .max()
-                .orElse(0);
-        return Optional.of(new Obstacle.BedTooWarm(
-                setup.outfit().growing().place(),
-                expectedC,
-                warmestC,
-                tooWarm.get(0).at()));
+        Stream<Sample> found = course.stations().stream()
+                .map(station -> new Sample(station.visit().at(), station.before()))
+                .filter(sample -> sample.at().isAfter(spread));
+        return Stream.concat(
+                        course.samples().stream().filter(sample -> !sample.at().isBefore(spread)), found)
+                .filter(sample -> !sample.at().isAfter(lifted))
+                .sorted(Comparator.comparing(Sample::at));
     }
 
     private static Optional<Sample> first(Course course, Predicate<Sample> which) {

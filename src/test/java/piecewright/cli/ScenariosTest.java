@@ -2,6 +2,7 @@ package piecewright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -97,6 +98,15 @@ class ScenariosTest {
         assertEquals(
                 Duration.between(act.at().minusHours(26), planned).toMinutes(),
                 next.get("inMinutes").longValue());
+    }
+
+    /** In air the style takes the bed still heats itself: what it comes to counts, and a thinner one is offered. */
+    @Test
+    void aBedThatWouldHeatItselfTooFarIsRefusedAndAThinnerOneIsOffered() {
+        AssertionError refused = assertThrows(AssertionError.class, () -> inTheWarmFlat(batch("pale"), "5 cm"));
+        String told = String.valueOf(refused.getMessage());
+        assertTrue(told.contains("this malt grows at 20 °C at most"), told);
+        assertTrue(told.contains("A bed of 3 cm, spread thinner: starts"), told);
     }
 
     /** Warm and water-sensitive: a long first rest; drying is seen, some 0.4 kg prescribed, 0.25 kg is too little. */
@@ -222,14 +232,19 @@ class ScenariosTest {
             assertEquals(colour, outcome.get("moreThanNoise").booleanValue(), outcome.toString());
         }
         assertTrue(first.said("compare", later, "second").contains("They differ in this one thing"));
-        AssertionError twice =
-                org.junit.jupiter.api.Assertions.assertThrows(AssertionError.class, () -> first.said("finish", later));
+        AssertionError twice = assertThrows(AssertionError.class, () -> first.said("finish", later));
         assertTrue(String.valueOf(twice.getMessage()).contains("was finished before"), twice.getMessage());
     }
 
-    /** Four kilograms of the water-sensitive barley of the second scenario. */
+    /** Four kilograms of the water-sensitive barley of the second scenario, spread thin: deeper it gets too warm. */
     private static void inTheWarmFlat(Batchwork pale) {
+        inTheWarmFlat(pale, "3 cm");
+    }
+
+    private static void inTheWarmFlat(Batchwork pale, String bed) {
         pale.planned(
+                "--bed",
+                bed,
                 "--style",
                 "pale",
                 "--lot",

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +23,7 @@ import piecewright.remedy.Remedy;
 
 /** Wet grain never freezes and never lies in a bed that spoils: such air is refused with what would help. */
 class GrainHarmTest {
+    private static final long HOUSEHOLDS = Long.getLong("piecewright.harmed", 6);
     private static final Planner PLANNER = new Planner(ModelParameters.defaults());
 
     private static PlanRequest in(double lowC, double highC) {
@@ -88,5 +91,77 @@ class GrainHarmTest {
                                 .anyMatch(act -> act.id().equals("floor.spread")
                                         && act.setting().place().orElse("").equals("cellar"))),
                 remedies.toString());
+    }
+
+    /** Made-up households in seasons too cold and too warm: wet grain is kept from frost, heat and drowning, or refused. */
+    @Test
+    void noPlanFreezesDrownsOrOverheatsItsGrainWhateverTheSeason() {
+        int planned = 0;
+        for (long seed = 0; seed < HOUSEHOLDS; seed++) {
+            for (double byK : new double[] {-12, -6, 6, 10}) {
+                PlanRequest wish = seed % 2 == 0 ? Styled.request(seed) : Seeded.request(seed);
+                PlanRequest request = wish.withHouse(shifted(wish.house(), byK));
+                if (!(PLANNER.plan(request) instanceof PlanResult.Planned found)) continue;
+                planned++;
+                String told = "seed " + seed + " by " + byK + " K";
+                neverTooColdOrWarm(request, found.plan(), told);
+                neverUnderWaterTooLong(request, found.plan(), told);
+            }
+        }
+        assertTrue(planned > HOUSEHOLDS, planned + " of " + 4 * HOUSEHOLDS);
+    }
+
+    private static void neverTooColdOrWarm(PlanRequest request, Plan plan, String told) {
+        Instant drained = first(plan, ActKind.DRAIN);
+        Instant spread = first(plan, ActKind.FLOOR);
+        Instant lifted = first(plan, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
+        double warmestC = request.style().growth().warmestGrainC() + GrainHarm.MOST_OVER_K;
+        for (Plan.Sample sample : plan.course()) {
+            double grainC = sample.state().grainC();
+            boolean wet = !sample.at().isBefore(drained) && sample.at().isBefore(lifted);
+            boolean bed = !sample.at().isBefore(spread) && sample.at().isBefore(lifted);
+            assertTrue(!wet || grainC >= GrainHarm.FREEZES_C, told + " " + sample.at() + ": " + grainC);
+            assertTrue(!bed || grainC <= warmestC, told + " " + sample.at() + ": " + grainC);
+        }
+    }
+
+    private static void neverUnderWaterTooLong(PlanRequest request, Plan plan, String told) {
+        Instant soaked = Instant.EPOCH;
+        for (Act act : plan.acts()) {
+            if (act.kind() == ActKind.SOAK) soaked = act.startsAt();
+            if (act.kind() != ActKind.DRAIN) continue;
+            double hours = Duration.between(soaked, act.startsAt()).toMinutes() / 60.0;
+            double fillC = request.arrangement().fillC().orElse(request.house().steepWaterC());
+            Limits limits = act.id().startsWith("steep-1.") ? Practice.FIRST_IMMERSION : Practice.LATER_IMMERSION;
+            double ratio = Math.max(
+                    1,
+                    Math.max(
+                            request.style().steep().soaks().firstRatio(),
+                            request.style().steep().soaks().laterRatio()));
+            assertTrue(hours <= ratio * limits.hardHours(Math.min(fillC, 10)), told + " " + act.id() + " " + hours);
+        }
+    }
+
+    private static Instant first(Plan plan, ActKind... kinds) {
+        return plan.acts().stream()
+                .filter(act -> List.of(kinds).contains(act.kind()))
+                .map(Act::startsAt)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static House shifted(House like, double byK) {
+        List<Place> places = like.places().stream()
+                .map(place -> new Place(place.name(), shifted(place.air(), byK), place.humidityFraction()))
+                .toList();
+        return new House(
+                like.name(), like.zone(), places, like.steepWaterC(), like.people(), like.nights(), like.kit());
+    }
+
+    private static AirTemperature shifted(AirTemperature air, double byK) {
+        if (air instanceof AirTemperature.Constant constant) return new AirTemperature.Constant(constant.airC() + byK);
+        if (air instanceof AirTemperature.Daily daily)
+            return new AirTemperature.Daily(daily.lowC() + byK, daily.highC() + byK);
+        return air;
     }
 }
