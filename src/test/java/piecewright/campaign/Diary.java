@@ -25,6 +25,11 @@ final class Diary {
         return lastNumber;
     }
 
+    /** Whether an entry of that number was written: where a line cannot be read a number may be left out. */
+    boolean has(int number) {
+        return known.stream().anyMatch(line -> line.startsWith(number + " "));
+    }
+
     /** What was said to the line typed last. */
     String lastAnswer() {
         return lastAnswer;

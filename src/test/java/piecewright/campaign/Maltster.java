@@ -63,7 +63,7 @@ final class Maltster {
         if (dice.once(0.15)) batch.slipStands();
         else
             for (int entry = batch.diary().lastNumber(), first = before; entry > first; entry--)
-                strike(batch, entry, now);
+                if (batch.diary().has(entry)) strike(batch, entry, now);
     }
 
     private void strikeLast(Batch batch, Instant now) {
