@@ -104,6 +104,7 @@ final class Desk {
             @Override
             public void at() {
                 go(Rail.Place.BATCH);
+                asks.changed();
             }
 
             @Override
@@ -246,6 +247,9 @@ final class Desk {
 
     /** Puts the caret where somebody types; until there is such a place no button has it, least of all by chance. */
     void focus() {
+        // what scrolls holds nothing before it is dressed, and what is held by nothing cannot have the caret
+        shell.node().applyCss();
+        shell.node().layout();
         shell.node().requestFocus();
         if (place == Rail.Place.BATCH) batches.focus();
         else planning.ifPresent(Planning::focus);

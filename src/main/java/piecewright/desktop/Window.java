@@ -19,8 +19,8 @@ import piecewright.app.Workspace;
 import piecewright.desktop.plan.WishViewModel.Threads;
 import piecewright.desktop.shell.Looks;
 import piecewright.desktop.shell.Rail;
+import piecewright.desktop.shell.Shortcuts;
 import piecewright.desktop.shell.UndoHistory;
-import piecewright.desktop.shell.UndoKeys;
 import piecewright.store.SavedWindow;
 import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
@@ -31,8 +31,6 @@ import piecewright.text.WindowWords;
 
 /** The window: one workspace on a stage, its looks, its memory and what is dropped on it. */
 public final class Window {
-    private static final double USUAL_WIDTH = 1280;
-    private static final double USUAL_HEIGHT = 800;
     private static final int TEXT_STEP_PERCENT = 25;
 
     private final Setting setting;
@@ -43,6 +41,7 @@ public final class Window {
     private DisplayUnits units;
     private Looks looks = Looks.usual();
     private Desk desk;
+    private final StageFrame frame;
     private Optional<Scene> scene = Optional.empty();
     private long seen;
 
@@ -67,8 +66,18 @@ public final class Window {
                     saved.get().textPercent());
         }
         this.desk = desk(saved);
+        this.frame = new StageFrame(saved.flatMap(SavedWindow::frame));
+        saved.flatMap(SavedWindow::batch).ifPresent(this::lookAgain);
         this.seen = workspace.stamp();
         desk.tell(trouble);
+    }
+
+    /** Looks at the batch that was looked at when the window was left, if it is still kept. */
+    private void lookAgain(String batch) {
+        workspace.batchFiles().stream()
+                .filter(file -> file.toString().equals(batch))
+                .findFirst()
+                .ifPresent(desk::lookAt);
     }
 
     private Desk desk(Optional<SavedWindow> saved) throws StoreException {
@@ -147,6 +156,27 @@ public final class Window {
         }
     }
 
+    /** What keys ask for. */
+    private final class Keys implements Shortcuts.Wishes {
+        @Override
+        public void go(Rail.Place place) {
+            desk.go(place);
+        }
+
+        @Override
+        public void plan() {
+            desk.go(Rail.Place.PLAN);
+            desk.focus();
+        }
+
+        @Override
+        public void write() {
+            if (desk.lookedAt().isEmpty()) return;
+            desk.go(Rail.Place.BATCH);
+            desk.focus();
+        }
+    }
+
     /** The demo was laid aside. */
     private final class DemoGone implements UndoHistory.Step {
         @Override
@@ -218,7 +248,9 @@ public final class Window {
                 looks.textPercent(),
                 units.system(),
                 units.colour(),
-                desk.wish());
+                desk.wish(),
+                frame.now(),
+                desk.lookedAt().map(Path::toString));
     }
 
     /** Nothing is lost when the window closes: every change is kept at once. */
@@ -235,16 +267,15 @@ public final class Window {
 
     /** Shows everything on a stage. */
     public void showOn(Stage stage) {
-        Scene shown = new Scene(desk.node(), USUAL_WIDTH, USUAL_HEIGHT);
+        Scene shown = new Scene(desk.node());
         scene = Optional.of(shown);
         desk.dress(looks);
-        UndoKeys.of(history).on(shown);
+        new Shortcuts(new Keys(), history).on(shown);
         shown.setOnDragOver(this::draggedOver);
         shown.setOnDragDropped(this::dropped);
         stage.setTitle(WindowWords.say("title"));
-        stage.setMinWidth(900);
-        stage.setMinHeight(620);
         stage.setScene(shown);
+        frame.place(stage);
         stage.show();
         desk.focus();
         tick();
@@ -252,6 +283,7 @@ public final class Window {
         Timeline minute = repeating(Duration.minutes(1), this::tick);
         Timeline watch = repeating(Duration.seconds(1.5), this::look);
         stage.setOnHiding(event -> {
+            remember();
             minute.stop();
             watch.stop();
         });

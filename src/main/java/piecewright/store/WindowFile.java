@@ -32,22 +32,42 @@ public final class WindowFile {
             node.put("lot", wish.lot());
             node.put("house", wish.house());
         });
+        window.frame().ifPresent(frame -> {
+            ObjectNode node = root.putObject("frame");
+            node.put("x", frame.x());
+            node.put("y", frame.y());
+            node.put("width", frame.width());
+            node.put("height", frame.height());
+            node.put("full", frame.full());
+        });
+        window.batch().ifPresent(batch -> root.put("batch", batch));
         GoodCopy.write(file, JsonText.write(root));
     }
 
     /** The window in this file, at most 1 MB. */
     public static SavedWindow read(Path file) throws StoreException {
         JsonBlock root = JsonBlock.root(
-                file, TextFile.read(file, TextFile.SMALL_BYTES), "theme", "textPercent", "units", "colour", "wish");
+                file,
+                TextFile.read(file, TextFile.SMALL_BYTES),
+                "theme",
+                "textPercent",
+                "units",
+                "colour",
+                "wish",
+                "frame",
+                "batch");
         String theme = root.text("theme");
         if (!THEMES.contains(theme)) throw root.refused("theme", "must be \"light\" or \"dark\"; write one of them");
         Optional<JsonBlock> wish = root.optionalBlock("wish");
+        Optional<JsonBlock> frame = root.optionalBlock("frame");
         return new SavedWindow(
                 theme,
                 root.whole("textPercent", 100, 200),
                 constant(root, "units", UnitSystem.values()),
                 constant(root, "colour", ColourUnit.values()),
-                wish.isPresent() ? Optional.of(wish(wish.get())) : Optional.empty());
+                wish.isPresent() ? Optional.of(wish(wish.get())) : Optional.empty(),
+                frame.isPresent() ? Optional.of(frame(frame.get())) : Optional.empty(),
+                root.has("batch") ? Optional.of(root.text("batch", 4096)) : Optional.empty());
     }
 
     private static SavedWindow.SavedWish wish(JsonBlock block) throws StoreException {
@@ -64,6 +84,16 @@ public final class WindowFile {
         } catch (DateTimeParseException unreadable) {
             throw block.refused("readyBy", "is no day; write it like 2027-05-01");
         }
+    }
+
+    private static SavedWindow.Frame frame(JsonBlock block) throws StoreException {
+        block.onlyKeys("x", "y", "width", "height", "full");
+        return new SavedWindow.Frame(
+                block.number("x", -100_000, 100_000),
+                block.number("y", -100_000, 100_000),
+                block.number("width", 1, 100_000),
+                block.number("height", 1, 100_000),
+                block.trueOrFalse("full"));
     }
 
     private static <E extends Enum<E>> E constant(JsonBlock block, String key, E[] all) throws StoreException {

@@ -107,7 +107,9 @@ class WorkspaceTest {
                 UnitSystem.US,
                 ColourUnit.SRM,
                 Optional.of(new SavedWindow.SavedWish(
-                        "pale", 4.5, OptionalDouble.of(3.5), LocalDate.of(2031, 5, 1), "a/b.json", "c.json")));
+                        "pale", 4.5, OptionalDouble.of(3.5), LocalDate.of(2031, 5, 1), "a/b.json", "c.json")),
+                Optional.of(new SavedWindow.Frame(-20, 14.5, 1000, 700, false)),
+                Optional.of("batches/spring.json"));
         workspace.keepWindow(left);
         assertEquals(Optional.of(left), open().window());
     }

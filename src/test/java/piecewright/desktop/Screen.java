@@ -18,6 +18,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
@@ -49,7 +50,7 @@ final class Screen implements AutoCloseable {
     private final Stage stage;
     private final Window window;
 
-    private Screen(Path folder, double width, double height) {
+    private Screen(Path folder, Consumer<Stage> placed) {
         Setting setting = new Setting(
                 folder,
                 DisplayUnits.metric(),
@@ -68,10 +69,7 @@ final class Screen implements AutoCloseable {
         stage = on(() -> {
             Stage made = new Stage();
             window.showOn(made);
-            made.setWidth(width);
-            made.setHeight(height);
-            made.setX(0);
-            made.setY(0);
+            placed.accept(made);
             return made;
         });
     }
@@ -79,7 +77,22 @@ final class Screen implements AutoCloseable {
     /** Skips the test where no toolkit can start, as on a machine without fonts and their library. */
     static Screen open(Path folder, double width, double height) {
         Assumptions.assumeTrue(startable(), "the toolkit starts on this machine");
-        return new Screen(folder, width, height);
+        return new Screen(folder, stage -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+            stage.setX(0);
+            stage.setY(0);
+        });
+    }
+
+    /** As it was left, wherever that was. */
+    static Screen again(Path folder) {
+        Assumptions.assumeTrue(startable(), "the toolkit starts on this machine");
+        return new Screen(folder, stage -> {});
+    }
+
+    Stage stage() {
+        return stage;
     }
 
     private static synchronized boolean startable() {
@@ -175,7 +188,11 @@ final class Screen implements AutoCloseable {
 
     /** Waits for a node and for the window to have the keyboard, then gives it to the node. */
     void focus(String id) {
-        until(() -> scene().lookup("#" + id) != null && stage.isFocused());
+        until(() -> {
+            // a window that was closed a moment ago may leave the keyboard to nobody
+            if (!stage.isFocused()) stage.requestFocus();
+            return scene().lookup("#" + id) != null && stage.isFocused();
+        });
         until(() -> {
             scene().lookup("#" + id).requestFocus();
             return scene().lookup("#" + id).isFocused();
@@ -273,7 +290,12 @@ final class Screen implements AutoCloseable {
     @Override
     public void close() {
         run(stage::hide);
-        background.shutdownNow();
+        background.shutdown();
+        try {
+            background.awaitTermination(60, TimeUnit.SECONDS);
+        } catch (InterruptedException interrupted) {
+            throw new AssertionError(interrupted);
+        }
         aside.shutdownNow();
     }
 }

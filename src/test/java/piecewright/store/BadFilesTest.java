@@ -130,7 +130,9 @@ class BadFilesTest {
                         UnitSystem.METRIC,
                         ColourUnit.EBC,
                         Optional.of(new SavedWindow.SavedWish(
-                                "pale", 4, OptionalDouble.of(3.5), LocalDate.of(2027, 5, 1), "a.json", "b.json"))));
+                                "pale", 4, OptionalDouble.of(3.5), LocalDate.of(2027, 5, 1), "a.json", "b.json")),
+                        Optional.of(new SavedWindow.Frame(10, 20, 1280, 800, true)),
+                        Optional.of("batch.json")));
         readers.put(good.resolve("window.json"), WindowFile::read);
     }
 

@@ -142,9 +142,10 @@ public final class Rail {
         ToggleGroup group = new ToggleGroup();
         for (Place place : Place.values()) {
             if (place == Place.BATCH) continue;
-            String key = place.name().toLowerCase(Locale.ROOT);
-            ToggleButton way = new ToggleButton(WindowWords.say("way." + key));
-            way.setId("way-" + key);
+            ToggleButton way = new ToggleButton(WindowWords.say("way." + key(place)));
+            way.setId("way-" + key(place));
+            way.setTooltip(new Tooltip(
+                    WindowWords.say("keys.way", WindowWords.say("keys.go." + key(place)), Shortcuts.spoken(place))));
             way.setToggleGroup(group);
             way.setOnAction(event -> {
                 way.setSelected(true);
@@ -154,6 +155,10 @@ public final class Rail {
             buttons.getChildren().add(way);
         }
         return buttons;
+    }
+
+    static String key(Place place) {
+        return place.name().toLowerCase(Locale.ROOT);
     }
 
     private static Node looks(Wishes wishes, UndoHistory history) {
