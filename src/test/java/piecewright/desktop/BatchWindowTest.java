@@ -43,7 +43,7 @@ class BatchWindowTest {
             screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             screen.until(() -> screen.scene().lookup("#chance-words") != null);
-            screen.until(() -> text(screen, "chance-words").contains("100"));
+            screen.until(() -> text(screen, "chance-words").contains("%"));
             screen.focus("keep");
             screen.press(KeyCode.SPACE);
             screen.until(() -> !text(screen, "batch-title").isEmpty());

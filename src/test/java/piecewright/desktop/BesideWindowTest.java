@@ -29,7 +29,7 @@ class BesideWindowTest {
     void aSecondPieceIsPlannedInAColourBesideTheFirst() {
         try (Screen screen = Screen.open(folder.resolve("ours"), 1280, 800)) {
             screen.go("plan");
-            screen.until(() -> text(screen, "chance-words").contains("100"));
+            screen.until(() -> text(screen, "chance-words").contains("%"));
             screen.focus("keep");
             screen.press(KeyCode.SPACE);
             screen.until(() -> !text(screen, "batch-title").isEmpty());
@@ -42,7 +42,7 @@ class BesideWindowTest {
                     screen.node("wish-company", MenuButton.class).getText().contains("beside"));
             screen.until(() -> chart(screen).frame().besides().size() == 1);
             assertEquals(List.of(), meetings(chart(screen)));
-            screen.until(() -> text(screen, "chance-words").contains("100"));
+            screen.until(() -> text(screen, "chance-words").contains("%"));
             screen.picture("plan-beside");
             screen.focus("wish-company");
             screen.press(KeyCode.SPACE, KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);

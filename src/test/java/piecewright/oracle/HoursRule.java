@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 
 /** Every step lies wholly in the hours of one person, or in an allowed night, and nobody does two things at once. */
 final class HoursRule {
+    private static final String OTHERS = "another batch";
+
     private HoursRule() {}
 
     /** Work and who could do it, by their places among the people. */
@@ -30,7 +32,7 @@ final class HoursRule {
         }
         if (nights > one.home().nights().most()) faults.add(new Fault("more nights than allowed", "plan", nights + ""));
         for (Case.Busy busy : one.others()) {
-            tasks.add(new Task("another batch", busy.from(), busy.until(), who(one.home(), busy.from(), busy.until())));
+            tasks.add(new Task(OTHERS, busy.from(), busy.until(), who(one.home(), busy.from(), busy.until())));
         }
         faults.addAll(twice(tasks, one.home().people().size()));
         return faults;
@@ -43,7 +45,10 @@ final class HoursRule {
                 .toList();
     }
 
-    /** Work that cannot be shared out among those who are there; what others do at night keeps nobody from anything. */
+    /**
+     * Work that cannot be shared out among those who are there; what others do at night keeps nobody from anything, and
+     * what only others do at once is no fault of this plan.
+     */
     private static List<Fault> twice(List<Task> tasks, int people) {
         List<Fault> faults = new ArrayList<>();
         List<Task> sorted = tasks.stream()
@@ -57,7 +62,9 @@ final class HoursRule {
                 Instant until = sorted.get(end++).until();
                 busyUntil = until.isAfter(busyUntil) ? until : busyUntil;
             }
-            if (!shared(sorted.subList(i, end), 0, new Instant[people])) {
+            boolean ours =
+                    sorted.subList(i, end).stream().anyMatch(task -> !task.id().equals(OTHERS));
+            if (ours && !shared(sorted.subList(i, end), 0, new Instant[people])) {
                 faults.add(new Fault("one person needed twice", sorted.get(i).id(), sorted.subList(i, end) + ""));
             }
             i = end;

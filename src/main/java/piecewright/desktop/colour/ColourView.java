@@ -17,6 +17,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import piecewright.app.Workspace.Kept;
 import piecewright.desktop.paint.Signs;
+import piecewright.desktop.shell.Refilled;
 import piecewright.house.House;
 import piecewright.style.MaltStyle;
 import piecewright.text.WindowWords;
@@ -29,6 +30,7 @@ public final class ColourView {
     private final MenuButton style = new MenuButton();
     private final MenuButton house = new MenuButton();
     private final TextField colour = new TextField();
+    private final Refilled colourShown = new Refilled(colour);
     private final HBox verdict = new HBox(10);
     private final Label note = new Label();
     private final VBox others = new VBox(6);
@@ -121,6 +123,7 @@ public final class ColourView {
     }
 
     private void typed() {
+        colourShown.taken();
         model.typeColour(colour.getText());
         show();
     }
@@ -165,7 +168,7 @@ public final class ColourView {
         formula.setText(WindowWords.say(roast ? "colour.formula.roast" : "colour.formula"));
         style.setText(sought.style().title());
         house.setText(sought.house().name());
-        if (!note.isVisible()) colour.setText(shownColour());
+        if (!note.isVisible()) colourShown.show(shownColour());
         String warning = model.warning();
         Label words = new Label(model.verdict());
         words.setId("colour-verdict");

@@ -24,6 +24,7 @@ import piecewright.app.Workspace.Kept;
 import piecewright.app.Workspace.Origin;
 import piecewright.desktop.paint.Signs;
 import piecewright.desktop.plan.Problem.Word;
+import piecewright.desktop.shell.Refilled;
 import piecewright.grain.GrainLot;
 import piecewright.style.MaltStyle;
 import piecewright.text.DisplayUnits;
@@ -39,11 +40,13 @@ final class SentenceView {
     private final FlowPane pane = new FlowPane(10, 8);
     private final Map<Word, Control> words = new EnumMap<>(Word.class);
     private final TextField amount = new TextField();
+    private final Refilled amountShown = new Refilled(amount);
     private final DatePicker readyBy = new DatePicker();
     private final MenuButton style = new MenuButton();
     private final MenuButton lot = new MenuButton();
     private final MenuButton house = new MenuButton();
     private final TextField colour = new TextField();
+    private final Refilled colourShown = new Refilled(colour);
     private final HBox chip = new HBox();
     private final MenuButton company = new MenuButton();
 
@@ -71,13 +74,19 @@ final class SentenceView {
                         led("company", company));
         company.getParent().managedProperty().bind(company.visibleProperty());
         company.getParent().visibleProperty().bind(company.visibleProperty());
-        amount.setOnAction(event -> model.typeAmount(amount.getText()));
+        amount.setOnAction(event -> {
+            amountShown.taken();
+            model.typeAmount(amount.getText());
+        });
         amount.focusedProperty().addListener((focused, before, now) -> {
             if (!now && !amount.getText().equals(amountText(model.wishProperty().get()))) {
                 model.typeAmount(amount.getText());
             }
         });
-        colour.setOnAction(event -> model.typeColour(colour.getText()));
+        colour.setOnAction(event -> {
+            colourShown.taken();
+            model.typeColour(colour.getText());
+        });
         colour.focusedProperty().addListener((focused, before, now) -> {
             if (!now && !colour.getText().equals(colourText(model.wishProperty().get()))) {
                 model.typeColour(colour.getText());
@@ -170,9 +179,9 @@ final class SentenceView {
 
     private void show(Wish wish) {
         Map<Word, String> typed = model.typedProperty().get();
-        if (!typed.containsKey(Word.AMOUNT)) amount.setText(amountText(wish));
+        if (!typed.containsKey(Word.AMOUNT)) amountShown.show(amountText(wish));
         amount.setPrefColumnCount(Math.max(4, amount.getText().length()));
-        if (!typed.containsKey(Word.COLOUR)) colour.setText(colourText(wish));
+        if (!typed.containsKey(Word.COLOUR)) colourShown.show(colourText(wish));
         colour.setPromptText(usualColour(wish));
         colour.setPrefColumnCount(Math.max(8, colour.getPromptText().length() / 2));
         if (!typed.containsKey(Word.READY_BY)) readyBy.setValue(wish.readyBy());
