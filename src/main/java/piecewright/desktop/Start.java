@@ -57,19 +57,23 @@ public final class Start {
 
     /** Works one task after the other; what comes after it was shut down is let go. */
     static ExecutorService worker(String name) {
-        ThreadFactory factory = task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            return thread;
-        };
         return new ThreadPoolExecutor(
                 1,
                 1,
                 0,
                 TimeUnit.SECONDS,
                 new LinkedBlockingQueue<>(),
-                factory,
+                daemon(name),
                 new ThreadPoolExecutor.DiscardPolicy());
+    }
+
+    /** Threads of that name that keep no program running. */
+    static ThreadFactory daemon(String name) {
+        return task -> {
+            Thread thread = new Thread(task, name);
+            thread.setDaemon(true);
+            return thread;
+        };
     }
 
     /** Running from the class path is meant; the toolkit need not warn of it. */

@@ -5,18 +5,19 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import piecewright.app.DemoBatch;
 import piecewright.app.NotWrittenException;
 import piecewright.app.Workspace;
 import piecewright.desktop.plan.WishViewModel.Threads;
+import piecewright.desktop.shell.CaretRest;
 import piecewright.desktop.shell.Looks;
 import piecewright.desktop.shell.Rail;
 import piecewright.desktop.shell.Shortcuts;
@@ -32,6 +33,7 @@ import piecewright.text.WindowWords;
 /** The window: one workspace on a stage, its looks, its memory and what is dropped on it. */
 public final class Window {
     private static final int TEXT_STEP_PERCENT = 25;
+    private static final int LOOK_MILLIS = 1500;
 
     private final Setting setting;
     private final Threads threads;
@@ -271,6 +273,7 @@ public final class Window {
         scene = Optional.of(shown);
         desk.dress(looks);
         new Shortcuts(new Keys(), history).on(shown);
+        CaretRest.in(shown);
         shown.setOnDragOver(this::draggedOver);
         shown.setOnDragDropped(this::dropped);
         stage.setTitle(WindowWords.say("title"));
@@ -280,20 +283,14 @@ public final class Window {
         desk.focus();
         tick();
         layDemo();
-        Timeline minute = repeating(Duration.minutes(1), this::tick);
-        Timeline watch = repeating(Duration.seconds(1.5), this::look);
+        // not by the toolkit's own timelines: while one runs, it wakes sixty times a second
+        ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(Start.daemon("piecewright-clock"));
+        clock.scheduleWithFixedDelay(() -> threads.ui().execute(this::tick), 60, 60, TimeUnit.SECONDS);
+        clock.scheduleWithFixedDelay(this::look, LOOK_MILLIS, LOOK_MILLIS, TimeUnit.MILLISECONDS);
         stage.setOnHiding(event -> {
             remember();
-            minute.stop();
-            watch.stop();
+            clock.shutdownNow();
         });
-    }
-
-    private static Timeline repeating(Duration every, Runnable action) {
-        Timeline timeline = new Timeline(new KeyFrame(every, event -> action.run()));
-        timeline.setCycleCount(Timeline.INDEFINITE);
-        timeline.play();
-        return timeline;
     }
 
     private void tick() {
