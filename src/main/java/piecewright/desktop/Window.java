@@ -91,8 +91,6 @@ public final class Window {
 
     /** What the rail asks for. */
     private final class Asks implements Desk.Asks {
-        private String stays = "";
-
         @Override
         public void go(Rail.Place place) {
             desk.go(place);
@@ -100,20 +98,16 @@ public final class Window {
 
         @Override
         public void removeDemo() {
-            stays = "";
-            telling(() -> {
+            changing(() -> {
                 List<Path> kept = workspace.removeDemo();
-                history.did(new DemoGone());
-                stays = kept.isEmpty() ? "" : WindowWords.say("demo.kept", names(kept));
+                return kept.isEmpty() ? "" : WindowWords.say("demo.kept", names(kept));
             });
-            if (!stays.isEmpty()) desk.tell(stays);
-            look();
+            history.did(new DemoGone());
         }
 
         @Override
         public void restoreDemo() {
-            telling(workspace::restoreDemo);
-            look();
+            changing(Window.this::broughtBack);
         }
 
         @Override
@@ -188,14 +182,15 @@ public final class Window {
 
         @Override
         public void undo() {
-            telling(workspace::restoreDemo);
-            look();
+            changing(Window.this::broughtBack);
         }
 
         @Override
         public void redo() {
-            telling(workspace::removeDemo);
-            look();
+            changing(() -> {
+                workspace.removeDemo();
+                return "";
+            });
         }
 
         @Override
@@ -210,8 +205,35 @@ public final class Window {
                 .collect(Collectors.joining(", "));
     }
 
+    private String broughtBack() throws StoreException {
+        workspace.restoreDemo();
+        return "";
+    }
+
     private interface Task {
         void run() throws StoreException;
+    }
+
+    private interface Change {
+        /** What is to be told of it, or nothing. */
+        String make() throws StoreException;
+    }
+
+    /** Changes files after whatever is read of them now was read, and shows what became of it. */
+    private void changing(Change change) {
+        threads.background().execute(() -> {
+            String told;
+            try {
+                told = change.make();
+            } catch (StoreException failed) {
+                told = String.valueOf(failed.getMessage());
+            }
+            String said = told;
+            threads.ui().execute(() -> {
+                desk.tell(said);
+                look();
+            });
+        });
     }
 
     private void telling(Task task) {

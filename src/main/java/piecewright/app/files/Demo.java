@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -87,6 +88,8 @@ public record Demo(Path folder, Path aside, String batch) {
         if (goes.isEmpty()) return;
         try {
             empty(aside);
+            // copies first: whoever reads meanwhile and finds a file gone must find no copy to mend it from
+            goes.sort(Comparator.comparing(Demo::isHidden).reversed());
             for (Path file : goes) move(file, aside.resolve(folder.relativize(file)));
             for (String part : List.of("lots", "houses", "batches", "")) removeIfEmptied(folder.resolve(part));
         } catch (IOException failed) {
@@ -100,7 +103,9 @@ public record Demo(Path folder, Path aside, String batch) {
         try {
             List<Path> all;
             try (Stream<Path> files = Files.walk(aside)) {
-                all = files.filter(Files::isRegularFile).toList();
+                all = files.filter(Files::isRegularFile)
+                        .sorted(Comparator.comparing(Demo::isHidden))
+                        .toList();
             }
             for (Path file : all) {
                 Path back = folder.resolve(aside.relativize(file));
@@ -110,6 +115,10 @@ public record Demo(Path folder, Path aside, String batch) {
         } catch (IOException failed) {
             throw new StoreException(aside, "cannot be put back; check permissions of the folder", failed);
         }
+    }
+
+    private static boolean isHidden(Path file) {
+        return String.valueOf(file.getFileName()).startsWith(".");
     }
 
     private static void move(Path from, Path to) throws IOException, StoreException {
