@@ -4,13 +4,17 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import piecewright.history.Account;
 import piecewright.journal.Report.Tare;
+import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Begun;
 import piecewright.plan.Continuation;
 import piecewright.plan.Finding;
@@ -19,10 +23,12 @@ import piecewright.plan.Plan;
 import piecewright.plan.PlanResult;
 import piecewright.plan.Timetable;
 import piecewright.plan.Timetable.Visit;
+import piecewright.plan.search.UnderWay;
 import piecewright.remedy.Change;
 import piecewright.remedy.Remedies;
 import piecewright.remedy.Remedy;
 import piecewright.replan.Move.Because;
+import piecewright.replan.Move.Places;
 import piecewright.replan.ReplanResult.NotPossible;
 import piecewright.replan.ReplanResult.Replanned;
 
@@ -60,7 +66,9 @@ public final class Replanner {
         List<Rescue> rescues =
                 where.map(stands -> RescueRules.of(batch, stands, toCome)).orElse(List.of());
         List<Move> moves = moves(begun, toCome, because(batch, begun, account));
-        return new Replanned(plan, moves, amends(batch, begun, rest.lost()), account, rescues);
+        Map<String, Places> elsewhere = elsewhere(begun, plan, account.visits().size());
+        return new Replanned(
+                plan, placed(moves, elsewhere, toCome), amends(batch, begun, rest.lost()), account, rescues);
     }
 
     private ReplanResult.Amends amends(Batch batch, Begun begun, List<Finding> lost) {
@@ -84,6 +92,33 @@ public final class Replanner {
                 || change instanceof Change.ShorterRest;
     }
 
+    /** Of each kind of act the first to come that is done at another place, or with other kit, than was planned. */
+    private static Map<String, Places> elsewhere(Begun begun, Plan plan, int done) {
+        Map<String, Places> elsewhere = new LinkedHashMap<>();
+        Set<ActKind> seen = EnumSet.noneOf(ActKind.class);
+        for (Act act : plan.acts().subList(done, plan.acts().size())) {
+            if (!UnderWay.bounds(act.kind()) || !seen.add(act.kind())) continue;
+            Optional<String> before = Optional.ofNullable(begun.places().get(act.kind()));
+            Optional<String> after = act.setting().place();
+            if (before.isEmpty() || after.isEmpty() || before.equals(after)) continue;
+            elsewhere.put(act.id(), new Places(before.get(), after.get()));
+        }
+        return elsewhere;
+    }
+
+    /** The moves with those that change their place, in time order. */
+    private static List<Move> placed(List<Move> inTime, Map<String, Places> elsewhere, List<Visit> toCome) {
+        List<Move> moves = new ArrayList<>(inTime);
+        for (Visit visit : toCome) {
+            Places places = elsewhere.get(visit.id());
+            if (places == null) continue;
+            Optional<Instant> at = Optional.of(visit.at());
+            moves.add(new Move(visit.id(), at, at, Optional.of(places), new Because.NoRoom(places.from())));
+        }
+        moves.sort(Comparator.comparing(move -> move.to().or(move::from).orElseThrow()));
+        return moves;
+    }
+
     private static List<Move> moves(Begun begun, List<Visit> toCome, Because because) {
         Map<String, Instant> before = new LinkedHashMap<>();
         for (Visit visit : begun.toCome()) before.put(visit.id(), visit.at());
@@ -94,14 +129,14 @@ public final class Replanner {
             Optional<Instant> to = Optional.ofNullable(after.get(id));
             boolean stays = to.isPresent() && to.get().equals(at);
             Because own = silent(begun, at) ? new Because.NotRecorded(id) : because;
-            if (!stays) moves.add(new Move(id, Optional.of(at), to, own));
+            if (!stays) moves.add(new Move(id, Optional.of(at), to, Optional.empty(), own));
         });
         for (Visit visit : toCome) {
             if (!before.containsKey(visit.id())) {
-                moves.add(new Move(visit.id(), Optional.empty(), Optional.of(visit.at()), because));
+                moves.add(
+                        new Move(visit.id(), Optional.empty(), Optional.of(visit.at()), Optional.empty(), because));
             }
         }
-        moves.sort(Comparator.comparing(move -> move.to().or(move::from).orElseThrow()));
         return moves;
     }
 

@@ -167,6 +167,7 @@ public final class UnderWayJson {
         node.put("act", move.actId());
         move.from().ifPresent(from -> node.put("from", moment(from)));
         move.to().ifPresent(to -> node.put("to", moment(to)));
+        move.places().ifPresent(places -> node.put("fromPlace", places.from()).put("toPlace", places.to()));
         if (move.because() instanceof Move.Because.Entered entered) node.put("becauseOfEntry", entered.entry());
         node.put("text", page.sentence(move));
     }

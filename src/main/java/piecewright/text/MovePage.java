@@ -87,6 +87,10 @@ public final class MovePage {
     public String sentence(Move move) {
         String name = ActNames.byId(move.actId());
         String because = because(move.because());
+        if (move.places().isPresent()) {
+            Move.Places places = move.places().get();
+            return Phrases.say("replan.elsewhere", name, places.from(), places.to(), because);
+        }
         if (move.from().isEmpty())
             return Phrases.say("replan.added", name, moment(move.to().orElseThrow()), because);
         String from = moment(move.from().orElseThrow());
@@ -112,6 +116,7 @@ public final class MovePage {
         if (because instanceof Because.NotRecorded not) {
             return Phrases.say("replan.because.not-recorded", ActNames.byId(not.actId()));
         }
+        if (because instanceof Because.NoRoom room) return Phrases.say("replan.because.no-room", room.place());
         return Phrases.say(because instanceof Because.Hours ? "replan.because.hours" : "replan.because.better");
     }
 

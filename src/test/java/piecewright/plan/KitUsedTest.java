@@ -97,4 +97,20 @@ class KitUsedTest {
         Plan rest = planned(new Continuation(ModelParameters.defaults()).continued(wish(shrunk), begun(plan, 2)));
         assertEquals(place(plan, ActKind.SOAK), place(rest, ActKind.SOAK));
     }
+
+    /** How sure a plan is, is drawn in the rooms and kit the plan itself takes, whatever looks better to a new wish. */
+    @Test
+    void bandsAreDrawnWhereThePlanHasTheGrain() {
+        Planner planner = new Planner(ModelParameters.defaults());
+        PlanRequest roomy = wish(withRoom(14.9, 15.1));
+        for (String room : List.of("garage", "cellar")) {
+            Plan plan = planned(planner.plan(roomy.arranged(
+                    Arrangement.usual().at(Arrangement.usual().places().growingIn(room).steepingIn(room)))));
+            Outfit drawn = planner.blueprint(roomy, plan).setup().outfit();
+            assertEquals(place(plan, ActKind.FLOOR), drawn.growing().place());
+            assertEquals(place(plan, ActKind.SOAK), drawn.soaking().place());
+            assertEquals(place(plan, ActKind.LOAD), drawn.drying().dryer().name());
+            assertEquals(room, drawn.growing().place());
+        }
+    }
 }

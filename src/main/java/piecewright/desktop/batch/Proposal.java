@@ -40,6 +40,6 @@ public record Proposal(
         return told.isEmpty() ? WindowWords.say("batch.calendar-behind") : told;
     }
 
-    /** One act that moves, is new or is dropped: what it is, from when to when, and why; empty texts for no time. */
+    /** One act that moves, is new or is dropped: what it is, from when to when or from which place to which, and why; empty texts for no time. */
     public record Moved(String title, String from, String to, String because) {}
 }

@@ -9,6 +9,7 @@ import piecewright.desktop.timeline.ActMark.Standing;
 import piecewright.desktop.timeline.ChartWriter;
 import piecewright.desktop.timeline.PieceChart;
 import piecewright.plan.Plan;
+import piecewright.replan.Move;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.text.ActNames;
@@ -38,8 +39,12 @@ final class ProposalWriter {
             List<Proposal.Moved> moves = replanned.moves().stream()
                     .map(move -> new Proposal.Moved(
                             title(chart, move.actId()),
-                            move.from().map(moments::moment).orElse(""),
-                            move.to().map(moments::moment).orElse(""),
+                            move.places().map(Move.Places::from).orElseGet(() -> move.from()
+                                    .map(moments::moment)
+                                    .orElse("")),
+                            move.places().map(Move.Places::to).orElseGet(() -> move.to()
+                                    .map(moments::moment)
+                                    .orElse("")),
                             WindowWords.say("batch.because", page.because(move.because()))))
                     .toList();
             List<String> sentences = new ArrayList<>(moves.isEmpty() ? page.moved(replanned.moves()) : List.of());
