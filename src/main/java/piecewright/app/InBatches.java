@@ -83,7 +83,8 @@ public final class InBatches {
             When tried = when instanceof When.StartOn start
                     ? new When.StartOn(start.day().plusDays(later))
                     : when;
-            Made made = make.of(wish.withRequest(request.withWhen(tried)), extras);
+            MakePlan patience = later == 0 ? make : make.hurried();
+            Made made = patience.of(wish.withRequest(request.withWhen(tried)), extras);
             if (made.result() instanceof Planned) return Optional.of(made);
             boolean hopeless =
                     ((NotPossible) made.result()).obstacles().stream().anyMatch(Obstacle::ofSize);

@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
 import piecewright.plan.Arranging;
 import piecewright.plan.Arranging.Choice;
 import piecewright.plan.ColourPlanner;
@@ -16,19 +15,25 @@ import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
+import piecewright.plan.Plans;
 import piecewright.plan.Preflight;
 import piecewright.quantity.EbcRange;
 import piecewright.style.MaltStyle;
 
 /** Plans a wish: to a colour if one is wished for, and with the tests of lot and kit that nobody made yet. */
 public final class MakePlan {
-    private final Function<PlanRequest, PlanResult> planner;
+    private final Plans planner;
     private final List<MaltStyle> styles;
 
     /** @param styles all there are, to name those that reach a colour which the wished one does not */
-    public MakePlan(Function<PlanRequest, PlanResult> planner, List<MaltStyle> styles) {
+    public MakePlan(Plans planner, List<MaltStyle> styles) {
         this.planner = planner;
         this.styles = List.copyOf(styles);
+    }
+
+    /** The same, giving up sooner: to try many days. */
+    MakePlan hurried() {
+        return new MakePlan(planner.hurried(), styles);
     }
 
     /**

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import piecewright.house.Trays;
 
@@ -31,7 +30,7 @@ public final class Arranging {
     /** Judgement: nobody spreads more evenly. */
     private static final double SAME_BED_CM = 0.3;
 
-    private final Function<PlanRequest, PlanResult> planner;
+    private final Plans planner;
 
     /** What can be left open. */
     public enum Choice {
@@ -54,19 +53,20 @@ public final class Arranging {
     }
 
     /** @param planner pure, for any number of threads */
-    public Arranging(Function<PlanRequest, PlanResult> planner) {
+    public Arranging(Plans planner) {
         this.planner = Objects.requireNonNull(planner);
     }
 
-    /** The best way, each open choice explained by a finding of the plan; the usual where nothing else is better. */
+    /** The best way, looked for in a hurry while nothing fits, each open choice explained by a finding of the plan; the usual where nothing else is better. */
     public Arranged best(PlanRequest request, Set<Choice> open) {
         Way best = new Way(request, planner.apply(request));
         List<Finding> chosen = new ArrayList<>();
         for (Choice choice : Choice.values()) {
             if (!open.contains(choice)) continue;
             Way usual = best;
+            Plans each = usual.plan().isPresent() ? planner : planner.hurried();
             List<Way> others = ways(usual.request(), choice).parallelStream()
-                    .map(changed -> new Way(changed, planner.apply(changed)))
+                    .map(changed -> new Way(changed, each.apply(changed)))
                     .filter(way -> !sameAs(usual, way, choice))
                     .toList();
             best = Stream.concat(Stream.of(usual), others.stream())

@@ -30,8 +30,10 @@ final class CouchFindings {
         this.germinatingFraction = germinatingFraction;
     }
 
+    /** Empty for a piece that was loaded without a couch. */
     List<Finding> of(Course course) {
         List<Finding> findings = new ArrayList<>();
+        if (!course.has(ActKind.PACK) || !course.has(ActKind.BREAK)) return findings;
         Station packed = course.first(ActKind.PACK);
         Station broken = course.first(ActKind.BREAK);
         CouchWindows windows = new CouchWindows(couching);

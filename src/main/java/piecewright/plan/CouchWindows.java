@@ -48,10 +48,15 @@ final class CouchWindows {
 
     /** When the couch broken at this place in the list may be: by its index, and never past its hours. */
     Window broken(List<Station> stations, int index) {
-        Station packed = stations.subList(0, index).stream()
+        Instant at = stations.get(index).visit().at();
+        return stations.subList(0, index).stream()
                 .filter(station -> station.visit().kind() == ActKind.PACK)
                 .findFirst()
-                .orElseThrow();
+                .map(packed -> broken(packed, at))
+                .orElseGet(() -> new Window(at, at, at));
+    }
+
+    private Window broken(Station packed, Instant at) {
         CouchCurve curve = curve(packed);
         HotCouchSchedule schedule = couching.schedule();
         Instant last = packed.visit().at().plusSeconds(Math.round(schedule.longestHours() * 3600));
@@ -60,7 +65,7 @@ final class CouchWindows {
                 moment(curve.reachesIndexHours(schedule.acceptableIndex().lowHours()), last),
                 moment(curve.reachesIndexHours(middle), last),
                 moment(curve.reachesIndexHours(schedule.acceptableIndex().highHours()), last),
-                stations.get(index).visit().at());
+                at);
     }
 
     private Instant moment(OptionalDouble atHours, Instant otherwise) {

@@ -152,6 +152,7 @@ final class Findings {
     }
 
     private void floor(Course course, List<Finding> findings) {
+        if (!course.has(ActKind.FLOOR)) return;
         Instant from = course.first(ActKind.FLOOR).visit().at();
         Instant until = course.stations().stream()
                 .filter(station ->

@@ -29,6 +29,24 @@ final class GrainHarm {
         return frost.isPresent() ? frost : heat(setup, course);
     }
 
+    /**
+     * The harm that no day and no hours escape, known before anything is searched; empty where a search must tell. No
+     * bed is cooler over a day than its air.
+     */
+    static Optional<Obstacle> certain(Setup setup, Rooms rooms) {
+        Outfit outfit = setup.outfit();
+        for (String place : List.of(outfit.soaking().place(), outfit.growing().place())) {
+            double warmestC = rooms.warmestC(place);
+            if (warmestC < FREEZES_C) return Optional.of(new Obstacle.WouldFreeze(place, warmestC, rooms.origin()));
+        }
+        double warmestC = setup.style().growth().warmestGrainC();
+        String grows = outfit.growing().place();
+        double coldestC = rooms.coldestDayC(grows);
+        return coldestC >= warmestC + MOST_OVER_K
+                ? Optional.of(new Obstacle.BedTooWarm(grows, coldestC, warmestC, rooms.origin()))
+                : Optional.empty();
+    }
+
     /** The harm that the air alone does, whatever the hours; empty where the hours may be at fault. */
     static Optional<Obstacle> ofAir(Setup setup, Rooms rooms) {
         Outfit outfit = setup.outfit();
@@ -39,7 +57,7 @@ final class GrainHarm {
         double warmestC = setup.style().growth().warmestGrainC();
         String grows = outfit.growing().place();
         double meanC = rooms.meanC(grows);
-        return meanC > warmestC + MOST_OVER_K
+        return meanC >= warmestC + MOST_OVER_K
                 ? Optional.of(new Obstacle.BedTooWarm(grows, meanC, warmestC, rooms.origin()))
                 : Optional.empty();
     }

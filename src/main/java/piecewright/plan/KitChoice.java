@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import piecewright.house.Heater;
@@ -21,14 +22,22 @@ import piecewright.plan.Planner.Span;
  */
 final class KitChoice {
     /** Judgement: nobody has more distinct kits worth planning with where the first ones do not fit. */
-    private static final int MOST_WAYS = 12;
+    private static final int MOST_KITS = 12;
+    /** Judgement: a change of the wish is tried with the best kit and another one. */
+    private static final int MOST_HURRIED_KITS = 2;
+    /** Judgement: measured; about a second of CPU for all kits after the first. */
+    private static final int MOST_OTHER_WAYS = 700_000;
+    /** Judgement: measured; to tabulate what a search works with takes as long as so many ways. */
+    private static final int WAYS_PER_SEARCH = 25_000;
 
     private final SetupMaker setups;
     private final PlanRequest request;
     private final Horizon horizon;
     private final Set<Used> tried = new HashSet<>();
     private final List<Obstacle> harms = new ArrayList<>();
+    private final AtomicInteger otherWaysLeft = new AtomicInteger(MOST_OTHER_WAYS);
     private Pace pace;
+    private boolean untried;
     private Optional<Draft> best = Optional.empty();
     private Optional<Searching> usual = Optional.empty();
 
@@ -43,7 +52,11 @@ final class KitChoice {
     }
 
     /** The kit that a piece of this setup uses. */
-    private record Used(Outfit outfit, Optional<InsulatedBox> box) {}
+    private record Used(Outfit outfit, Optional<InsulatedBox> box) {
+        static Used of(Setup setup) {
+            return new Used(setup.outfit(), setup.couching().map(Couching::box));
+        }
+    }
 
     /** The best draft; empty with the reasons added to the obstacles. */
     Optional<Draft> best(List<Obstacle> obstacles) {
@@ -52,6 +65,7 @@ final class KitChoice {
         if (best.isEmpty()) everyWay(told, parts());
         if (best.isEmpty() && !harms.isEmpty()) obstacles.addAll(harms);
         else if (best.isEmpty()) usual.ifPresent(searching -> obstacles.addAll(searching.refusal()));
+        if (best.isEmpty() && untried) obstacles.add(new Obstacle.NotAllTried(tried.size()));
         return best;
     }
 
@@ -65,9 +79,42 @@ final class KitChoice {
                     .distinct()
                     .toList();
         }
+        pace = pace.watchedBy(new Spent());
+        int most = pace.isHurried() ? MOST_HURRIED_KITS : MOST_KITS;
         for (Places way : ways) {
-            if (best.isPresent() || tried.size() >= MOST_WAYS) return;
-            tried(way, new ArrayList<>());
+            if (best.isPresent()) return;
+            boolean enough = tried.size() >= most || otherWaysLeft.get() <= 0;
+            if (!enough) tried(way, new ArrayList<>());
+            else if (isAnother(way)) {
+                untried = true;
+                return;
+            }
+        }
+    }
+
+    /** Whether this is kit that holds the piece and was not planned with. */
+    private boolean isAnother(Places places) {
+        PlanRequest way = request.arranged(request.arrangement().at(places));
+        return setups.of(way, horizon.rooms(), horizon.grainKg(), new ArrayList<>())
+                .filter(setup -> !tried.contains(Used.of(setup)))
+                .isPresent();
+    }
+
+    /** Counts what is spent on other kit than the first; a sum, whatever the order in which searches add to it. */
+    private final class Spent implements Watch {
+        @Override
+        public void looking() {
+            // how long it takes is no matter here
+        }
+
+        @Override
+        public void beginning() {
+            otherWaysLeft.addAndGet(-WAYS_PER_SEARCH);
+        }
+
+        @Override
+        public void looked(int ways) {
+            otherWaysLeft.addAndGet(-ways);
         }
     }
 
@@ -76,8 +123,12 @@ final class KitChoice {
         PlanRequest way = request.arranged(request.arrangement().at(places));
         Optional<Setup> setup = setups.of(way, horizon.rooms(), horizon.grainKg(), obstacles);
         if (setup.isEmpty()) return false;
-        Used used = new Used(setup.get().outfit(), setup.get().couching().map(Couching::box));
-        if (!tried.add(used)) return true;
+        if (!tried.add(Used.of(setup.get()))) return true;
+        Optional<Obstacle> certain = GrainHarm.certain(setup.get(), horizon.rooms());
+        if (certain.isPresent()) {
+            if (harms.isEmpty()) harms.add(certain.get());
+            return true;
+        }
         double rawC = Planner.rawC(setup.get(), horizon.rooms());
         Searching searching = new Searching(way, horizon.span(), setup.get(), rawC, pace);
         if (usual.isEmpty()) usual = Optional.of(searching);

@@ -33,6 +33,9 @@ public sealed interface Obstacle {
     /** Wet grain would freeze there: so cold, °C, and from when on. */
     record WouldFreeze(String place, double grainC, Instant from) implements Obstacle {}
 
+    /** Looking was ended before every combination of kit was planned with; so many were. */
+    record NotAllTried(int kits) implements Obstacle {}
+
     /** It would fit if these batches did not need the hands or the kit. */
     record HeldByOthers(List<String> batches) implements Obstacle {
         public HeldByOthers {

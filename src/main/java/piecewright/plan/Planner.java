@@ -106,10 +106,15 @@ public final class Planner implements Plans {
     }
 
     private PlanResult notPossible(PlanRequest request, List<Obstacle> obstacles) {
-        if (!request.besides().isEmpty() && plan(request.beside(List.of())) instanceof PlanResult.Planned) {
+        if (!request.besides().isEmpty() && alone(request) instanceof PlanResult.Planned) {
             obstacles.add(0, Obstacle.HeldByOthers.of(request.besides()));
         }
         return new PlanResult.NotPossible(obstacles);
+    }
+
+    /** The wish without the others, looked for no longer than where something failed already. */
+    private PlanResult alone(PlanRequest request) {
+        return new Planner(setups, pace.afterNothing()).plan(request.beside(List.of()));
     }
 
     /** What a plan this planner made was made of; throws IllegalArgumentException when its kit no longer holds it. */

@@ -45,4 +45,26 @@ public final class Rooms {
         }
         return sum / Math.max(1, count);
     }
+
+    /** The mean air of a place over the coldest day of the horizon, from whichever hour on, °C. */
+    double coldestDayC(String place) {
+        int perDay = 24 / HOURS_PER_SAMPLE;
+        int samples = Math.max(perDay, (int) (hours / HOURS_PER_SAMPLE));
+        double coldestC = Double.POSITIVE_INFINITY;
+        double sum = 0;
+        for (int i = 0; i < samples; i++) {
+            sum += at(place).airC(i * HOURS_PER_SAMPLE);
+            if (i >= perDay) sum -= at(place).airC((i - perDay) * HOURS_PER_SAMPLE);
+            if (i >= perDay - 1) coldestC = Math.min(coldestC, sum / perDay);
+        }
+        return coldestC;
+    }
+
+    /** The warmest air of a place over the horizon, °C. */
+    double warmestC(String place) {
+        double warmestC = Double.NEGATIVE_INFINITY;
+        for (double at = 0; at < hours; at += HOURS_PER_SAMPLE)
+            warmestC = Math.max(warmestC, at(place).airC(at));
+        return warmestC;
+    }
 }

@@ -81,8 +81,7 @@ public final class Simulation {
 
         /** The warmest the grain gets between the first act of one kind and that of another, °C; 0 without the former. */
         double hottestC(ActKind from, ActKind until) {
-            boolean any = stations.stream().anyMatch(station -> station.visit().kind() == from);
-            if (!any) return 0;
+            if (!has(from)) return 0;
             Instant begins = first(from).visit().at();
             Instant ends = first(until).visit().at();
             return samples.stream()
@@ -91,6 +90,11 @@ public final class Simulation {
                     .mapToDouble(sample -> sample.state().grainC())
                     .max()
                     .orElse(0);
+        }
+
+        /** Whether there is a station of that kind: people leave phases out. */
+        boolean has(ActKind kind) {
+            return stations.stream().anyMatch(station -> station.visit().kind() == kind);
         }
 
         /** The first station of that kind; throws NoSuchElementException when there is none. */

@@ -35,7 +35,7 @@ final class Verification {
         for (Station station : course.stations().subList(done, course.stations().size())) {
             holds &= gateIsOpen(setup, station);
         }
-        if (setup.couching().isPresent())
+        if (setup.couching().isPresent() && course.has(ActKind.PACK) && course.has(ActKind.BREAK))
             holds &= couchIsInStyle(setup.couching().get().schedule(), course);
         holds &= wetCouchStaysCool(setup, course);
         return holds && within(setup.style().steep().acceptable(), out);

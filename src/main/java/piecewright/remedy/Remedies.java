@@ -20,15 +20,14 @@ public final class Remedies {
     /** Of each kind of change the smallest that gives a plan, what asks least first; empty when none does. */
     public List<Remedy> against(PlanRequest request, List<Obstacle> obstacles) {
         Changed changed = new Changed(request);
-        return new Steps(request)
-                .against(obstacles).parallelStream()
-                        .map(kind -> first(kind, changed))
-                        .flatMap(Optional::stream)
-                        .toList();
+        List<List<Change>> kinds = new Steps(request).against(obstacles);
+        return kinds.parallelStream()
+                .map(kind -> first(kind, changed, new Pot(kinds.size())))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    private Optional<Remedy> first(List<Change> kind, Changed changed) {
-        Pot pot = new Pot();
+    private Optional<Remedy> first(List<Change> kind, Changed changed, Pot pot) {
         try {
             Plans within = planner.watchedBy(pot);
             return kind.stream()

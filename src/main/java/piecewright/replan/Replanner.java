@@ -133,8 +133,7 @@ public final class Replanner {
         });
         for (Visit visit : toCome) {
             if (!before.containsKey(visit.id())) {
-                moves.add(
-                        new Move(visit.id(), Optional.empty(), Optional.of(visit.at()), Optional.empty(), because));
+                moves.add(new Move(visit.id(), Optional.empty(), Optional.of(visit.at()), Optional.empty(), because));
             }
         }
         return moves;

@@ -43,6 +43,9 @@ final class ObstacleWords {
         if (obstacle instanceof Obstacle.NothingFits o) {
             return Phrases.say("obstacle.nothing-fits", ActNames.byId(o.actId()), moments.moment(o.reached()));
         }
+        if (obstacle instanceof Obstacle.NotAllTried o) {
+            return Phrases.say("obstacle.not-all-tried", Integer.toString(o.kits()));
+        }
         if (obstacle instanceof Obstacle.HeldByOthers o) {
             return Phrases.say("obstacle.held-by-others", String.join("”, “", o.batches()));
         }

@@ -79,7 +79,7 @@ class ArrangingTest {
     /** Common practice, no source: a thin bed is left alone longer than a deep one. */
     @Test
     void aThinBedMayBeLeftLongerThanADeepOne() {
-        PlanRequest request = Seeded.request(2);
+        PlanRequest request = Seeded.request(5);
 
         Plan thin = plan(request.arranged(Arrangement.usual().withBedCm(4)));
         Plan deep = plan(request.arranged(Arrangement.usual().withBedCm(7)));

@@ -104,8 +104,8 @@ class KitUsedTest {
         Planner planner = new Planner(ModelParameters.defaults());
         PlanRequest roomy = wish(withRoom(14.9, 15.1));
         for (String room : List.of("garage", "cellar")) {
-            Plan plan = planned(planner.plan(roomy.arranged(
-                    Arrangement.usual().at(Arrangement.usual().places().growingIn(room).steepingIn(room)))));
+            Plan plan = planned(planner.plan(roomy.arranged(Arrangement.usual()
+                    .at(Arrangement.usual().places().growingIn(room).steepingIn(room)))));
             Outfit drawn = planner.blueprint(roomy, plan).setup().outfit();
             assertEquals(place(plan, ActKind.FLOOR), drawn.growing().place());
             assertEquals(place(plan, ActKind.SOAK), drawn.soaking().place());

@@ -79,15 +79,15 @@ class ElsewhereTest {
         assertTrue(replanned(story.wish(), story).moves().stream()
                 .allMatch(move -> move.places().isEmpty()));
         Replanned lent = replanned(wish(with(GARAGE.kit().trays())), story);
-        List<Move> elsewhere = lent.moves().stream()
-                .filter(move -> move.places().isPresent())
-                .toList();
+        List<Move> elsewhere =
+                lent.moves().stream().filter(move -> move.places().isPresent()).toList();
         Move spread = elsewhere.get(0);
         assertEquals("floor.spread", spread.actId(), Story.told(lent.moves()));
         assertEquals(Optional.of(new Move.Places("cellar", "garage")), spread.places());
         assertEquals(new Move.Because.NoRoom("cellar"), spread.because());
-        String page = new MovePage(DisplayUnits.metric(), GARAGE.zone(), story.journal())
-                .of(lent, story.plan());
-        assertTrue(page.replaceAll("\\s+", " ").contains("in “garage” instead of “cellar”, because “cellar” is gone"), page);
+        String page = new MovePage(DisplayUnits.metric(), GARAGE.zone(), story.journal()).of(lent, story.plan());
+        assertTrue(
+                page.replaceAll("\\s+", " ").contains("in “garage” instead of “cellar”, because “cellar” is gone"),
+                page);
     }
 }

@@ -39,12 +39,14 @@ final class ProposalWriter {
             List<Proposal.Moved> moves = replanned.moves().stream()
                     .map(move -> new Proposal.Moved(
                             title(chart, move.actId()),
-                            move.places().map(Move.Places::from).orElseGet(() -> move.from()
-                                    .map(moments::moment)
-                                    .orElse("")),
-                            move.places().map(Move.Places::to).orElseGet(() -> move.to()
-                                    .map(moments::moment)
-                                    .orElse("")),
+                            move.places()
+                                    .map(Move.Places::from)
+                                    .orElseGet(() ->
+                                            move.from().map(moments::moment).orElse("")),
+                            move.places()
+                                    .map(Move.Places::to)
+                                    .orElseGet(
+                                            () -> move.to().map(moments::moment).orElse("")),
                             WindowWords.say("batch.because", page.because(move.because()))))
                     .toList();
             List<String> sentences = new ArrayList<>(moves.isEmpty() ? page.moved(replanned.moves()) : List.of());

@@ -55,6 +55,7 @@ final class BestFirst {
 
     private List<Label> run(int most, Consumer<Label> watcher) {
         List<Label> goals = new ArrayList<>();
+        int ways = waysLeft;
         route.starts().forEach(this::offer);
         int left = effort.mostTaken();
         while (left > 0 && waysLeft > 0 && !open.isEmpty() && goals.size() < most) {
@@ -66,6 +67,7 @@ final class BestFirst {
             if (route.isGoal(label)) goals.add(label);
             else route.expand(label, this::offer);
         }
+        watch.looked(ways - waysLeft);
         return goals;
     }
 

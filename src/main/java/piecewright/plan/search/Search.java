@@ -127,6 +127,7 @@ public final class Search {
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());
         Beginnings beginnings = new Beginnings(stops, grid, wish.mostNights(), held, nearby);
+        pace.watch().beginning();
         this.space = new Space(forms, grid, rules, heat, wish.mostNights(), beginnings, new Toll());
         var turning = new TurnChains.Turning(TURN_MINUTES, SOONEST_TURN_MINUTES, held::innerCostMinutes);
         this.beds = beds(forms, grid, turning);
