@@ -10,11 +10,8 @@ import java.util.Objects;
  * @param belowMinutes only plans that cost less are of use, cost-minutes; infinite for any
  */
 public record Pace(Watch watch, int mostWays, double belowMinutes) {
-    /**
-     * Judgement: measured; of a thousand searches that find a plan one looks at more than 600 000. Twice that takes a
-     * second and a half of CPU, and a wish may take three in all.
-     */
-    private static final int USUAL_WAYS = 1_200_000;
+    /** Judgement: measured; of a thousand searches that find a plan one looks at more than 600 000, the rare hard one at two million. */
+    private static final int USUAL_WAYS = 2_400_000;
     /** Judgement: a change that helps is found soon or is no advice; a dozen of them are tried in a second of CPU. */
     private static final int HURRIED_WAYS = 120_000;
 
