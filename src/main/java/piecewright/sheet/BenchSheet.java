@@ -11,9 +11,11 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import piecewright.chart.Markup;
 import piecewright.chart.PlanChart;
+import piecewright.plan.Act;
 import piecewright.plan.Finding;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
+import piecewright.text.Decides;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
 import piecewright.text.Phrases;
@@ -22,8 +24,9 @@ import piecewright.text.QuantityFormat;
 import piecewright.text.Wording;
 
 /**
- * One batch as one HTML file: no script, nothing fetched. It prints on any paper in black and white, breaks pages
- * between days, and reads on a phone, where its boxes can be ticked. Well-formed XML too.
+ * One batch as one HTML file: no script, nothing fetched. Its first page has every time and target; weights, the
+ * picture, how to do it and rescue rules follow. It prints in black and white and reads on a phone, where its boxes can
+ * be ticked. Well-formed XML too.
  */
 public final class BenchSheet {
     /** Stands in every sheet of ours and tells it from other pages. */
@@ -54,10 +57,13 @@ public final class BenchSheet {
         page.open("html", "lang", "en").line();
         head();
         page.open("body").line();
-        front(known);
+        front();
+        new StepLines(page, words, known, new Decides(request.style(), plan, units)).write(plan);
+        minutes(known);
         new CheckBlocks(page, words).write(plan.checks());
-        new ActBlocks(page, words, known).write(plan);
         new WeightPage(page, words).write(request, plan);
+        picture(known);
+        new HowPage(page, words).write(plan);
         new RescuePage(page, words).write(request, plan);
         page.close().line().close();
         return "<!DOCTYPE html>\n" + page.written() + "\n";
@@ -85,19 +91,34 @@ public final class BenchSheet {
         page.close().line();
     }
 
-    /** What the batch is, what to know about it, and its picture. */
-    private void front(Known known) {
+    /** What the batch is. */
+    private void front() {
         page.open("header").leaf("h1", title()).line();
         page.open("dl", "class", "facts").line();
         for (PlanFacts.Fact fact : PlanFacts.of(request, plan, units)) {
             page.leaf("dt", fact.name()).leaf("dd", fact.words()).line();
         }
-        page.close().line();
+        page.close().line().close().line();
+    }
+
+    /** Attended blocks, minute by minute. */
+    private void minutes(Known known) {
+        for (Act act : plan.acts()) {
+            if (act.inner().isEmpty() || known.done().contains(act.id())) continue;
+            page.open("section", "class", "block").line();
+            page.leaf("h2", words.dated(act)).line();
+            new MinutePage(page, words).write(act, act.inner().get());
+            page.close().line();
+        }
+    }
+
+    /** Its course as a picture, and what to know about it. */
+    private void picture(Known known) {
+        page.open("section", "class", "picture").line();
         page.open("figure").line();
         PlanChart.into(page, request, plan, units, known.followed());
         page.close().line();
         findings();
-        page.leaf("p", Phrases.say("sheet.blanks"), "class", "hint").line();
         page.close().line();
     }
 
@@ -125,7 +146,7 @@ public final class BenchSheet {
         return late;
     }
 
-    /** Acts that come later than is free of harm, in one sentence: each says the same. */
+    /** Steps that come later than best, in one sentence: each says the same. */
     private void together(List<Finding.PastFreeWindow> late) {
         String acts = late.stream()
                 .map(one -> Phrases.say(

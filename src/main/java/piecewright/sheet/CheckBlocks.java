@@ -9,7 +9,7 @@ import piecewright.text.Phrases;
 record CheckBlocks(Markup page, SheetWords words) {
     void write(List<Check> checks) {
         if (checks.isEmpty()) return;
-        page.open("section", "class", "day").line();
+        page.open("section", "class", "checks").line();
         page.leaf("h2", Phrases.say("sheet.checks")).line();
         page.leaf("p", Phrases.say("sheet.checks.why"), "class", "hint").line();
         checks.forEach(this::check);
@@ -17,7 +17,7 @@ record CheckBlocks(Markup page, SheetWords words) {
     }
 
     private void check(Check check) {
-        page.open("article", "class", "act").line();
+        page.open("article", "class", "check").line();
         page.open("h3").open("label");
         page.single("input", "type", "checkbox");
         page.leaf(

@@ -11,22 +11,26 @@ import piecewright.quantity.Moisture;
 import piecewright.style.MaltStyle;
 
 /** What a step sets, and what its measurement decides, in one short line. */
-final class Decides {
+public final class Decides {
+    /** What is said of a step that sets and decides nothing. */
+    public static final String NOTHING = "–";
+
     private final MaltStyle style;
     private final QuantityFormat quantities;
     private final Optional<Act> lastDrain;
 
-    Decides(MaltStyle style, Plan plan, QuantityFormat quantities) {
+    public Decides(MaltStyle style, Plan plan, DisplayUnits units) {
         this.style = style;
-        this.quantities = quantities;
+        this.quantities = new QuantityFormat(units);
         this.lastDrain =
                 plan.acts().stream().filter(act -> act.kind() == ActKind.DRAIN).reduce((first, second) -> second);
     }
 
-    String of(Act act) {
+    /** "bed 5 cm, needs 4 in 5 chitted", or {@link #NOTHING}. */
+    public String of(Act act) {
         List<String> words = new ArrayList<>(sets(act.setting()));
         decides(act).ifPresent(words::add);
-        return words.isEmpty() ? "–" : String.join(", ", words);
+        return words.isEmpty() ? NOTHING : String.join(", ", words);
     }
 
     private List<String> sets(Setting setting) {

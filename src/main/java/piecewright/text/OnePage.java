@@ -156,14 +156,11 @@ public final class OnePage {
         where.forEach((caution, steps) -> lines.add(Paragraph.of(
                 "- ",
                 Phrases.say(
-                        "onepage.caution", wording.cautionName(caution), from(steps), wording.shortCaution(caution)))));
+                        "onepage.caution",
+                        wording.cautionName(caution),
+                        wording.from(steps),
+                        wording.shortCaution(caution)))));
         return lines;
-    }
-
-    /** The first step, and that there are more. */
-    private static String from(Set<String> steps) {
-        String first = steps.iterator().next();
-        return steps.size() == 1 ? first : Phrases.say("onepage.caution.from", first);
     }
 
     private static void heading(List<String> lines, String key) {

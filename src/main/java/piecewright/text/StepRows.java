@@ -33,7 +33,7 @@ final class StepRows {
         this.wording = new Wording(units, plan.subject().zone());
         this.quantities = new QuantityFormat(units);
         this.moments = new MomentFormat(plan.subject().zone(), units.locale());
-        this.decides = new Decides(style, plan, quantities);
+        this.decides = new Decides(style, plan, units);
     }
 
     /** The heading, the column titles and the rows, in at most so many lines if sharing can bring that about. */
@@ -98,10 +98,15 @@ final class StepRows {
     private String likely(Act act) {
         return Optional.of(act.id())
                 .flatMap(sureness::act)
-                .map(bands -> range(
-                        quantities.roughMass(bands.weighedKg().p10()),
-                        quantities.roughMass(bands.weighedKg().p90())))
+                .map(bands -> likely(bands.weighedKg().p10(), bands.weighedKg().p90()))
                 .orElse("–");
+    }
+
+    /** As rough as still tells the two apart. */
+    private String likely(double lowKg, double highKg) {
+        String low = quantities.roughMass(lowKg);
+        String high = quantities.roughMass(highKg);
+        return low.equals(high) ? range(quantities.scaleMass(lowKg), quantities.scaleMass(highKg)) : range(low, high);
     }
 
     /** Two weights with one unit between them where they share it: "6.1–6.8 kg". */

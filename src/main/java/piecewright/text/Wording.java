@@ -3,6 +3,7 @@ package piecewright.text;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import piecewright.plan.Act;
 import piecewright.plan.Caution;
@@ -122,6 +123,22 @@ public final class Wording {
         return inner.sentence(act.kind(), step);
     }
 
+    /** The kind of step, without a number: "Turn". */
+    public String kindTitle(Act act) {
+        return Phrases.say(ActNames.words(act.kind(), act.id()) + ".title");
+    }
+
+    /** How such a step is done, whatever is set. */
+    public String howTo(Act act) {
+        return Phrases.say(quantities, ActNames.words(act.kind(), act.id()) + ".do");
+    }
+
+    /** The step at which a danger first stands, and that there are more. */
+    public String from(Collection<String> steps) {
+        String first = steps.iterator().next();
+        return steps.size() == 1 ? first : Phrases.say("onepage.caution.from", first);
+    }
+
     /** What to look and smell for, in the trade's words. */
     public String lookFor(Act act) {
         return Phrases.say(quantities, ActNames.words(act.kind(), act.id()) + ".look");
@@ -190,6 +207,15 @@ public final class Wording {
         boolean past = act.startsAt().isAfter(act.window().latest());
         return Phrases.say(
                 past ? "act.when.past" : "act.when.free",
+                near(act, act.window().earliest()),
+                near(act, act.window().latest()),
+                near(act, act.window().hardLatest()));
+    }
+
+    /** The same in a few words: "best 14:10–20:03, too late after Mon 29 Mar 01:10". */
+    public String shortWindow(Act act) {
+        return Phrases.say(
+                "act.when.short",
                 near(act, act.window().earliest()),
                 near(act, act.window().latest()),
                 near(act, act.window().hardLatest()));

@@ -13,7 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import piecewright.plan.Act;
+import piecewright.plan.CouchedDemo;
 import piecewright.plan.DemoPlan;
+import piecewright.plan.Plan;
+import piecewright.plan.PlanRequest;
 import piecewright.publish.Program;
 import piecewright.text.DisplayUnits;
 import piecewright.text.MomentFormat;
@@ -26,12 +29,16 @@ class ChromiumTest {
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource({"A4", "letter"})
-    void printsWholeDaysOnEveryPaper(String paper) throws Exception {
+    @CsvSource({"A4, pale, 4", "letter, pale, 4", "A4, couched, 5", "letter, couched, 5"})
+    void aPaleBatchIsFourSheetsOfPaperADarkOneFiveAndTheFirstHasEveryStep(String paper, String batch, int most)
+            throws Exception {
+        boolean couched = batch.equals("couched");
+        PlanRequest request = couched ? CouchedDemo.request() : DemoPlan.request();
+        Plan plan = couched ? CouchedDemo.plan() : DemoPlan.plan();
         Program programs = new Program(folder);
         programs.mustBeThere("chromium", "chromium", "--version");
         programs.mustBeThere("pdftotext", "pdftotext", "-v");
-        String sheet = BenchSheet.of(DemoPlan.request(), DemoPlan.plan(), DisplayUnits.metric(), Known.of(Map.of()));
+        String sheet = BenchSheet.of(request, plan, DisplayUnits.metric(), Known.of(Map.of()));
         Path file = Files.writeString(
                 folder.resolve("sheet.html"), sheet.replace("</style>", "@page { size: " + paper + " }</style>"));
         programs.run(
@@ -45,8 +52,8 @@ class ChromiumTest {
         String about = programs.run("pdfinfo", folder.resolve("sheet.pdf").toString());
         assertTrue(about.contains(" pts (" + paper + ")"), about);
         List<String> pages = pages(programs);
-        assertTrue(pages.size() >= 6 && pages.size() <= 11, pages.size() + " pages");
-        everyActIsPrintedOnThePageOfItsDay(pages);
+        assertTrue(pages.size() <= most, pages.size() + " pages");
+        everyStepIsPrintedOnTheFirstPage(plan, pages.get(0).replaceAll(" +", " "));
         assertEquals(
                 1, pages.stream().filter(page -> page.contains("Give or take")).count(), "one page of weights");
     }
@@ -59,21 +66,13 @@ class ChromiumTest {
                 : List.of(Files.readString(text).split("\f"));
     }
 
-    private static void everyActIsPrintedOnThePageOfItsDay(List<String> pages) {
-        Wording wording =
-                new Wording(DisplayUnits.metric(), DemoPlan.plan().subject().zone());
-        MomentFormat moments = new MomentFormat(
-                DemoPlan.plan().subject().zone(), DisplayUnits.metric().locale());
-        for (Act act : DemoPlan.plan().acts()) {
-            String day = moments.longDay(act.startsAt().atZone(moments.zone()).toLocalDate());
-            String title = moments.clock(act.startsAt()) + " " + wording.actTitle(act);
-            assertEquals(
-                    1,
-                    pages.stream()
-                            .filter(page -> page.contains(day)
-                                    && page.replaceAll(" +", " ").contains(title))
-                            .count(),
-                    title + " on " + day);
+    private static void everyStepIsPrintedOnTheFirstPage(Plan plan, String first) {
+        Wording wording = new Wording(DisplayUnits.metric(), plan.subject().zone());
+        MomentFormat moments =
+                new MomentFormat(plan.subject().zone(), DisplayUnits.metric().locale());
+        for (Act act : plan.acts()) {
+            String title = moments.moment(act.startsAt()) + " " + wording.actTitle(act);
+            assertTrue(first.contains(title), title + " in " + first);
         }
     }
 }
