@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
@@ -147,7 +149,7 @@ public final class Window {
         @Override
         public void bringDemo() {
             telling(workspace::addDemo);
-            layDemo();
+            layDemo(() -> true);
             look();
         }
     }
@@ -247,6 +249,8 @@ public final class Window {
 
     private void rebuild() {
         Rail.Place place = desk.place();
+        Optional<String> caret =
+                scene.map(Scene::getFocusOwner).flatMap(focused -> Optional.ofNullable(focused.getId()));
         telling(() -> {
             history.screensMadeAnew();
             Desk next = desk(Optional.of(saved()));
@@ -257,7 +261,14 @@ public final class Window {
             if (place != Rail.Place.BATCH || desk.lookedAt().isPresent()) desk.go(place);
             dress(looks);
             tick();
+            scene.ifPresent(shown -> putCaret(shown, caret));
         });
+    }
+
+    /** The caret stays where it was, or where somebody types; a new screen must not put it on the first button there is. */
+    private void putCaret(Scene shown, Optional<String> where) {
+        desk.focus();
+        where.map(id -> shown.lookup("#" + id)).ifPresent(Node::requestFocus);
     }
 
     private void dress(Looks changed) {
@@ -304,7 +315,7 @@ public final class Window {
         stage.show();
         desk.focus();
         tick();
-        layDemo();
+        layDemo(() -> desk.waits());
         // not by the toolkit's own timelines: while one runs, it wakes sixty times a second
         ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(Start.daemon("piecewright-clock"));
         clock.scheduleWithFixedDelay(() -> threads.ui().execute(this::tick), 60, 60, TimeUnit.SECONDS);
@@ -336,15 +347,15 @@ public final class Window {
         });
     }
 
-    /** On a first run a piece under way is laid out; it is shown as soon as it lies there. */
-    private void layDemo() {
+    /** A piece under way is laid out, and shown as soon as it lies there if somebody still wants to see it then. */
+    private void layDemo(BooleanSupplier wanted) {
         DemoBatch demo = new DemoBatch(workspace, setting.planner(), setting.newId());
         threads.background().execute(() -> {
             try {
                 demo.lay(units, setting.clock().instant())
                         .ifPresent(laid -> threads.ui().execute(() -> {
                             desk.lookAt(laid);
-                            if (desk.waits()) desk.go(Rail.Place.BATCH);
+                            if (wanted.getAsBoolean()) desk.go(Rail.Place.BATCH);
                             look();
                         }));
             } catch (StoreException | NotWrittenException failed) {

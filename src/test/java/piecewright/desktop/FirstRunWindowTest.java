@@ -1,6 +1,7 @@
 package piecewright.desktop;
 
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -54,6 +55,11 @@ class FirstRunWindowTest {
             screen.focus("empty-demo");
             screen.press(KeyCode.SPACE);
             screen.until(() -> text(screen, "batch-title").contains("Pale malt"));
+            assertNotEquals(
+                    "demo-remove",
+                    Screen.on(
+                            () -> String.valueOf(screen.scene().getFocusOwner().getId())),
+                    "the next key must not take it away again");
         }
     }
 
