@@ -13,8 +13,6 @@ import piecewright.plan.Simulation.Course;
 
 /** What no timetable makes good: air in which the wet grain would freeze or its bed spoil. */
 final class GrainHarm {
-    /** Judgement: a bed this much over the style's warmest spoils: mould, uneven growth, matted roots. */
-    static final double MOST_OVER_K = 4;
     /** Judgement: the juice of a swollen kernel freezes a degree below water, and ice kills the germ. */
     static final double FREEZES_C = -1;
 
@@ -42,7 +40,7 @@ final class GrainHarm {
         double warmestC = setup.style().growth().warmestGrainC();
         String grows = outfit.growing().place();
         double coldestC = rooms.coldestDayC(grows);
-        return coldestC >= warmestC + MOST_OVER_K
+        return coldestC >= warmestC + Rules.BED_SPOILS_OVER_K
                 ? Optional.of(new Obstacle.BedTooWarm(grows, coldestC, warmestC, rooms.origin()))
                 : Optional.empty();
     }
@@ -57,7 +55,7 @@ final class GrainHarm {
         double warmestC = setup.style().growth().warmestGrainC();
         String grows = outfit.growing().place();
         double meanC = rooms.meanC(grows);
-        return meanC >= warmestC + MOST_OVER_K
+        return meanC >= warmestC + Rules.BED_SPOILS_OVER_K
                 ? Optional.of(new Obstacle.BedTooWarm(grows, meanC, warmestC, rooms.origin()))
                 : Optional.empty();
     }
@@ -83,7 +81,7 @@ final class GrainHarm {
     private static Optional<Obstacle> heat(Setup setup, Course course) {
         double warmestC = setup.style().growth().warmestGrainC();
         List<Sample> tooWarm = onTheFloor(course)
-                .filter(sample -> sample.state().grainC() > warmestC + MOST_OVER_K)
+                .filter(sample -> sample.state().grainC() > warmestC + Rules.BED_SPOILS_OVER_K)
                 .toList();
         return tooWarm.isEmpty()
                 ? Optional.empty()

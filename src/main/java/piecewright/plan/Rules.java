@@ -57,6 +57,8 @@ public final class Rules {
     private static final double WITHER_EARLY_HOURS = 12;
     /** Judgement: practice, the same. */
     private static final double WITHER_LATEST_HOURS = 24;
+    /** Judgement: a bed this much over the style's warmest spoils: mould, uneven growth, matted roots. */
+    public static final double BED_SPOILS_OVER_K = 4;
     /** Judgement: no wither under 6 h is worth spreading for. */
     public static final double WITHER_SHORTEST_HOURS = 6;
     /** Judgement: once a rung is open the malt may wait 12 h on the lower one without harm. */

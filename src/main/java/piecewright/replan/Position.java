@@ -60,7 +60,9 @@ public final class Position {
                 .or(() -> continuation.raw(batch.request(), begun))
                 .orElseThrow();
         Help help = course.isPresent()
-                ? help(batch, account, plan.get(), state, now).withCouch(couch.of(batch, begun))
+                ? help(batch, account, plan.get(), state, now)
+                        .withCouch(couch.of(batch, begun))
+                        .withHotBed(HotBed.of(batch.request().style().growth(), plan.get(), now))
                 : Help.none();
         return Optional.of(new Where(
                 now,

@@ -30,7 +30,7 @@ final class RescueRules {
     private static final double OVER_WET_FRACTION = 0.47;
     /** Judgement: a point under the aim is short of water, wet basis. */
     private static final double SHORT_FRACTION = 0.01;
-    /** Judgement: practice, a bed warmer than this grows unevenly, °C. */
+    /** Judgement: practice, a bed warmer than this grows unevenly unless its style takes more, °C. */
     private static final double WARM_C = 20;
     /** Judgement: practice, a bed colder than this hardly grows, °C. */
     private static final double COLD_C = 10;
@@ -227,11 +227,13 @@ final class RescueRules {
     }
 
     private void bedIsTooWarmOrCold() {
+        double warmC = Math.max(WARM_C, batch.request().style().growth().warmestGrainC());
+        if (grows() && where.help().hotBed().isPresent()) add(Rule.TOO_WARM, OptionalInt.empty(), next(ActKind.TURN));
         for (Entry entry : batch.journal().effectiveUntil(where.now())) {
             if (!grows() || !lately(entry)) continue;
             if (!(entry.report() instanceof TemperatureRead read)
                     || !read.spot().inGrain()) continue;
-            if (read.readC() > WARM_C) add(Rule.TOO_WARM, OptionalInt.of(entry.number()), next(ActKind.TURN));
+            if (read.readC() > warmC) add(Rule.TOO_WARM, OptionalInt.of(entry.number()), next(ActKind.TURN));
             if (read.readC() < COLD_C) add(Rule.TOO_COLD, OptionalInt.of(entry.number()), next(ActKind.TURN));
         }
     }

@@ -68,22 +68,31 @@ public record Where(Instant now, Plan plan, PieceState state, Water water, Next 
      * @param sprinkleKg water that brings the bed back to what its style keeps, kg
      * @param breaksIn until the bed in the kiln lies loose, by the expected kiln
      * @param couch what a hot couch will do
+     * @param hotBed how hot the bed will get, where that spoils it
      */
-    public record Help(OptionalDouble sprinkleKg, Optional<Duration> breaksIn, Optional<CouchForecast> couch) {
+    public record Help(
+            OptionalDouble sprinkleKg,
+            Optional<Duration> breaksIn,
+            Optional<CouchForecast> couch,
+            Optional<HotBed> hotBed) {
         static Help none() {
-            return new Help(OptionalDouble.empty(), Optional.empty(), Optional.empty());
+            return new Help(OptionalDouble.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         static Help sprinkle(double waterKg) {
-            return new Help(OptionalDouble.of(waterKg), Optional.empty(), Optional.empty());
+            return new Help(OptionalDouble.of(waterKg), Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         Help withBreaks(Optional<Duration> changed) {
-            return new Help(sprinkleKg, changed, couch);
+            return new Help(sprinkleKg, changed, couch, hotBed);
         }
 
         Help withCouch(Optional<CouchForecast> changed) {
-            return new Help(sprinkleKg, breaksIn, changed);
+            return new Help(sprinkleKg, breaksIn, changed, hotBed);
+        }
+
+        Help withHotBed(Optional<HotBed> changed) {
+            return new Help(sprinkleKg, breaksIn, couch, changed);
         }
     }
 }

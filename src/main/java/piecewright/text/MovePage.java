@@ -11,6 +11,8 @@ import piecewright.replan.Move.Because;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.NotPossible;
 import piecewright.replan.ReplanResult.Replanned;
+import piecewright.replan.Rescue;
+import piecewright.replan.Rescue.Rule;
 
 /** What moves in a plan made anew, from when to when and why; what to do; or why there is no plan. */
 public final class MovePage {
@@ -33,6 +35,8 @@ public final class MovePage {
     /** The page; the plan so far tells when acts of a rescue stand where there is no new one. */
     public String of(ReplanResult result, Plan before) {
         StringBuilder page = new StringBuilder();
+        Plan standing = result.match(Replanned::plan, not -> before);
+        urgent(result).forEach(rescue -> page.append(Paragraph.of("", where.rescue(rescue, standing))));
         result.account().contradictions().forEach(one -> page.append(Paragraph.of("", where.question(one))));
         if (result instanceof Replanned replanned) {
             page.append(Phrases.say("replan.title")).append('\n');
@@ -47,6 +51,13 @@ public final class MovePage {
             rescues(result, before, page);
         }
         return page.toString();
+    }
+
+    /** What stands above everything else: a bed that is cooking waits for nobody to read on. */
+    private static List<Rescue> urgent(ReplanResult result) {
+        return result.rescues().stream()
+                .filter(rescue -> rescue.rule() == Rule.TOO_WARM)
+                .toList();
     }
 
     private void amends(ReplanResult.Amends amends, StringBuilder page) {
@@ -73,7 +84,7 @@ public final class MovePage {
     }
 
     private void rescues(ReplanResult result, Plan plan, StringBuilder page) {
-        result.rescues().forEach(rescue -> page.append('\n').append(Paragraph.of("", where.rescue(rescue, plan))));
+        result.rescues().stream().filter(rescue -> rescue.rule() != Rule.TOO_WARM).forEach(rescue -> page.append('\n').append(Paragraph.of("", where.rescue(rescue, plan))));
     }
 
     /** One sentence a move. */

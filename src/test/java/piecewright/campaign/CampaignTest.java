@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("campaign")
 class CampaignTest {
-    private static final int LIVES = Integer.getInteger("piecewright.campaign", 0);
+    private static final int LIVES = Integer.getInteger("piecewright.campaign", 2);
     private static final long ONLY = Long.getLong("piecewright.seed", -1);
 
     @TempDir

@@ -48,6 +48,11 @@ final class Diary {
         return said.well();
     }
 
+    /** Types a line and answers nothing; whether it was kept without a question. */
+    boolean keptUnasked(Instant now, String line) {
+        return typedOnce(now, line).well();
+    }
+
     private Terminal.Said typedOnce(Instant now, String line) {
         Terminal.Said said = terminal.run(now, "record", batch, "--json", "--now", now.toString(), "--", line);
         lastAnswer = (said.out() + said.err()).replaceAll("\\s+", " ");

@@ -83,7 +83,7 @@ class GrainHarmTest {
         List<Obstacle> obstacles = obstacles(PLANNER.plan(request));
         assertEquals(1, obstacles.size());
         Obstacle.BedTooWarm warm = assertInstanceOf(Obstacle.BedTooWarm.class, obstacles.get(0));
-        assertTrue(warm.expectedC() > warm.warmestC() + GrainHarm.MOST_OVER_K, warm.toString());
+        assertTrue(warm.expectedC() > warm.warmestC() + Rules.BED_SPOILS_OVER_K, warm.toString());
         List<Remedy> remedies = new Remedies(PLANNER).against(request, obstacles);
         assertTrue(
                 remedies.stream()
@@ -115,7 +115,7 @@ class GrainHarmTest {
         Instant drained = first(plan, ActKind.DRAIN);
         Instant spread = first(plan, ActKind.FLOOR);
         Instant lifted = first(plan, ActKind.PACK, ActKind.STEW, ActKind.LOAD);
-        double warmestC = request.style().growth().warmestGrainC() + GrainHarm.MOST_OVER_K;
+        double warmestC = request.style().growth().warmestGrainC() + Rules.BED_SPOILS_OVER_K;
         for (Plan.Sample sample : plan.course()) {
             double grainC = sample.state().grainC();
             boolean wet = !sample.at().isBefore(drained) && sample.at().isBefore(lifted);

@@ -211,7 +211,7 @@ class PlanInvariantsTest {
     void noPlanFreezesGrainOrLetsItsBedSpoil() {
         for (Case one : StyledPlans.planned()) {
             Plan plan = one.plan();
-            double warmestC = one.request().style().growth().warmestGrainC() + GrainHarm.MOST_OVER_K;
+            double warmestC = one.request().style().growth().warmestGrainC() + Rules.BED_SPOILS_OVER_K;
             for (Plan.Sample sample : plan.course()) {
                 Act now = plan.acts().stream()
                         .filter(act -> !act.startsAt().isAfter(sample.at()))
