@@ -107,7 +107,7 @@ final class Overdue {
             case DRAIN -> afterDrain();
             case HEAP -> within("floor.spread", this::castable, ActKind.LOOK, LOOK_HOURS);
             case FLOOR -> afterGrowth();
-            case WITHER -> ending(kindAfterGrowth(), witheredWell(), ActKind.TURN, turnHours());
+            case WITHER -> ending(kindAfterGrowth(), grown(0, witheredWell()), ActKind.TURN, turnHours());
             case PACK -> afterCouch();
             case BREAK, STEW -> alone(idOf(ActKind.LOAD), rested());
             case LOAD, RAISE, LOWER, CURE -> new KilnOn(bench.setup(), going, stops, ahead).next();
@@ -155,7 +155,14 @@ final class Overdue {
         boolean couched = bench.setup().couching().isPresent();
         double end = couched ? aim - WITHER_GROWS_RATIO : aim;
         String id = couched ? "floor.wither" : idOf(ActKind.LOAD);
-        return ending(id, moment -> Math.abs(grown(moment) - end), ActKind.TURN, turnHours());
+        ToDoubleFunction<Moment> misses = moment -> Math.abs(grown(moment) - end);
+        return ending(id, grown(couched ? WITHER_GROWS_RATIO : 0, misses), ActKind.TURN, turnHours());
+    }
+
+    /** What a moment misses; beyond anything where the grain has not grown to what may still be made into malt. */
+    private ToDoubleFunction<Moment> grown(double growsOnRatio, ToDoubleFunction<Moment> misses) {
+        double least = bench.setup().style().growth().acceptable().lowFraction() - growsOnRatio - SAME_RATIO;
+        return moment -> grown(moment) < least ? Double.POSITIVE_INFINITY : misses.applyAsDouble(moment);
     }
 
     private static double grown(Moment moment) {
@@ -243,12 +250,13 @@ final class Overdue {
                 .orElse(List.of());
     }
 
-    /** The act at the moment that misses least, the earliest of those that miss as much. */
+    /** The act at the moment that misses least, the earliest of those that miss as much; none where every one is too soon. */
     private List<Visit> ending(String id, ToDoubleFunction<Moment> misses, ActKind inner, double everyHours) {
         List<Moment> fitting = ahead.fitting(work(id));
         double least = fitting.stream().mapToDouble(misses).min().orElse(0);
         return fitting.stream()
-                .filter(moment -> misses.applyAsDouble(moment) <= least + SAME_RATIO)
+                .filter(moment ->
+                        least < Double.POSITIVE_INFINITY && misses.applyAsDouble(moment) <= least + SAME_RATIO)
                 .findFirst()
                 .map(moment -> tended(id, moment.at(), inner, everyHours))
                 .orElse(List.of());

@@ -84,7 +84,9 @@ public final class MovePage {
     }
 
     private void rescues(ReplanResult result, Plan plan, StringBuilder page) {
-        result.rescues().stream().filter(rescue -> rescue.rule() != Rule.TOO_WARM).forEach(rescue -> page.append('\n').append(Paragraph.of("", where.rescue(rescue, plan))));
+        result.rescues().stream()
+                .filter(rescue -> rescue.rule() != Rule.TOO_WARM)
+                .forEach(rescue -> page.append('\n').append(Paragraph.of("", where.rescue(rescue, plan))));
     }
 
     /** One sentence a move. */

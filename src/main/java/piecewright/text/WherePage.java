@@ -44,12 +44,14 @@ public final class WherePage {
     /** What is known, asked and next, one sentence or two each. */
     public List<String> sentences(Where where) {
         List<String> sentences = new ArrayList<>();
-        where.help().hotBed().ifPresent(hot -> sentences.add(Phrases.say(
-                quantities,
-                "where.hot-bed",
-                moments.moment(hot.from()),
-                quantities.temperature(hot.expectedC()),
-                quantities.temperature(hot.warmestC()))));
+        where.help()
+                .hotBed()
+                .ifPresent(hot -> sentences.add(Phrases.say(
+                        quantities,
+                        "where.hot-bed",
+                        moments.moment(hot.from()),
+                        quantities.temperature(hot.expectedC()),
+                        quantities.temperature(hot.warmestC()))));
         for (Contradiction question : where.account().contradictions()) sentences.add(question(question));
         sentences.addAll(clock(where));
         if (where.account().visits().isEmpty()) sentences.add(Phrases.say("where.dry"));

@@ -33,12 +33,23 @@ final class PhasesRule {
         return faults;
     }
 
-    /** When what begins as a phase ends is over, load after load: from then on the grain is in a phase again. */
+    /**
+     * When what begins as a phase ends is over, roast after roast, or the stew with its loading: from then on the grain
+     * is in a phase again.
+     */
     private static Instant over(List<Told.Step> steps, Instant until) {
         return steps.stream()
                 .filter(step -> step.is("stew", "roast") && step.at().equals(until))
                 .findFirst()
-                .map(block -> over(steps, block.until()))
+                .map(block -> block.is("stew") ? loaded(steps, block) : over(steps, block.until()))
                 .orElse(until);
+    }
+
+    private static Instant loaded(List<Told.Step> steps, Told.Step stew) {
+        return steps.stream()
+                .filter(step -> step.is("load"))
+                .map(Told.Step::at)
+                .findFirst()
+                .orElse(stew.until());
     }
 }

@@ -6,14 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import piecewright.house.Heater;
+import piecewright.house.House;
+import piecewright.house.LocalHours;
+import piecewright.house.NightActs;
+import piecewright.house.Person;
 import piecewright.plan.Timetable.Visit;
 
 /**
@@ -39,6 +46,46 @@ class LateRestsTest {
             }
         }
         assertTrue(followed >= SEEDS / 2, "most can be begun: " + followed);
+    }
+
+    /**
+     * Everybody is called away soon after the grain was spread, and comes back days after it has grown: between too
+     * little and too much it is never the ungrown grain that is packed, stewed or loaded.
+     */
+    @Test
+    void whoIsAwayWhileItGrowsLoadsNothingUngrown() {
+        int followed = 0;
+        for (long seed = FIRST; seed < FIRST + SEEDS; seed++) {
+            PlanRequest wish = seed % 2 == 0 ? Styled.request(seed) : Seeded.request(seed);
+            if (!(new Planner(ModelParameters.defaults()).plan(wish) instanceof PlanResult.Planned planned)) continue;
+            Plan plan = planned.plan();
+            List<Visit> all = Timetable.of(plan).visits();
+            int spread = all.indexOf(Timetable.of(plan).first(ActKind.FLOOR)) + 1;
+            Instant now = all.get(spread - 1).at().plus(Duration.ofMinutes(20));
+            for (int days : new int[] {4, 7, 10}) {
+                PlanRequest away = wish.withHouse(away(wish.house(), now.plus(Duration.ofHours(30)), days));
+                Begun begun = new Begun(plan.outcome().rawGrainKg(), all.subList(0, spread), Found.nothing(), all, now);
+                String told = "seed " + seed + " " + wish.style().key() + ", away for " + days + " days";
+                Plan rest = CONTINUATION.continued(away, begun).match(PlanResult.Planned::plan, not -> {
+                    throw new AssertionError(told + ": " + not.obstacles());
+                });
+                check(away, rest, begun, told);
+            }
+            followed++;
+        }
+        assertTrue(followed >= SEEDS / 2, "most can be begun: " + followed);
+    }
+
+    private static House away(House house, Instant from, int days) {
+        LocalDate first = LocalDate.ofInstant(from, house.zone());
+        List<Person> people = new ArrayList<>();
+        for (Person person : house.people()) {
+            Map<LocalDate, List<LocalHours>> exceptions = new HashMap<>(person.exceptions());
+            for (int day = 0; day < days; day++) exceptions.put(first.plusDays(day), List.of());
+            people.add(new Person(person.name(), person.week(), exceptions));
+        }
+        return new House(
+                house.name(), house.zone(), house.places(), house.steepWaterC(), people, NightActs.none(), house.kit());
     }
 
     private static void follow(PlanRequest wish, Plan first, long seed) {

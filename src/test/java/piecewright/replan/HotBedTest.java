@@ -31,8 +31,7 @@ class HotBedTest {
         HotBed hot = story.where(now).help().hotBed().orElseThrow();
         assertEquals(20, hot.warmestC());
         assertTrue(hot.expectedC() > 27, hot.toString());
-        List<String> sentences =
-                new WherePage(UNITS, story.wish().house().zone()).sentences(story.where(now));
+        List<String> sentences = new WherePage(UNITS, story.wish().house().zone()).sentences(story.where(now));
         assertTrue(sentences.get(0).startsWith("Too hot: from "), sentences.toString());
         for (String help : List.of("Turn it now", "thin", "cooler place"))
             assertTrue(sentences.get(0).contains(help), sentences.toString());
