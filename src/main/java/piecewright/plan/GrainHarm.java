@@ -16,6 +16,9 @@ final class GrainHarm {
     /** Judgement: the juice of a swollen kernel freezes a degree below water, and ice kills the germ. */
     static final double FREEZES_C = -1;
 
+    /** Judgement: no growing bed is less than this over the mean of its air. */
+    private static final double LEAST_RISE_K = 0.1;
+
     /** Acts that take the grain up from its bed. */
     private static final Set<ActKind> LIFTS = EnumSet.of(ActKind.PACK, ActKind.STEW, ActKind.LOAD);
 
@@ -40,7 +43,7 @@ final class GrainHarm {
         double warmestC = setup.style().growth().warmestGrainC();
         String grows = outfit.growing().place();
         double coldestC = rooms.coldestDayC(grows);
-        return coldestC >= warmestC + Rules.BED_SPOILS_OVER_K
+        return coldestC > warmestC + Rules.BED_SPOILS_OVER_K - LEAST_RISE_K
                 ? Optional.of(new Obstacle.BedTooWarm(grows, coldestC, warmestC, rooms.origin()))
                 : Optional.empty();
     }
