@@ -147,7 +147,8 @@ final class ActsTold {
         if (!isOf(plan.style(), told.kind())) {
             return Optional.of(new NotOfTheStyle(entry.number(), entry.at(), told.kind()));
         }
-        if (!known.isMalt() && !times.canBeGreen(entry.at())) {
+        boolean canBe = known.isMalt() ? times.canBeWorked(entry.at()) : times.canBeGreen(entry.at());
+        if (!canBe) {
             return Optional.of(new NoSuchTime(entry.number(), entry.at(), Time.AFTER_THE_BATCH));
         }
         double mostL = plan.dryKg() * Contradiction.NoSuchWeight.WETTEST_RATIO;

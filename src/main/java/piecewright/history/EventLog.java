@@ -43,7 +43,7 @@ public final class EventLog {
         ActsTold acts = new ActsTold(plan, log.times, log.read);
         log.contradictions.addAll(acts.contradictions());
         log.fates.putAll(acts.fates());
-        FiguresTold figures = new FiguresTold(plan, acts, log.times, vessels, now);
+        FiguresTold figures = new FiguresTold(plan, acts, log.times, vessels);
         for (Entry entry : log.read) {
             if (!log.fates.containsKey(entry.number())) figures.take(entry);
         }

@@ -29,7 +29,6 @@ final class FiguresTold {
     private final Times times;
     private final Weights weights;
     private final Figures figures = new Figures();
-    private final Instant now;
     private final Map<Integer, Fate> fates = new HashMap<>();
     private final List<Contradiction> contradictions = new ArrayList<>();
     private final List<Measurement> measurements = new ArrayList<>();
@@ -41,11 +40,10 @@ final class FiguresTold {
     private Keeping keeping = Keeping.STEEPING;
     private int passed;
 
-    FiguresTold(Followed plan, ActsTold acts, Times times, List<Tare> vessels, Instant now) {
+    FiguresTold(Followed plan, ActsTold acts, Times times, List<Tare> vessels) {
         this.acts = acts.done();
         this.times = times;
         this.weights = new Weights(plan.dryKg(), vessels);
-        this.now = now;
     }
 
     void take(Entry entry) {
@@ -94,7 +92,7 @@ final class FiguresTold {
     }
 
     private boolean tooLong(Entry entry) {
-        return keeping != Keeping.DONE && !times.canBeGreen(entry.at());
+        return keeping == Keeping.DONE ? !times.canBeWorked(entry.at()) : !times.canBeGreen(entry.at());
     }
 
     private static Contradiction tooLate(Entry entry) {
@@ -143,7 +141,7 @@ final class FiguresTold {
 
     /** Until when a forecast follows the grain. */
     Instant until() {
-        return keeping == Keeping.DONE ? now : times.followed();
+        return keeping == Keeping.DONE ? times.maltFollowed() : times.followed();
     }
 
     Found found(Map<String, Double> sprinkledKg) {

@@ -14,6 +14,8 @@ final class Times {
     private static final Duration EARLIER = Duration.ofDays(30);
     /** Judgement: no wet grain waits so long after the plan's last act. */
     private static final Duration LATER = Duration.ofDays(60);
+    /** Judgement: nobody rubs the rootlets off or roasts so long after the plan's last act. */
+    private static final Duration MALT_LATER = Duration.ofDays(400);
     /** Judgement: a clock may be so far out between two writings. */
     private static final Duration GRACE = Duration.ofMinutes(5);
     /** Judgement: without a plan, a batch is no older than this. */
@@ -21,6 +23,7 @@ final class Times {
 
     private final Instant earliest;
     private final Instant latestGreen;
+    private final Instant latestMalt;
     private final Instant now;
     private final Instant soon;
 
@@ -32,6 +35,8 @@ final class Times {
                 : planned.get(0).at().minus(EARLIER);
         this.latestGreen =
                 planned.isEmpty() ? now : planned.get(planned.size() - 1).at().plus(LATER);
+        this.latestMalt =
+                planned.isEmpty() ? now : planned.get(planned.size() - 1).at().plus(MALT_LATER);
     }
 
     /** Whether the entry was written, or tells of what will be, after the instant that is asked about. */
@@ -57,5 +62,15 @@ final class Times {
     /** Whether grain that is not malt yet can have waited until then. */
     boolean canBeGreen(Instant at) {
         return !at.isAfter(latestGreen);
+    }
+
+    /** Until when malt is followed. */
+    Instant maltFollowed() {
+        return canBeWorked(now) ? now : latestMalt;
+    }
+
+    /** Whether anybody can still have worked on the malt then. */
+    boolean canBeWorked(Instant at) {
+        return !at.isAfter(latestMalt);
     }
 }

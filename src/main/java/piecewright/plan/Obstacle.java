@@ -118,4 +118,7 @@ public sealed interface Obstacle {
          */
         public record Remedies(double grainKg, double airC, double boxWPerK, double tightWPerK) {}
     }
+
+    /** Wet grain cannot have waited so long after the last step of its plan. */
+    record LongAfterPlan(Instant last) implements Obstacle {}
 }

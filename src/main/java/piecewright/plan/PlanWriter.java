@@ -40,8 +40,10 @@ final class PlanWriter {
 
     Plan write(Course course, double rawGrainKg, Bill bill) {
         List<Act> acts = acts(course);
-        Instant readyAt = restsFrom(course)
+        Instant rested = restsFrom(course)
                 .plus(Duration.ofMinutes(Math.round(setup.style().finish().restDays() * MINUTES_PER_DAY)));
+        Instant last = acts.get(acts.size() - 1).startsAt();
+        Instant readyAt = last.isAfter(rested) ? last : rested;
         Subject subject = new Subject(
                 setup.style().key(),
                 setup.style().title(),

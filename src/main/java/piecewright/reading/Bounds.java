@@ -33,6 +33,10 @@ final class Bounds {
     private static final Duration NEAR_PLAN = Duration.ofHours(6);
     /** Judgement: whoever writes more than this before the batch began has another batch or a wrong clock. */
     private static final Duration BEFORE_START = Duration.ofDays(2);
+    /** Judgement: wet grain does not wait so long after the plan's last step, nor malt so long. */
+    private static final Duration GREEN_AFTER = Duration.ofDays(60);
+    /** Judgement: malt is weighed, measured or worked on so long after the plan's last step, no longer. */
+    private static final Duration MALT_AFTER = Duration.ofDays(400);
     /** Judgement: grain is weighed and looked at so long before it is soaked, no longer. */
     private static final Duration WEIGHED_BEFORE = Duration.ofHours(1);
     /** Judgement: on the kiln a batch loses up to this share of its dry matter before the roots are off. */
@@ -72,6 +76,7 @@ final class Bounds {
         if (saying.at().isAfter(scene.now().plus(Moments.AHEAD)))
             throw new NotSoException("line.ahead", () -> List.of(moments.moment(saying.at())));
         Optional<Doubt> doubt = began(saying, standing);
+        if (doubt.isEmpty()) doubt = late(saying, standing);
         if (doubt.isEmpty()) doubt = again(saying, standing);
         Optional<Doubt> more = Optional.empty();
         Report report = saying.report();
@@ -101,6 +106,16 @@ final class Bounds {
         if (standing.acts().isEmpty()) return Optional.of(Doubt.of("ask.long-before", moments.moment(begins)));
         Instant start = begins;
         throw new NotSoException("line.before-batch", () -> List.of(moments.dated(saying.at()), moments.moment(start)));
+    }
+
+    /** Long after the plan's last step: a clock that is wrong. */
+    private Optional<Doubt> late(Saying saying, Standing standing) {
+        boolean malt = standing.stage(saying.at()) == Stage.OFF;
+        return scene.planned().stream()
+                .map(Visit::at)
+                .max(Instant::compareTo)
+                .filter(last -> saying.at().isAfter(last.plus(malt ? MALT_AFTER : GREEN_AFTER)))
+                .map(last -> Doubt.of("ask.long-after", moments.dated(last)));
     }
 
     private Optional<Doubt> again(Saying saying, Standing standing) {
@@ -188,8 +203,10 @@ final class Bounds {
             return heavier(weighed, held.getAsDouble());
         boolean soaking = stage == Stage.STEEPING
                 && all.stream()
-                        .noneMatch(said ->
-                                said.act().filter(kind -> kind == ActKind.SOAK).isPresent());
+                        .noneMatch(said -> said.act()
+                                .filter(kind -> kind == ActKind.SOAK
+                                        || kind == ActKind.DRAIN && said.at().equals(at))
+                                .isPresent());
         if (soaking) return Optional.of(Doubt.of("ask.under-water"));
         boolean late = Duration.between(at, scene.now()).compareTo(NEAR_PLAN) > 0;
         double expectedKg = scene.expectedKg().orElse(0);

@@ -3,8 +3,10 @@ package piecewright.reading;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import piecewright.reading.Piece.Figure;
 import piecewright.reading.Piece.Ratio;
 import piecewright.reading.Piece.Row;
@@ -53,6 +55,64 @@ final class FigureWords {
                 .map(unit -> new Figure(
                         List.of(1.0),
                         "1",
+                        Optional.of(unit.name()),
+                        OptionalDouble.empty(),
+                        1,
+                        true,
+                        from,
+                        unit.until()));
+    }
+
+    /** Weights and volumes, of which parts are told: "half a litre", "12 and three quarter pounds", "12 3/4 lb". */
+    private static final Set<String> PARTED = Set.of("kg", "lb", "oz", "l", "gal", "pint", "quart", "cup");
+
+    private static final Map<String, Double> SHARES = Map.of(
+            "share.quarter", 1 / 4.0,
+            "share.third", 1 / 3.0,
+            "share.half", 1 / 2.0,
+            "share.two-thirds", 2 / 3.0,
+            "share.three-quarters", 3 / 4.0);
+
+    /** Weights and volumes told in shares, before anything else is made of them. */
+    Optional<Piece> parted(int from) {
+        Optional<Piece> part = share(from, 0, from);
+        return part.isPresent()
+                ? part
+                : tokens.whole(from)
+                        .filter(whole -> whole.value() >= 1)
+                        .flatMap(whole -> share(from, whole.value(), whole.until()));
+    }
+
+    /** A share of a unit, on top of a whole number told before it. */
+    private Optional<Piece> share(int from, double whole, int at) {
+        int begin = whole > 0 && tokens.is(at, "and") ? at + 1 : at;
+        if (begin >= tokens.size()) return Optional.empty();
+        double share = 0;
+        int until = begin;
+        boolean written = begin + 2 < tokens.size()
+                && tokens.get(begin).text().matches("[1-7]")
+                && tokens.is(begin + 1, "/")
+                && tokens.get(begin + 1).glued()
+                && tokens.get(begin + 2).text().matches("[23468]");
+        if (written) {
+            share = Double.parseDouble(tokens.get(begin).text())
+                    / Double.parseDouble(tokens.get(begin + 2).text());
+            until = begin + 3;
+        }
+        for (int start : new int[] {begin, tokens.skipped(begin)}) {
+            if (share > 0 || start >= tokens.size()) continue;
+            Lexicon.Found found = tokens.lexicon().at(tokens.list(), start);
+            for (String key : found.keys()) share = Math.max(share, SHARES.getOrDefault(key, 0.0));
+            until = found.until();
+        }
+        if (!(share > 0 && share < 1)) return Optional.empty();
+        int next = tokens.skipped(tokens.is(until, "of") ? until + 1 : until);
+        double value = whole + share;
+        return unit(next, Optional.empty())
+                .filter(unit -> PARTED.contains(unit.name()))
+                .map(unit -> new Figure(
+                        List.of(value),
+                        String.valueOf(value),
                         Optional.of(unit.name()),
                         OptionalDouble.empty(),
                         1,

@@ -63,9 +63,46 @@ final class Fixes {
     }
 
     private Outcome last() {
-        Optional<Entry> last = journal.effective().stream().max(java.util.Comparator.comparingInt(Entry::number));
+        Optional<Saying> back = corrected();
+        if (back.isPresent()) return choice().kept(List.of(back.get()));
+        Optional<Entry> last = highest(journal);
         if (last.isEmpty()) return new Refused(Phrases.say("line.no-entries"));
         return choice().kept(List.of(voided(last.get().number())));
+    }
+
+    private static Optional<Entry> highest(Journal some) {
+        return some.effective().stream().max(java.util.Comparator.comparingInt(Entry::number));
+    }
+
+    /**
+     * What takes back a correction, or the striking of an older entry, where that was written last. The last entry
+     * struck stays struck: undoing again goes on to the one before it.
+     */
+    private Optional<Saying> corrected() {
+        List<Entry> all = journal.entries();
+        if (all.isEmpty() || !(all.get(all.size() - 1).report() instanceof Corrected corrected))
+            return Optional.empty();
+        Journal before = new Journal(all.subList(0, all.size() - 1));
+        int root = root(before, corrected.entry());
+        Optional<Entry> held = before.effective().stream()
+                .filter(entry -> entry.number() == root)
+                .findFirst();
+        boolean undone = corrected.instead().isEmpty()
+                && highest(before).filter(entry -> entry.number() == root).isPresent();
+        if (undone) return Optional.empty();
+        return held.map(entry -> new Saying(entry.at(), new Corrected(root, Optional.of(entry.report())), true))
+                .or(() -> corrected.instead().isPresent() ? Optional.of(voided(root)) : Optional.empty());
+    }
+
+    /** The entry that a correction, or a correction of a correction, is about. */
+    private static int root(Journal some, int number) {
+        int root = number;
+        for (int more = 0; more <= some.entries().size(); more++) {
+            Optional<Entry> entry = some.entry(root);
+            if (entry.isEmpty() || !(entry.get().report() instanceof Corrected corrected)) return root;
+            root = corrected.entry();
+        }
+        return root;
     }
 
     private boolean filler(int from) {

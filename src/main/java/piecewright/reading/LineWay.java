@@ -1,6 +1,7 @@
 package piecewright.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -168,6 +169,7 @@ final class LineWay {
         if (all.size() <= 1) {
             When one = all.isEmpty() ? When.unsaid() : all.get(0);
             return clauses.stream()
+                    .sorted(Comparator.comparing(clause -> !clause.hasFamily("act.drain")))
                     .map(clause -> new Timed(clause, List.of(one)))
                     .toList();
         }

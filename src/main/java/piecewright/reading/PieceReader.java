@@ -46,8 +46,14 @@ final class PieceReader {
 
     private Piece next(int at) {
         boolean placed = placed();
+        Optional<Piece> parted = figures.parted(at);
+        if (parted.isPresent()) return parted.get();
         Optional<Time> time = placed && bareAt(at) ? Optional.empty() : times.at(at, ratioNear(at));
         Lexicon.Found found = tokens.lexicon().at(tokens.list(), at);
+        if (besides(found, at)) {
+            Term aside = term(found, at);
+            return new Unknown(aside.text(), at, aside.until());
+        }
         boolean longer = found.until() - at >= 2
                 && (time.isEmpty() || found.until() > time.get().until());
         if (longer && meaning(found)) return term(found, at);
@@ -72,6 +78,12 @@ final class PieceReader {
         }
         if (token.kind() == Token.Kind.MARK) return new Mark(token.text(), at, at + 1);
         return slipped(token, at);
+    }
+
+    /** "9 kg before sprinkling": a step that only says when. */
+    private boolean besides(Lexicon.Found found, int at) {
+        boolean going = found.keys().stream().anyMatch(key -> key.startsWith("act.") && key.endsWith(".ing"));
+        return going && at > 0 && tokens.has(at - 1, "relation");
     }
 
     private static boolean meaning(Lexicon.Found found) {

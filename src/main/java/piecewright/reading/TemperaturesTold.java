@@ -52,7 +52,7 @@ final class TemperaturesTold {
                     figure.from(),
                     figure.until());
             Optional<Spot> spot = key.flatMap(about -> spot(about, draft.stage()));
-            if (spot.isPresent()) bare(bare, floored(spot.get()), clause);
+            if (spot.isPresent()) bare(bare, Optional.of(soaked(spot.get(), clause)), clause);
             else if (key.filter("topic.kiln"::equals).isPresent()) kiln(bare, clause);
             else if (!byAct(celsius(bare), clause)) lone(bare);
             return;
@@ -62,13 +62,15 @@ final class TemperaturesTold {
         if (clause.has("reads") && key.filter("topic.kiln"::equals).isPresent()) spot = Optional.of(Spot.AIR_ON);
         if (clause.has("set") && spot.filter(Spot::inGrain).isEmpty()
                 || key.filter("topic.kiln"::equals).isPresent() && spot.isEmpty()) set(readC);
-        else if (spot.isPresent()) draft.say(read(readC, floored(spot.get()).orElseThrow()));
+        else if (spot.isPresent()) draft.say(read(readC, soaked(spot.get(), clause)));
         else if (!byAct(readC, clause)) places(readC, figure.digits());
     }
 
-    /** A couch where there is none is grain. */
-    private Optional<Spot> floored(Spot spot) {
-        return Optional.of(spot);
+    /** "grain's in the water, 11 C": grain named beside another thing, that lies under water. */
+    private Spot soaked(Spot spot, Clause clause) {
+        boolean water =
+                spot == Spot.GRAIN && !clause.has("topic.bed") && draft.acts().contains(ActKind.SOAK);
+        return water ? Spot.WATER : spot;
     }
 
     private static TemperatureRead read(double readC, Spot spot) throws NotSoException {

@@ -55,6 +55,7 @@ record Tokens(List<Token> list, Lexicon lexicon, Numerals numerals) {
 
     /** A length of time in hours, "1h20", "20 minutes", "an hour and a half", and the token after it. */
     Optional<Numerals.Spelled> lengthHours(int at) {
+        if (is(at, "a") && is(at + 1, "quarter", "half")) return lengthHours(at + 1);
         int from = at;
         OptionalDouble many = OptionalDouble.empty();
         if (is(at, "half", "quarter", "½")) {

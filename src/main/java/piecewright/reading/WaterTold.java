@@ -33,6 +33,10 @@ final class WaterTold {
     private void to(double litres) {
         if (draft.water(ActKind.SPRINKLE, litres) || draft.water(ActKind.SOAK, litres)) return;
         if (!draft.acts().isEmpty()) return;
+        if (draft.stage() == Standing.Stage.DRY) {
+            draft.say(new Did(ActKind.SOAK, OptionalDouble.of(litres)));
+            return;
+        }
         draft.doubt("ask.water-where");
         draft.say(new Did(draft.oracle.pick(List.of(ActKind.SPRINKLE, ActKind.SOAK)), OptionalDouble.of(litres)));
     }

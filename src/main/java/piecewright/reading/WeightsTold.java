@@ -23,6 +23,8 @@ import piecewright.text.Quoted;
 /** Weights: of the batch, with or without its vessel, of the malt, of rootlets, of an empty vessel. */
 final class WeightsTold {
     private static final double TARE_KG = 0.03;
+    /** Judgement: no batch grows more rootlets, share of its dry matter; and no malt weighs as little. */
+    private static final double CULMS_FRACTION = 0.12;
 
     private final Draft draft;
     private final List<Tare> vessels;
@@ -128,6 +130,12 @@ final class WeightsTold {
             rootlets(kg, clause);
             return;
         }
+        boolean culms =
+                key.isEmpty() && kg <= CULMS_FRACTION * draft.scene.limits().dryKg();
+        if (culms && draft.acts().contains(ActKind.DEROOT)) {
+            draft.remark(clause.text(), new Remark.RootletsWeighed(kg));
+            return;
+        }
         if (clause.has("share.half")) {
             draft.doubt("ask.half");
             kg = draft.oracle.pick(List.of(2 * kg, kg));
@@ -186,7 +194,7 @@ final class WeightsTold {
     }
 
     private void rootlets(double kg, Clause clause) {
-        if (kg <= 0.12 * draft.scene.limits().dryKg()) {
+        if (kg <= CULMS_FRACTION * draft.scene.limits().dryKg()) {
             draft.remark(clause.text(), new Remark.RootletsWeighed(kg));
             return;
         }

@@ -45,11 +45,12 @@ public final class Position {
      */
     public Optional<Where> of(Batch batch, List<Tare> vessels, Instant now) {
         Account account = batch.account(vessels, now);
-        Begun begun = begun(batch, account, now);
+        Instant followed = account.followedUntil();
+        Begun begun = begun(batch, account, followed);
         List<Visit> rest = begun.toCome();
         List<Visit> all = new ArrayList<>(account.visits());
-        rest.forEach(visit ->
-                all.add(visit.at().isAfter(now) ? visit : new Visit(visit.id(), visit.kind(), visit.number(), now)));
+        rest.forEach(visit -> all.add(
+                visit.at().isAfter(followed) ? visit : new Visit(visit.id(), visit.kind(), visit.number(), followed)));
         Optional<Plan> plan = continuation.told(batch.request(), begun, all);
         if (plan.isEmpty()) return Optional.empty();
         Optional<Course> course = account.visits().isEmpty()
@@ -60,9 +61,9 @@ public final class Position {
                 .or(() -> continuation.raw(batch.request(), begun))
                 .orElseThrow();
         Help help = course.isPresent()
-                ? help(batch, account, plan.get(), state, now)
+                ? help(batch, account, plan.get(), state, followed)
                         .withCouch(couch.of(batch, begun))
-                        .withHotBed(HotBed.of(batch.request().style().growth(), plan.get(), now))
+                        .withHotBed(HotBed.of(batch.request().style().growth(), plan.get(), followed))
                 : Help.none();
         return Optional.of(new Where(
                 now,

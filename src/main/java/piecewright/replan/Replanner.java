@@ -52,6 +52,10 @@ public final class Replanner {
     public ReplanResult replan(Batch batch, List<Tare> vessels, Instant now) {
         Optional<Where> where = position.of(batch, vessels, now);
         Account account = where.map(Where::account).orElseGet(() -> batch.account(vessels, now));
+        if (now.isAfter(account.followedUntil()) && !account.visits().isEmpty()) {
+            Instant last = batch.planned().get(batch.planned().size() - 1).at();
+            return new NotPossible(List.of(new Obstacle.LongAfterPlan(last)), List.of(), account, List.of());
+        }
         Begun begun = Position.begun(batch, account, now);
         Continuation.Rest rest = continuation.rest(batch.request(), begun);
         PlanResult result = rest.result();

@@ -49,6 +49,9 @@ final class ObstacleWords {
         if (obstacle instanceof Obstacle.HeldByOthers o) {
             return Phrases.say("obstacle.held-by-others", String.join("”, “", o.batches()));
         }
+        if (obstacle instanceof Obstacle.LongAfterPlan o) {
+            return Phrases.say("obstacle.long-after-plan", moments.dated(o.last()));
+        }
         if (obstacle instanceof Obstacle.TreatedSeed o) return Phrases.say("obstacle.treated-seed", o.lot());
         if (obstacle instanceof Obstacle.TooFewGrow o) {
             return Phrases.say(

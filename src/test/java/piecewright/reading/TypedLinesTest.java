@@ -14,8 +14,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.app.BatchAtHand;
 import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
@@ -53,8 +54,7 @@ class TypedLinesTest {
     /** What came of a row: as meant or how not. */
     private record Judged(Row row, String got, String shown, boolean offered) {}
 
-    private static List<Row> rows() throws IOException {
-        String file = System.getProperty("typedLines", "typed-lines.tsv");
+    private static List<Row> rows(String file) throws IOException {
         List<String> lines = Files.readAllLines(LINES.resolve(file));
         return lines.subList(1, lines.size()).stream()
                 .map(line -> line.split("\t", -1))
@@ -126,11 +126,13 @@ class TypedLinesTest {
         return new Judged(row, row.verdict().equals("ask") ? "right" : "asked", shown, offered);
     }
 
-    @Test
-    void linesAreReadAsTheyAreMeant() throws IOException, StoreException {
+    /** The second file was written when the reader read the first, and judged before it was mended: 155 of 169, 7 misread. */
+    @ParameterizedTest
+    @ValueSource(strings = {"typed-lines.tsv", "more-lines.tsv"})
+    void linesAreReadAsTheyAreMeant(String file) throws IOException, StoreException {
         prepare();
         List<Judged> all = new ArrayList<>();
-        for (Row row : rows()) all.add(judged(row));
+        for (Row row : rows(file)) all.add(judged(row));
         Map<String, Long> score = all.stream()
                 .collect(Collectors.groupingBy(
                         one -> one.row().verdict() + " " + one.got(), java.util.TreeMap::new, Collectors.counting()));

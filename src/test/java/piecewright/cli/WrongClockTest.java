@@ -1,0 +1,151 @@
+package piecewright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/** Whatever the clock says or said, no command ends in an internal fault, and everything goes on once it is right again. */
+class WrongClockTest {
+    private static final OffsetDateTime LONG_AGO = OffsetDateTime.parse("1970-01-01T00:10:00Z");
+    private static final List<String> LINES = List.of(
+            "soaked",
+            "drained",
+            "turned",
+            "bed 14 C",
+            "7.1 kg",
+            "loaded",
+            "started curing",
+            "off the kiln",
+            "rootlets off",
+            "4.1 kg",
+            "4 EBC",
+            "power out");
+
+    @TempDir
+    private Path folder;
+
+    private Batchwork batch;
+    private OffsetDateTime begun;
+
+    @BeforeEach
+    void plan() {
+        batch = new Batchwork(folder.resolve("workspace"), "spring");
+        String lot = copied("lots/two-row-barley.json");
+        copied("houses/cool-garage-2027-03.csv");
+        String house = copied("houses/cool-garage.json");
+        batch.planned("--style", "pale", "--lot", lot, "--house", house, "--grain", "5 kg", "--start", "2027-03-27");
+        begun = batch.act("steep-1.soak").at();
+    }
+
+    private String copied(String file) {
+        Path copy = folder.resolve(Path.of(file).getFileName());
+        try {
+            Files.copy(Path.of("demo-data").resolve(file), copy);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        return copy.toString();
+    }
+
+    private Run run(String command, OffsetDateTime now, String... words) {
+        List<String> all = new ArrayList<>(List.of(command, "spring"));
+        all.addAll(List.of(words));
+        all.addAll(List.of(
+                "--now",
+                now.toString(),
+                "--workspace",
+                folder.resolve("workspace").toString()));
+        Run run = Run.of(Run.REAL, Run.NOW, all);
+        assertTrue(run.code() != 70 && !run.err().contains("Exception"), all + ": " + run.out() + run.err());
+        return run;
+    }
+
+    /** Types a line and, when it is asked, takes the first offer. */
+    private void types(OffsetDateTime now, String line) {
+        String typed = line;
+        for (int more = 0; more < 3; more++) {
+            Run asked = run("record", now, typed, "--json");
+            if (asked.code() == 0) return;
+            JsonNode offers = new ObjectMapper().readTree(asked.out()).findPath("offers");
+            if (offers.isEmpty()) return;
+            typed = offers.get(0).get("line").stringValue();
+        }
+    }
+
+    private void everything(OffsetDateTime now) {
+        run("where", now);
+        run("record", now);
+        run("replan", now);
+        run("replan", now, "--accept");
+        run("papers", now, "--sheet", folder.resolve("sheet.html").toString(), "--force");
+        run("agenda", now);
+        run("learn", now, "--only-show");
+        run("calendar", now, "--calendar", folder.resolve("c.ics").toString());
+        run("finish", now, "--weight", "4.1 kg");
+    }
+
+    private OffsetDateTime clock(String which) {
+        return which.equals("ahead") ? begun.plusYears(5).plusDays(40) : LONG_AGO;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ahead", "1970"})
+    void nothingFailsInABatchThatWasNotBegun(String which) {
+        everything(clock(which));
+        everything(begun.minusDays(1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ahead", "1970"})
+    void nothingFailsInTheSteepWhateverWasWrittenByThatClock(String which) {
+        batch.didAllBefore("steep-2.soak");
+        for (String line : LINES) types(clock(which), line);
+        everything(clock(which));
+        everything(batch.act("steep-2.soak").at());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ahead", "1970"})
+    void nothingFailsInMaltWhateverWasWrittenByThatClock(String which) {
+        batch.didAllBefore("finish.deroot");
+        for (String line : LINES) types(clock(which), line);
+        everything(clock(which));
+        everything(batch.act("finish.deroot").at().plusHours(3));
+    }
+
+    /** A step years after the plan's last, or before the batch, is never kept without a question. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ahead", "1970"})
+    void whatSuchAClockWritesIsAskedOrRefused(String which) {
+        batch.didAllBefore("steep-2.soak");
+        for (String line : LINES)
+            assertEquals(2, run("record", clock(which), line).code(), line);
+    }
+
+    /** A first soak a week before the plan's is asked; a second one without a drain between too. */
+    @Test
+    void aSoakDaysEarlyIsAskedAndSoIsASecondOneUnderWater() {
+        assertEquals(2, run("record", begun.minusDays(7), "soaked").code());
+        assertEquals(0, run("record", begun.plusMinutes(5), "soaked").code());
+        assertEquals(2, run("record", begun.plus(Duration.ofHours(5)), "soaked").code());
+        assertEquals(
+                2,
+                run("record", begun.plus(Duration.ofHours(6)), "turned, bed 14 C")
+                        .code());
+    }
+}
