@@ -37,11 +37,13 @@ final class LineWriter {
     private final Lexicon lexicon;
     private final ZoneId zone;
     private final boolean metric;
+    private final boolean wholeDay;
 
     LineWriter(Scene scene) {
         this.lexicon = Lexicon.of(scene.units().locale());
         this.zone = scene.zone();
         this.metric = scene.metric();
+        this.wholeDay = ClockWords.wholeDay(scene.units().locale());
     }
 
     /** @param sure whether whoever types it is sure, though it was asked about */
@@ -75,6 +77,11 @@ final class LineWriter {
         boolean twice = zone.getRules().getValidOffsets(local).size() != 1;
         String clock =
                 local.toLocalDate() + " " + local.toLocalTime().withSecond(0).withNano(0);
+        boolean either = !wholeDay && local.getHour() >= 10 && local.getHour() <= 12;
+        if (either && !twice) {
+            String half = lexicon.say(local.getHour() < 12 ? "am" : "pm");
+            return clock + " " + half;
+        }
         return clock + (twice ? " " + zone.getRules().getOffset(at) : "");
     }
 

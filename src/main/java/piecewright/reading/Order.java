@@ -91,6 +91,7 @@ final class Order {
         return switch (kind) {
             case TURN, SPRINKLE -> 3;
             case STIR, RAISE, LOWER -> 8;
+            case DEROOT -> 11;
             default -> rank(kind);
         };
     }

@@ -114,6 +114,29 @@ class EventLogTest {
         assertEquals(Plans.at(8), account.acts().get(1).visit().at());
     }
 
+    /** A turn shows that the bed was spread, though nobody wrote it down and whenever that was planned. */
+    @Test
+    void whatWasTurnedWasSpread() {
+        for (double turned : new double[] {48, 60, 90}) {
+            Account account = pale().did(0, ActKind.SOAK)
+                    .did(8, ActKind.DRAIN)
+                    .did(turned, ActKind.TURN)
+                    .did(turned + 12, ActKind.TURN)
+                    .account();
+            List<String> ids = ids(account);
+            int spread = ids.indexOf("floor.spread");
+            assertEquals(
+                    1,
+                    account.acts().stream()
+                            .filter(done -> done.visit().kind() == ActKind.FLOOR)
+                            .count());
+            int turn = ids.indexOf(
+                    ids.stream().filter(id -> id.contains("turn")).findFirst().orElseThrow());
+            assertEquals(turn - 1, spread, ids.toString());
+            assertEquals(List.of(), account.contradictions());
+        }
+    }
+
     @Test
     void castingEarlyLeavesOutASoakForGood() {
         Account account = pale().did(0, ActKind.SOAK)
