@@ -125,6 +125,7 @@ class WordingTest {
             new Obstacle.TooManyLoads(6, 4, 1.3),
             new Obstacle.BlockTooLong("oven.roast-1", Duration.ofMinutes(135), Duration.ofMinutes(90)),
             new Obstacle.HeldByOthers(List.of("Pale malt – a lot")),
+            new Obstacle.LongAfterPlan(START),
             new Obstacle.BedTooWarm("boiler room", 36.2, 20, START),
             new Obstacle.NotAllTried(12),
             new Obstacle.WouldFreeze("icy barn", -3.5, START));
