@@ -179,22 +179,26 @@ public final class CalendarPage {
     private List<String> lines(CalendarUpdate update) {
         CalendarChanges changes = update.changes();
         CalendarPhrases phrases = phrases(update);
-        List<String> lines = new ArrayList<>();
-        changes.moved().stream()
-                .sorted(Comparator.comparing(moved -> moved.to().startsAt()))
-                .forEach(moved -> lines.add(moved(phrases, moved)));
-        changes.dropped().stream()
-                .sorted(Comparator.comparing(gone -> gone.span().startsAt()))
-                .forEach(gone ->
-                        lines.add(phrases.dropped(gone.summary(), gone.span().startsAt())));
+        List<Line> lines = new ArrayList<>();
+        changes.moved().forEach(moved -> lines.add(new Line(moved.to().startsAt(), moved(phrases, moved))));
+        for (CalendarChanges.Dropped gone : changes.dropped()) {
+            Instant at = gone.span().startsAt();
+            lines.add(new Line(at, phrases.dropped(gone.summary(), at)));
+        }
         boolean first = changes.unchanged() + changes.reworded() + lines.size() == 0;
-        if (first) return lines;
-        changes.added().stream()
-                .sorted(Comparator.comparing(fresh -> fresh.span().startsAt()))
-                .forEach(fresh ->
-                        lines.add(phrases.added(fresh.summary(), fresh.span().startsAt())));
-        return lines;
+        if (first) return List.of();
+        for (CalendarEvent fresh : changes.added()) {
+            Instant at = fresh.span().startsAt();
+            lines.add(new Line(at, phrases.added(fresh.summary(), at)));
+        }
+        return lines.stream()
+                .sorted(Comparator.comparing(Line::at))
+                .map(Line::words)
+                .toList();
     }
+
+    /** One change, and when what it is about will be or would have been. */
+    private record Line(Instant at, String words) {}
 
     private static String moved(CalendarPhrases phrases, CalendarChanges.Moved moved) {
         Instant from = moved.from().startsAt();

@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import java.nio.file.Path;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -39,6 +40,8 @@ public final class Piecewright {
                 .addSubcommand(new PackCommand(surroundings))
                 .addSubcommand(new UnpackCommand(surroundings))
                 .addSubcommand(new WindowCommand(surroundings))
+                .addSubcommand(new CommandLine.HelpCommand())
+                .addSubcommand("completion", new AutoComplete.GenerateCompletion())
                 .setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())

@@ -107,21 +107,12 @@ final class JsonBlock {
     private String line(String key, JsonNode value, int longest) throws StoreException {
         if (!value.isString()) throw refused(key, "must be text in quotes, not " + shown(value));
         String text = value.stringValue().strip();
-        if (text.isEmpty()) throw refused(key, "must not be empty; write something");
+        if (text.codePoints().allMatch(Quoted::joiner)) throw refused(key, "must not be empty; write something");
         if (text.length() > longest) throw refused(key, "is longer than " + longest + " characters; shorten it");
-        if (text.codePoints().anyMatch(JsonBlock::unfit)) {
+        if (text.codePoints().anyMatch(Quoted::unfit)) {
             throw refused(key, "holds a line end or control character; write it as one plain line");
         }
         return text;
-    }
-
-    private static boolean unfit(int point) {
-        int type = Character.getType(point);
-        return type == Character.CONTROL
-                || type == Character.FORMAT
-                || type == Character.SURROGATE
-                || type == Character.LINE_SEPARATOR
-                || type == Character.PARAGRAPH_SEPARATOR;
     }
 
     /** A figure in the unit of the key's suffix, or a text with unit, in [low, high]. */

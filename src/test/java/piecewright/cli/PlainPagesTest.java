@@ -1,6 +1,7 @@
 package piecewright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -62,6 +63,17 @@ class PlainPagesTest {
         read();
         for (String command : COMMANDS) read(command, "--help");
         assertEquals(List.of(), faults);
+    }
+
+    /** "help plan" is what everybody tries first; shells complete what the program itself knows. */
+    @Test
+    void helpNamesACommandAndShellsCompleteAll() {
+        assertEquals(
+                Run.of(Run.NEVER, "plan", "--help").out(),
+                Run.of(Run.NEVER, "help", "plan").out());
+        String script = Run.of(Run.NEVER, "completion").out();
+        for (String command : COMMANDS) assertTrue(script.contains("_piecewright_" + command), command);
+        assertTrue(script.contains("--ready-by"), script);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,17 @@ class LotFileTest {
         assertEquals(Treatment.UNTREATED, lot.treatment());
         assertEquals(OptionalDouble.of(1.35), lot.learned().steepRateRatio());
         assertEquals(OptionalDouble.empty(), lot.learned().growthRateRatio());
+    }
+
+    /** The joiners belong to the spelling of Persian, Hindi and others; nothing but joiners is no name. */
+    @Test
+    void namesWithJoinersAreTakenAsTheyAre() {
+        for (String name : List.of("\u062c\u0648\u200c\u062f\u0648\u067e\u0631", "\u0915\u094d\u200d\u0937")) {
+            assertEquals(name, parse(LOT.replace("\"sack\"", '"' + name + '"')).name());
+        }
+        for (String name : List.of("\u200d", "a\u202eb", "a\u0007b")) {
+            assertThrows(AssertionError.class, () -> parse(LOT.replace("\"sack\"", '"' + name + '"')), name);
+        }
     }
 
     /** Priors of the reference, judgement: 1 point guessed, 0.3 measured. */
