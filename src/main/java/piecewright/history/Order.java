@@ -1,6 +1,5 @@
 package piecewright.history;
 
-import piecewright.plan.ActKind;
 import piecewright.plan.Timetable.Visit;
 import piecewright.plan.search.UnderWay;
 
@@ -56,9 +55,6 @@ final class Order {
 
     /** Whether the first stands before the second in every course. */
     static boolean before(Visit first, Visit second) {
-        boolean laid =
-                first.kind() == ActKind.FLOOR && (second.kind() == ActKind.TURN || second.kind() == ActKind.SPRINKLE);
-        if (laid) return true;
         boolean inner = !UnderWay.bounds(first.kind()) && !UnderWay.bounds(second.kind());
         return rank(first) < rank(second) || inner && rank(first) == rank(second);
     }
