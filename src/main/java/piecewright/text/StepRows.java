@@ -109,8 +109,14 @@ final class StepRows {
         return low.equals(high) ? range(quantities.scaleMass(lowKg), quantities.scaleMass(highKg)) : range(low, high);
     }
 
-    /** Two weights with one unit between them where they share it: "6.1–6.8 kg". */
+    /** Two weights that say once what they share: "6.1–6.8 kg", "5 lb 13–15.2 oz". */
     private static String range(String low, String high) {
+        int pounds = low.indexOf(' ', low.indexOf(' ') + 1) + 1;
+        boolean led = pounds > 0 && high.startsWith(low.substring(0, pounds));
+        return led ? low.substring(0, pounds) + ended(low.substring(pounds), high.substring(pounds)) : ended(low, high);
+    }
+
+    private static String ended(String low, String high) {
         int unit = low.lastIndexOf(' ');
         boolean share = unit > 0 && low.indexOf(' ') == unit && high.endsWith(low.substring(unit));
         return Phrases.say("onepage.likely", share ? low.substring(0, unit) : low, high);

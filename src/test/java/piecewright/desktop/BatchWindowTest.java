@@ -85,6 +85,7 @@ class BatchWindowTest {
         try (Stream<Path> files = Files.list(batches)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) Files.delete(file);
         }
+        screen.until(() -> screen.scene().lookup("#piece-0") == null);
     }
 
     private static void tell(Screen screen, String line) {

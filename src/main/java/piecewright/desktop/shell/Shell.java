@@ -36,9 +36,19 @@ public final class Shell {
 
     /** Shows a screen, with what belongs beside it where there is something. */
     public void show(Node screen, Optional<Node> beside) {
+        boolean leaves = looked.getCenter() != screen && holdsFocus();
+        // else the toolkit hands it to whatever button comes next, and the next key presses that
+        if (leaves) root.requestFocus();
         looked.setCenter(screen);
         side = beside;
         placeSide();
+    }
+
+    /** Whether what has the focus lies in what is looked at. */
+    private boolean holdsFocus() {
+        Node focused = root.getScene() == null ? null : root.getScene().getFocusOwner();
+        while (focused != null && focused != looked) focused = focused.getParent();
+        return focused == looked;
     }
 
     private void narrow() {
