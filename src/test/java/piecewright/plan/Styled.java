@@ -55,9 +55,21 @@ public final class Styled {
         this.random = new Random(seed * 31 + 11);
     }
 
+    private Styled(MaltStyle style, long seed) {
+        this.family = familyOf(style);
+        this.style = style;
+        this.like = Seeded.request(seed);
+        this.random = new Random(seed * 31 + 11);
+    }
+
     /** A wish of one made-up household for some style. */
     public static PlanRequest request(long seed) {
         return new Styled(seed).request();
+    }
+
+    /** A wish of one made-up household for this style, with the kit it wants in the house. */
+    public static PlanRequest requestFor(MaltStyle style, long seed) {
+        return new Styled(style, seed).request();
     }
 
     public static Family family(long seed) {
