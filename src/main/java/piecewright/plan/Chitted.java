@@ -47,6 +47,7 @@ public record Chitted(int shown, int of) {
         double kept = sinceBefore <= 0 ? 1 : Math.min(1, since / sinceBefore);
         return forecast.withSteep(new SteepState(
                         steep.coreRatio(), steep.outerRatio(), steep.soakHours(), steep.waterChanges(), chitRatio))
-                .withGrowth(forecast.growth().withGrowthRatio(kept * forecast.growth().growthRatio()));
+                .withGrowth(forecast.growth()
+                        .withGrowthRatio(kept * forecast.growth().growthRatio()));
     }
 }

@@ -118,7 +118,8 @@ final class Footing {
         double moreKg = drained ? 0 : held.mass().waterKg() - forecast.mass().waterKg();
         double waterKg = Math.max(0, mass.waterKg() + moreKg);
         SteepState steep = state.steep();
-        double moreRatio = drained ? 0 : held.steep().coreRatio() - forecast.steep().coreRatio();
+        double moreRatio =
+                drained ? 0 : held.steep().coreRatio() - forecast.steep().coreRatio();
         double core = steep.coreRatio() + moreRatio;
         double chit =
                 steep.chitRatio() + held.steep().chitRatio() - forecast.steep().chitRatio();

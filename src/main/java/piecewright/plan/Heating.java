@@ -134,10 +134,12 @@ final class Heating {
                 .hot()
                 .map(hot -> kinetics.couchedSubstrateRatio(base.substrateRatio(), hot.indexHours()))
                 .orElse(base.substrateRatio());
-        double hours = (style.kiln().cureHours().lowHours() + style.kiln().cureHours().highHours()) / 2;
+        double hours =
+                (style.kiln().cureHours().lowHours() + style.kiln().cureHours().highHours()) / 2;
         double aimEbc = style.finish().colour().middleEbc();
         double curesC = middleC;
-        while (curesC + CURE_STEP_K <= range.highC() && kinetics.isothermalEbc(
+        while (curesC + CURE_STEP_K <= range.highC()
+                && kinetics.isothermalEbc(
                                 base.startEbc(),
                                 curesC - TRAILS_K,
                                 style.kiln().endMoistureFraction(),

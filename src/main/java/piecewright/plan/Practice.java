@@ -29,7 +29,8 @@ public final class Practice {
      * Judgement: grain wet enough that waits for its chit, spread thin and stirred; practice, drained 30 h and more in
      * the cold, a day in mild weather.
      */
-    public static final Limits LAST_REST = Limits.of(row(8, 40, 84), row(12, 30, 54), row(14, 24, 42), row(18, 18, 30), row(20, 15, 24));
+    public static final Limits LAST_REST =
+            Limits.of(row(8, 40, 84), row(12, 30, 54), row(14, 24, 42), row(18, 18, 30), row(20, 15, 24));
     /** Judgement: how long casting may wait once the steep is ripe: a night and no more, or it mats. */
     public static final Limits CASTING = Limits.of(row(10, 6, 18), row(15, 4, 14), row(20, 3, 10));
     /** Judgement: first look at a wet couch and those after it by its warmth; practice, ends sourced, grid estimated. */

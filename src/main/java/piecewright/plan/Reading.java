@@ -127,5 +127,4 @@ public record Reading(
                 .withSteep(new SteepState(
                         core, steep.outerRatio(), steep.soakHours(), steep.waterChanges(), steep.chitRatio()));
     }
-
 }

@@ -234,8 +234,7 @@ public final class Rules {
 
     public double steepOutMoisture(double moistureFraction) {
         if (!style.steep().acceptable().contains(moistureFraction)) return Double.POSITIVE_INFINITY;
-        return STEEP_OUT.costMinutes(
-                Math.abs(moistureFraction - style.steep().targetFraction()));
+        return STEEP_OUT.costMinutes(Math.abs(moistureFraction - style.steep().targetFraction()));
     }
 
     /** Growth as it ends: at loading, or before it at packing the couch. */

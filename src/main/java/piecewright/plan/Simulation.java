@@ -115,7 +115,10 @@ public final class Simulation {
         List<Station> stations = new ArrayList<>();
         List<Plan.Sample> samples = new ArrayList<>();
         Passage passage = new Passage(
-                found, this::hours, setup.models().steep().saturationCoreRatio(), setup.models().metabolism());
+                found,
+                this::hours,
+                setup.models().steep().saturationCoreRatio(),
+                setup.models().metabolism());
         Passage.Piece piece = new Passage.Piece(raw, Optional.empty());
         Passing passing = Passing.none();
         Instant sinceAt = timetable.visits().get(0).at();

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.LongFunction;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import piecewright.plan.PlanRequest;
@@ -19,85 +19,130 @@ import piecewright.plan.PlanRequest;
  * How many batches come right in another reality when a diligent person follows the program, records and plans anew at
  * every step: the table of {@code target/closed-loop.md}. {@code -Dpiecewright.households=N} households a style,
  * {@code -Dpiecewright.households.first=K} from that seed on, {@code -Dpiecewright.loop=pale,dark} only these styles,
- * {@code -Dpiecewright.tales=true} tells every step in {@code target/closed-loop.log}.
+ * {@code -Dpiecewright.tales=true} tells every step in {@code target/closed-loop.log}. Asked for more than a few, it
+ * makes all four styles.
  */
 class ClosedLoopTest {
-    private static final int HOUSEHOLDS = Integer.getInteger("piecewright.households", 4);
+    private static final int HOUSEHOLDS = Integer.getInteger("piecewright.households", 3);
     private static final long FIRST = Long.getLong("piecewright.households.first", 0);
     private static final boolean TALES = Boolean.getBoolean("piecewright.tales");
     private static final List<String> STYLES =
-            List.of(System.getProperty("piecewright.loop", "pale,dark,amber,crystal-medium").split(","));
+            List.of(System.getProperty("piecewright.loop", HOUSEHOLDS > 10 ? "pale,dark,amber,crystal-medium" : "pale")
+                    .split(","));
+    /** Of 12 households 9 came right when this was written, 2 of 12 before counts were obeyed. */
+    private static final double LEAST_RIGHT = 0.5;
 
-    private static final List<String> ROWS = List.of("steep-out ±1 point of aim", "≥ 80 % chitted when spread",
-            "acrospire ±0.15 of aim", "dry", "couch ≥ 45 °C", "colour");
-    private static final List<Predicate<Result>> TESTS = List.of(Result::steeped, Result::spreadChitted, Result::grown,
-            Result::dry, Result::couched, Result::coloured);
+    private static final List<String> ROWS = List.of(
+            "steep-out ±1 point of aim",
+            "≥ 80 % chitted when spread",
+            "acrospire ±0.15 of aim",
+            "dry",
+            "couch ≥ 45 °C",
+            "colour in the style’s range or ±25 % of its middle");
+    private static final List<Predicate<Result>> TESTS = List.of(
+            Result::steeped, Result::spreadChitted, Result::grown, Result::dry, Result::couched, Result::coloured);
 
-    private record Count(int all, int refused, List<Result> results) {
+    /** What became of the households of one column, those refused left out of the results. */
+    private record Column(String title, int all, List<Result> results) {
+        double share(Predicate<Result> test) {
+            return (double) results.stream().filter(test).count() / Math.max(1, results.size());
+        }
+
         double right() {
             return (double) results.stream().filter(Result::right).count() / all;
         }
+
+        double handsOnMinutes() {
+            return results.stream()
+                    .mapToDouble(Result::handsOnMinutes)
+                    .average()
+                    .orElse(0);
+        }
     }
 
-    private static Count counted(String style, List<String> log) {
-        LongFunction<PlanRequest> wish = seed -> wish(style, seed);
+    private static Column kept(String style, List<String> log) {
+        List<Optional<Result>> results = LongStream.range(FIRST, FIRST + HOUSEHOLDS)
+                .parallel()
+                .mapToObj(seed -> kept(style, seed, log))
+                .toList();
+        return new Column(
+                style,
+                results.size(),
+                results.stream().flatMap(Optional::stream).toList());
+    }
+
+    private static Optional<Result> kept(String style, long seed, List<String> log) {
+        StringBuilder tale = new StringBuilder();
+        PlanRequest wish = Homes.of(style, seed);
+        try {
+            Optional<Result> result = Keeper.malts(
+                    wish, seed, line -> tale.append("  ").append(line).append('\n'));
+            synchronized (log) {
+                log.add(style + " " + seed + ": " + result.map(Result::toString).orElse("refused"));
+                if (TALES) log.add(style + " " + seed + "\n" + tale);
+            }
+            return result;
+        } catch (AssertionError | RuntimeException broken) {
+            throw new AssertionError(style + " " + seed + ": " + broken.getMessage() + "\n" + tale, broken);
+        }
+    }
+
+    /** The same households by a fixed timetable, those refused included where they have a plan at all. */
+    private static Column byTextbook(String style) {
         List<Optional<Result>> results = LongStream.range(FIRST, FIRST + HOUSEHOLDS)
                 .parallel()
                 .mapToObj(seed -> {
-                    StringBuilder tale = new StringBuilder();
-                    try {
-                        Optional<Result> result = Keeper.malts(
-                                wish.apply(seed), seed, line -> tale.append("  ").append(line).append('\n'));
-                        synchronized (log) {
-                            log.add(style + " " + seed + ": " + result.map(Result::toString).orElse("refused"));
-                            if (TALES) log.add(style + " " + seed + "\n" + tale);
-                        }
-                        return result;
-                    } catch (AssertionError | RuntimeException broken) {
-                        throw new AssertionError(style + " " + seed + ": " + broken.getMessage(), broken);
-                    }
+                    PlanRequest wish = Homes.of(style, seed);
+                    return Keeper.planned(wish).map(plan -> Textbook.malts(wish, plan, seed));
                 })
                 .toList();
-        List<Result> malted = results.stream().flatMap(Optional::stream).toList();
-        return new Count(results.size(), results.size() - malted.size(), malted);
-    }
-
-    private static PlanRequest wish(String style, long seed) {
-        return Homes.of(style, seed);
+        return new Column(
+                style + " by a textbook’s timetable",
+                results.size(),
+                results.stream().flatMap(Optional::stream).toList());
     }
 
     @Test
-    void moreBatchesComeRightThanByATextbook() throws IOException {
+    void mostBatchesComeRightAndMoreThanByATextbook() throws IOException {
         List<String> log = new ArrayList<>();
-        List<String> lines = new ArrayList<>();
-        StringBuilder head = new StringBuilder("| over " + HOUSEHOLDS + " households a style |");
-        StringBuilder rule = new StringBuilder("|---|");
-        List<Count> counts = new ArrayList<>();
-        for (String style : STYLES) {
-            head.append(' ').append(style).append(" |");
-            rule.append("---|");
-            counts.add(counted(style, log));
-        }
-        lines.add(head.toString());
-        lines.add(rule.toString());
-        lines.add(row("refused as stated", counts, count -> 100.0 * count.refused() / count.all()));
-        lines.add(row("**all on target**", counts, count -> 100 * count.right()));
-        for (int i = 0; i < ROWS.size(); i++) {
-            Predicate<Result> test = TESTS.get(i);
-            lines.add(row(ROWS.get(i), counts, count -> 100.0
-                    * count.results().stream().filter(test).count()
-                    / Math.max(1, count.results().size())));
-        }
+        List<Column> columns = new ArrayList<>();
+        for (String style : STYLES) columns.add(kept(style, log));
+        if (STYLES.get(0).equals("pale")) columns.add(byTextbook("pale"));
+        List<String> lines = table(columns);
         Files.createDirectories(Path.of("target"));
         Files.write(Path.of("target/closed-loop.md"), lines);
         log.sort(null);
         Files.write(Path.of("target/closed-loop.log"), log);
-        assertTrue(counts.get(0).right() >= 0.0, lines.toString());
+        if (!STYLES.get(0).equals("pale")) return;
+        Column pale = columns.get(0);
+        assertTrue(pale.right() >= LEAST_RIGHT, lines + "\n" + log);
+        assertTrue(pale.right() > columns.get(columns.size() - 1).right(), lines.toString());
     }
 
-    private static String row(String name, List<Count> counts, java.util.function.ToDoubleFunction<Count> percent) {
+    private static List<String> table(List<Column> columns) {
+        StringBuilder head = new StringBuilder("| over " + HOUSEHOLDS + " households a style, of 100 |");
+        StringBuilder rule = new StringBuilder("|---|");
+        for (Column column : columns) {
+            head.append(' ').append(column.title()).append(" |");
+            rule.append("---|");
+        }
+        List<String> lines = new ArrayList<>(List.of(head.toString(), rule.toString()));
+        lines.add(row(
+                "refused as stated",
+                columns,
+                column -> 100 - 100.0 * column.results().size() / column.all()));
+        lines.add(row("**all on target**", columns, column -> 100 * column.right()));
+        for (int i = 0; i < ROWS.size(); i++) {
+            Predicate<Result> test = TESTS.get(i);
+            lines.add(row(ROWS.get(i), columns, column -> 100 * column.share(test)));
+        }
+        lines.add(row("hands-on minutes a batch", columns, Column::handsOnMinutes));
+        return lines;
+    }
+
+    private static String row(String name, List<Column> columns, ToDoubleFunction<Column> figure) {
         StringBuilder row = new StringBuilder("| " + name + " |");
-        for (Count count : counts) row.append(String.format(Locale.ROOT, " %.0f %% |", percent.applyAsDouble(count)));
+        for (Column column : columns) row.append(String.format(Locale.ROOT, " %.0f |", figure.applyAsDouble(column)));
         return row.toString();
     }
 }

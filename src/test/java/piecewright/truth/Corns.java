@@ -33,9 +33,8 @@ final class Corns {
 
     void live(double grainC, double moisture, boolean underWater, double hours) {
         double air = underWater ? UNDER_WATER : 1;
-        double toChit = moisture < 0.30
-                ? 0
-                : air * hours / CHIT_HOURS_AT_15 * Math.exp(0.085 * (Math.min(grainC, 25) - 15));
+        double toChit =
+                moisture < 0.30 ? 0 : air * hours / CHIT_HOURS_AT_15 * Math.exp(0.085 * (Math.min(grainC, 25) - 15));
         double toGrow = air * hours / 24 / WHOLE_DAYS_AT_15 * warmth(grainC) * wetness(moisture);
         for (int i = 0; i < MANY; i++) {
             if (!alive[i]) continue;

@@ -25,7 +25,6 @@ import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanResult;
 import piecewright.plan.Planner;
 import piecewright.plan.Timetable;
 import piecewright.quantity.Moisture;
@@ -71,19 +70,17 @@ final class Keeper {
         this.now = plan.startsAt();
         this.world = new World(request, plan.outcome().rawGrainKg(), now, random.split());
         this.batch = new Batch(
-                request,
-                plan.outcome().rawGrainKg(),
-                Timetable.of(plan).visits(),
-                places(plan),
-                0,
-                Journal.empty());
+                request, plan.outcome().rawGrainKg(), Timetable.of(plan).visits(), places(plan), 0, Journal.empty());
     }
 
     /** How the batch of a wish comes out; empty when it is refused as stated. */
     static Optional<Result> malts(PlanRequest stated, long seed, Consumer<String> tale) {
         PlanRequest request = sampled(stated, seed);
-        if (!(PLANNER.plan(request) instanceof PlanResult.Planned planned)) return Optional.empty();
-        return Optional.of(new Keeper(request, planned.plan(), seed, tale).follows());
+        return planned(request).map(plan -> new Keeper(request, plan, seed, tale).follows());
+    }
+
+    static Optional<Plan> planned(PlanRequest request) {
+        return PLANNER.plan(request).match(made -> Optional.of(made.plan()), not -> Optional.empty());
     }
 
     /** The wish after a sample of the lot was crushed and dried through, as the program asks of a lot guessed at. */
@@ -180,14 +177,18 @@ final class Keeper {
         if (act.kind() == ActKind.DRAIN) steepOut = world.moisture();
         if (act.kind() == ActKind.DRAIN || act.kind() == ActKind.TURN) weighs();
         boolean floor = act.kind() == ActKind.TURN || act.kind() == ActKind.SPRINKLE;
-        if (floor && (counted.equals(Instant.MIN) || Duration.between(counted, now).toHours() >= 20)) {
+        if (floor
+                && (counted.equals(Instant.MIN)
+                        || Duration.between(counted, now).toHours() >= 20)) {
             tells(new Report.AcrospiresCounted(new AcrospireCount(world.corns.sorted(50, random))));
             tells(new Report.TemperatureRead(world.readC(), Spot.CORE));
             counted = now;
         }
-        tells(act.kind() == ActKind.SPRINKLE
-                ? new Report.Did(ActKind.SPRINKLE, act.setting().waterL())
-                : Report.Did.of(act.kind()), Optional.of(act.id()));
+        tells(
+                act.kind() == ActKind.SPRINKLE
+                        ? new Report.Did(ActKind.SPRINKLE, act.setting().waterL())
+                        : Report.Did.of(act.kind()),
+                Optional.of(act.id()));
         tale.accept(String.format(
                 java.util.Locale.ROOT,
                 "%s %s M %.1f (told %.1f) acro %.2f (told %.2f) chit %.2f %.1f °C",
@@ -226,7 +227,9 @@ final class Keeper {
     private PlanRequest learned() {
         Lessons.Batch told = new Lessons.Batch(ID, batch.request(), batch.grainKg(), batch.journal());
         Lessons.Outcome outcome = LESSONS.of(told, NOTHING_KNOWN, Instant.EPOCH);
-        return outcome instanceof Lessons.Outcome.Taught taught ? Taught.soFar(batch.request(), taught) : batch.request();
+        return outcome instanceof Lessons.Outcome.Taught taught
+                ? Taught.soFar(batch.request(), taught)
+                : batch.request();
     }
 
     private void replans() {

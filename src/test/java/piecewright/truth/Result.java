@@ -30,7 +30,10 @@ record Result(
     }
 
     boolean dry() {
-        double most = style.oven().roast().map(roast -> roast.endMoistureFraction()).orElse(style.kiln().endMoistureFraction());
+        double most = style.oven()
+                .roast()
+                .map(roast -> roast.endMoistureFraction())
+                .orElse(style.kiln().endMoistureFraction());
         return endMoisture <= most + DRY_ROOM;
     }
 

@@ -30,7 +30,8 @@ final class Roasting {
         this.schedule = schedule;
         this.substrate = style.kiln().colourBase().substrateRatio() * hidden.colour() * hidden.roastColour();
         this.offK = Math.min(3, schedule.ovenErrorK()) * hidden.ovenSds();
-        this.aimEbc = Math.sqrt(style.finish().colour().lowEbc() * style.finish().colour().highEbc());
+        this.aimEbc = Math.sqrt(
+                style.finish().colour().lowEbc() * style.finish().colour().highEbc());
         this.random = random;
         this.lagHours = schedule.depthCm() * 10 / 60;
     }
@@ -55,7 +56,8 @@ final class Roasting {
             if (step.kind() == Kind.GOES_IN) inside = true;
             boolean ends = step.kind() == Kind.LATEST || (looks(step.kind()) && darkEnough());
             if (ends) return step.at();
-            if (i + 1 < steps.size() && inside) heat(ovenC, steps.get(i + 1).at().minus(step.at()));
+            if (i + 1 < steps.size() && inside)
+                heat(ovenC, steps.get(i + 1).at().minus(step.at()));
         }
         return schedule.length();
     }

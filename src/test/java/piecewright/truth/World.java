@@ -306,11 +306,9 @@ final class World {
         double couched = Math.min(12, Math.exp(2.5 * pile.map(Pile::index).orElse(0.0) / 35));
         double colour = hidden.colour() * (pile.isPresent() ? hidden.couchColour() : 1);
         bed = Optional.of(new KilnBed(
-                dryKg,
-                waterKg / dryKg,
-                grainC,
-                base.startEbc() * Math.pow(hidden.colour(), 0.3),
-                new double[] {hidden.kernels(), base.substrateRatio() * couched, colour}));
+                dryKg, waterKg / dryKg, grainC, base.startEbc() * Math.pow(hidden.colour(), 0.3), new double[] {
+                    hidden.kernels(), base.substrateRatio() * couched, colour
+                }));
         stage = Stage.KILN;
         heated(act);
         curing = false;

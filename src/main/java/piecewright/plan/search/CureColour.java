@@ -40,7 +40,10 @@ final class CureColour {
             double ratio = WETTEST_RATIO * i / (POINTS - 1);
             double grainC = bed.step(ratio, setup.dryMatterKg(), air).meanGrainC();
             perHour[i] = kinetics.formationEbcPerHour(
-                    startEbc, grainC, ratio / (1 + ratio), style.kiln().colourBase().substrateRatio());
+                    startEbc,
+                    grainC,
+                    ratio / (1 + ratio),
+                    style.kiln().colourBase().substrateRatio());
         }
     }
 

@@ -82,8 +82,8 @@ final class KilnLegs {
             if (!space.canBegin(off, at)) continue;
             int minute = grid.minute(at);
             double curing = space.rules().curesItsTime((minute - start) / 60.0);
-            double coloured =
-                    colour.map(one -> one.costMinutes(drying.at(gained, minute))).orElse(0.0);
+            double coloured = colour.map(one -> one.costMinutes(drying.at(gained, minute)))
+                    .orElse(0.0);
             double cost = space.charged(Rule.CURE_LENGTH, curing)
                     + space.charged(Rule.COLOUR, coloured)
                     + restCost(off, endCost, at);
