@@ -206,10 +206,15 @@ public final class Rules {
 
     /** The rest before casting may be short; one too long in the vessel costs what any such rest does. */
     public double lastRestLasts(double hours, double grainC) {
+        return lastRestSlip(grainC).costMinutes(hours);
+    }
+
+    /** The rest before casting: wet enough, the grain waits for its chit. */
+    public Slip lastRestSlip(double grainC) {
         Slip rest = restSlip(grainC);
         double soft = Math.max(rest.softHours(), Practice.LAST_REST.softHours(grainC));
         double hard = Math.max(rest.hardHours(), Practice.LAST_REST.hardHours(grainC));
-        return new Slip(0, 0, rest.latestHours(), soft, hard).costMinutes(hours);
+        return new Slip(0, 0, rest.latestHours(), soft, hard);
     }
 
     /** No rest before casting is longer at any temperature. */
@@ -288,10 +293,14 @@ public final class Rules {
         return cureSlip().costMinutes(hours);
     }
 
-    /** Colour as the cure leaves it, EBC, where the cure makes it. */
-    public double colourAtTheEnd(double colourEbc) {
-        double middleEbc = style.finish().colour().middleEbc();
-        return COLOURED.costMinutes(Math.abs(Math.log(colourEbc / middleEbc)));
+    /**
+     * Colour as the cure leaves it, EBC, where the cure makes it.
+     *
+     * @param mostEbc what its longest usual cure makes: nobody aims darker
+     */
+    public double colourAtTheEnd(double colourEbc, double mostEbc) {
+        double aimEbc = Math.min(mostEbc, style.finish().colour().middleEbc());
+        return COLOURED.costMinutes(Math.abs(Math.log(colourEbc / aimEbc)));
     }
 
     public Slip cureSlip() {

@@ -38,8 +38,10 @@ class ChittedTest {
 
     @Test
     void allOrNoneOnlyBoundIt() {
-        assertEquals(1.6, new Chitted(100, 100).held(forecast(1.6, 0.1), LOT).steep().chitRatio());
-        assertEquals(0.4, new Chitted(0, 100).held(forecast(0.4, 0), LOT).steep().chitRatio());
+        assertEquals(
+                1.8, new Chitted(100, 100).held(forecast(1.8, 0.1), LOT).steep().chitRatio());
+        assertEquals(
+                0.4, new Chitted(0, 100).held(forecast(0.4, 0), LOT).steep().chitRatio());
         assertTrue(chitted(0, 100, forecast(1.2, 0)) < 0.05);
     }
 
@@ -48,7 +50,9 @@ class ChittedTest {
         assertEquals(
                 0, new Chitted(12, 100).held(forecast(1.2, 0.05), LOT).growth().growthRatio());
         assertEquals(
-                0.05, new Chitted(99, 100).held(forecast(1.2, 0.05), LOT).growth().growthRatio(), 1e-9);
+                0.05,
+                new Chitted(99, 100).held(forecast(1.2, 0.05), LOT).growth().growthRatio(),
+                1e-9);
     }
 
     /** Chi is the median corn's: half of them chitted at 1, 84 of a hundred one spread later (normal table: 0.8413). */

@@ -15,6 +15,7 @@ import piecewright.style.MaltStyle;
  */
 final class CureColour {
     private static final int POINTS = 49;
+    /** Judgement: no malt goes into its cure wetter; the end of the table, kg per kg of dry matter. */
     private static final double WETTEST_RATIO = 0.12;
     /** Judgement: what drying adds to the colour of green malt before the cure, EBC. */
     private static final double DRYING_EBC = 0.1;
@@ -22,6 +23,7 @@ final class CureColour {
     private final double startEbc;
     private final double[] perHour = new double[POINTS];
     private final Rules rules;
+    private final double mostEbc;
 
     private CureColour(Setup setup, Rules rules, double roomC) {
         MaltStyle style = setup.style();
@@ -45,6 +47,13 @@ final class CureColour {
                     ratio / (1 + ratio),
                     style.kiln().colourBase().substrateRatio());
         }
+        this.mostEbc = mostEbc(style);
+    }
+
+    /** What the longest usual cure makes of it, dry as its malt ends. */
+    private double mostEbc(MaltStyle style) {
+        double endFraction = style.kiln().endMoistureFraction();
+        return startEbc + style.kiln().cureHours().highHours() * perHour(endFraction / (1 - endFraction));
     }
 
     /** Of this piece; empty where something else than the cure makes its colour. */
@@ -65,6 +74,6 @@ final class CureColour {
 
     /** What malt pays in the end that gained so much in its cure, EBC. */
     double costMinutes(double gainedEbc) {
-        return rules.colourAtTheEnd(startEbc + gainedEbc);
+        return rules.colourAtTheEnd(startEbc + gainedEbc, mostEbc);
     }
 }
