@@ -56,13 +56,14 @@ final class CureColour {
         return startEbc + style.kiln().cureHours().highHours() * perHour(endFraction / (1 - endFraction));
     }
 
-    /** Of this piece; empty where something else than the cure makes its colour. */
+    /** Of this piece; empty where something else than the cure makes its colour, or where one cure was solved for a colour. */
     static Optional<CureColour> of(Setup setup, Rules rules, double roomC) {
         MaltStyle style = setup.style();
         boolean cureMakesIt = style.couches().hot().isEmpty()
                 && style.oven().stew().isEmpty()
                 && style.oven().roast().isEmpty();
-        return cureMakesIt ? Optional.of(new CureColour(setup, rules, roomC)) : Optional.empty();
+        boolean told = style.kiln().cureC().lowC() == style.kiln().cureC().highC();
+        return cureMakesIt && !told ? Optional.of(new CureColour(setup, rules, roomC)) : Optional.empty();
     }
 
     /** Colour formed in one hour at such a moisture, EBC. */
