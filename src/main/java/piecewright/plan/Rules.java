@@ -95,15 +95,21 @@ public final class Rules {
     private final MaltStyle style;
     private final double waterSensitiveFraction;
     private final double growthMarginFraction;
+    private final boolean underWay;
     private final boolean couched;
     private final double driestFraction;
 
     public Rules(MaltStyle style, double waterSensitiveFraction) {
-        this(style, waterSensitiveFraction, 0);
+        this(style, waterSensitiveFraction, 0, false);
     }
 
-    /** @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more */
-    public Rules(MaltStyle style, double waterSensitiveFraction, double growthMarginFraction) {
+    /**
+     * @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more
+     * @param underWay whether it is of a piece that was begun
+     */
+    public Rules(
+            MaltStyle style, double waterSensitiveFraction, double growthMarginFraction, boolean underWay) {
+        this.underWay = underWay;
         this.growthMarginFraction = growthMarginFraction;
         this.couched = style.couches().hot().isPresent();
         this.driestFraction =
@@ -209,9 +215,10 @@ public final class Rules {
         return lastRestSlip(grainC).costMinutes(hours);
     }
 
-    /** The rest before casting: wet enough, the grain waits for its chit. */
+    /** The rest before casting; wet enough, grain under way waits for its chit rather than be soaked once more. */
     public Slip lastRestSlip(double grainC) {
         Slip rest = restSlip(grainC);
+        if (!underWay) return new Slip(0, 0, rest.latestHours(), rest.softHours(), rest.hardHours());
         double soft = Math.max(rest.softHours(), Practice.LAST_REST.softHours(grainC));
         double hard = Math.max(rest.hardHours(), Practice.LAST_REST.hardHours(grainC));
         return new Slip(0, 0, rest.latestHours(), soft, hard);
@@ -219,7 +226,7 @@ public final class Rules {
 
     /** No rest before casting is longer at any temperature. */
     public double longestLastRestHours() {
-        return Math.max(longestRestHours(), Practice.LAST_REST.longestHours());
+        return underWay ? Math.max(longestRestHours(), Practice.LAST_REST.longestHours()) : longestRestHours();
     }
 
     public double longestRestHours() {
