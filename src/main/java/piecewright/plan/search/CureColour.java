@@ -50,10 +50,9 @@ final class CureColour {
         this.mostEbc = mostEbc(style);
     }
 
-    /** What the longest usual cure makes of it, dry as its malt ends. */
+    /** What the longest usual cure makes of it, through and through warm. */
     private double mostEbc(MaltStyle style) {
-        double endFraction = style.kiln().endMoistureFraction();
-        return startEbc + style.kiln().cureHours().highHours() * perHour(endFraction / (1 - endFraction));
+        return startEbc + style.kiln().cureHours().highHours() * perHour(0);
     }
 
     /** Of this piece; empty where something else than the cure makes its colour, or where one cure was solved for a colour. */
