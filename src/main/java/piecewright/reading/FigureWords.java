@@ -168,7 +168,7 @@ final class FigureWords {
                         : figure);
     }
 
-    /** "12 lb 14 oz", "12lb14", "9 kg 130". */
+    /** "12 lb 14 oz", "12lb14", "12 lb 14" and nothing after it, "9 kg 130". */
     private Figure withSmaller(Figure figure) {
         boolean big = figure.unit("kg", "lb");
         if (!big || figure.until() >= tokens.size()) return figure;
@@ -186,10 +186,16 @@ final class FigureWords {
                 && (named
                         || bare
                                 && (tokens.get(at).glued()
+                                        || pounds && ends(at + 1)
                                         || !pounds && tokens.get(at).text().length() == 3));
         if (!fits) return figure;
         return figure.worth(
                 figure.value() + more.get(0) / perWhole, named ? unit.get().until() : at + 1);
+    }
+
+    /** Whether a figure before this place stands alone: nothing follows that could make an hour or a count of it. */
+    private boolean ends(int at) {
+        return at >= tokens.size() || tokens.is(at, ",", ";");
     }
 
     /** "between 7.7 and 7.8 kg". */
