@@ -31,7 +31,7 @@ final class ActsTold {
 
     private final Followed plan;
     private final Times times;
-    private final ActNames names;
+    private final VisitNames names;
     private final RoastLoads loads;
     private final Acts known = new Acts();
     private final Map<String, Integer> entryByAct = new HashMap<>();
@@ -49,7 +49,7 @@ final class ActsTold {
     ActsTold(Followed plan, Times times, List<Entry> entries) {
         this.plan = plan;
         this.times = times;
-        this.names = new ActNames(plan, known);
+        this.names = new VisitNames(plan, known);
         this.loads = new RoastLoads(plan.planned(), entries);
         entries.forEach(this::take);
         infer();
@@ -105,7 +105,7 @@ final class ActsTold {
         }
         Visit visit = named.get();
         Optional<Visit> before = known.of(visit.id());
-        boolean again = before.isPresent() && (ActNames.close(before.get().at(), visit.at(), SAME) || goesOn(visit));
+        boolean again = before.isPresent() && (VisitNames.close(before.get().at(), visit.at(), SAME) || goesOn(visit));
         if (!again) {
             Optional<Visit> later = known.firstFrom(tooLate(visit));
             if (later.isPresent() || before.isPresent()) {

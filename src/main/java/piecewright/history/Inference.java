@@ -15,14 +15,14 @@ final class Inference {
 
     private final List<Visit> planned;
     private final Acts acts = new Acts();
-    private final ActNames names;
+    private final VisitNames names;
     private final Set<String> told = new HashSet<>();
     private final Set<String> inferred = new HashSet<>();
 
     /** @param told acts written down, in time order */
     Inference(Followed plan, List<Visit> told) {
         this.planned = plan.planned();
-        this.names = new ActNames(plan, acts);
+        this.names = new VisitNames(plan, acts);
         told.forEach(visit -> this.told.add(visit.id()));
         for (Visit visit : told) {
             if (acts.isEmpty() && visit.kind() != ActKind.SOAK && !planned.isEmpty()) firstSoak(visit);

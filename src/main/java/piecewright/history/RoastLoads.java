@@ -69,7 +69,7 @@ final class RoastLoads {
             if (!begins && !ends) continue;
             boolean sameWord = before.isPresent()
                     && before.get().report() instanceof Started == begins
-                    && ActNames.close(before.get().at(), entry.at(), SAME);
+                    && VisitNames.close(before.get().at(), entry.at(), SAME);
             boolean itsEnd = ends && before.isPresent() && before.get().report() instanceof Started;
             boolean same = sameWord || itsEnd;
             if (!same) groups++;

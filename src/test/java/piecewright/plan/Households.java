@@ -1,6 +1,7 @@
 package piecewright.plan;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -26,6 +27,8 @@ import piecewright.house.Place;
 import piecewright.house.Scale;
 import piecewright.house.Trays;
 import piecewright.house.Vessel;
+import piecewright.plan.PlanRequest.Amount;
+import piecewright.plan.PlanRequest.When;
 import piecewright.quantity.EbcRange;
 import piecewright.quantity.FractionRange;
 import piecewright.quantity.HoursRange;
@@ -60,6 +63,16 @@ public final class Households {
                         0.055,
                         new KilnSchedule.ColourBase(2.0, 1)),
                 new MaltStyle.FinishSchedule(21, 28, new EbcRange(2.5, 3.7)));
+    }
+
+    /** Five kilograms of raw barley for pale malt, ready by the first of May 2031. */
+    public static PlanRequest wish(House house) {
+        return new PlanRequest(
+                pale(),
+                barley(),
+                house,
+                new Amount.RawGrain(5),
+                new When.ReadyBy(LocalDate.of(2031, 5, 1), LocalDate.of(2031, 1, 1)));
     }
 
     public static GrainLot barley() {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +15,6 @@ import piecewright.house.Kit;
 import piecewright.house.Place;
 import piecewright.house.Trays;
 import piecewright.house.Vessel;
-import piecewright.plan.PlanRequest.Amount;
-import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Timetable.Visit;
 
 /** A batch under way lies where it lies: what a better choice would be now is no news to it. */
@@ -36,15 +33,6 @@ class KitUsedTest {
         Kit more = new Kit(vessels, trays, kit.boxes(), kit.heaters(), kit.scale(), kit.learned());
         return new House(
                 GARAGE.name(), GARAGE.zone(), places, GARAGE.steepWaterC(), GARAGE.people(), GARAGE.nights(), more);
-    }
-
-    private static PlanRequest wish(House house) {
-        return new PlanRequest(
-                Households.pale(),
-                Households.barley(),
-                house,
-                new Amount.RawGrain(5),
-                new When.ReadyBy(LocalDate.of(2031, 5, 1), LocalDate.of(2031, 1, 1)));
     }
 
     private static Plan planned(PlanResult result) {
@@ -73,8 +61,8 @@ class KitUsedTest {
 
     @Test
     void soaksOfThePastStayInTheirRoomAndTheGrainWhereItIsSpread() {
-        Plan plan = planned(new Planner(ModelParameters.defaults()).plan(wish(GARAGE)));
-        PlanRequest later = wish(withRoom(14.9, 15.1));
+        Plan plan = planned(new Planner(ModelParameters.defaults()).plan(Households.wish(GARAGE)));
+        PlanRequest later = Households.wish(withRoom(14.9, 15.1));
         Plan afresh = planned(new Planner(ModelParameters.defaults()).plan(later));
         assertNotEquals(place(plan, ActKind.FLOOR), place(afresh, ActKind.FLOOR), "the other room is the better one");
         int spread = 1 + Timetable.of(plan).visits().indexOf(Timetable.of(plan).first(ActKind.FLOOR));
@@ -87,14 +75,15 @@ class KitUsedTest {
     /** The vessels shrank on paper after the soak: the grain is in them all the same. */
     @Test
     void kitInUseHoldsThePieceWhateverIsSaidOfItSince() {
-        Plan plan = planned(new Planner(ModelParameters.defaults()).plan(wish(GARAGE)));
+        Plan plan = planned(new Planner(ModelParameters.defaults()).plan(Households.wish(GARAGE)));
         Kit kit = GARAGE.kit();
         List<Vessel> small = kit.vessels().stream()
                 .map(vessel -> new Vessel(vessel.name(), vessel.place(), 1))
                 .toList();
         House shrunk =
                 GARAGE.withKit(new Kit(small, kit.trays(), kit.boxes(), kit.heaters(), kit.scale(), kit.learned()));
-        Plan rest = planned(new Continuation(ModelParameters.defaults()).continued(wish(shrunk), begun(plan, 2)));
+        Plan rest = planned(
+                new Continuation(ModelParameters.defaults()).continued(Households.wish(shrunk), begun(plan, 2)));
         assertEquals(place(plan, ActKind.SOAK), place(rest, ActKind.SOAK));
     }
 
@@ -102,7 +91,7 @@ class KitUsedTest {
     @Test
     void bandsAreDrawnWhereThePlanHasTheGrain() {
         Planner planner = new Planner(ModelParameters.defaults());
-        PlanRequest roomy = wish(withRoom(14.9, 15.1));
+        PlanRequest roomy = Households.wish(withRoom(14.9, 15.1));
         for (String room : List.of("garage", "cellar")) {
             Plan plan = planned(planner.plan(roomy.arranged(Arrangement.usual()
                     .at(Arrangement.usual().places().growingIn(room).steepingIn(room)))));

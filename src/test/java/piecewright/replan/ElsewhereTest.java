@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,8 +21,6 @@ import piecewright.plan.Continuation;
 import piecewright.plan.Households;
 import piecewright.plan.ModelParameters;
 import piecewright.plan.PlanRequest;
-import piecewright.plan.PlanRequest.Amount;
-import piecewright.plan.PlanRequest.When;
 import piecewright.plan.Timetable;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.text.DisplayUnits;
@@ -40,15 +37,6 @@ class ElsewhereTest {
         Kit changed = new Kit(kit.vessels(), trays, kit.boxes(), kit.heaters(), kit.scale(), kit.learned());
         return new House(
                 GARAGE.name(), GARAGE.zone(), places, GARAGE.steepWaterC(), GARAGE.people(), GARAGE.nights(), changed);
-    }
-
-    private static PlanRequest wish(House house) {
-        return new PlanRequest(
-                Households.pale(),
-                Households.barley(),
-                house,
-                new Amount.RawGrain(5),
-                new When.ReadyBy(LocalDate.of(2031, 5, 1), LocalDate.of(2031, 1, 1)));
     }
 
     private static Replanned replanned(PlanRequest wish, Story story) {
@@ -74,11 +62,11 @@ class ElsewhereTest {
     void aStepDoneElsewhereIsAMoveWithItsReason() {
         List<Trays> both = new ArrayList<>(GARAGE.kit().trays());
         both.add(new Trays("cellar screens", "cellar", 4, 0.2));
-        Story story = Story.of(wish(with(both))).byPlanUntil("steep-2.soak");
+        Story story = Story.of(Households.wish(with(both))).byPlanUntil("steep-2.soak");
         assertEquals(Optional.of("cellar"), story.act("floor.spread").setting().place());
         assertTrue(replanned(story.wish(), story).moves().stream()
                 .allMatch(move -> move.places().isEmpty()));
-        Replanned lent = replanned(wish(with(GARAGE.kit().trays())), story);
+        Replanned lent = replanned(Households.wish(with(GARAGE.kit().trays())), story);
         List<Move> elsewhere =
                 lent.moves().stream().filter(move -> move.places().isPresent()).toList();
         Move spread = elsewhere.get(0);

@@ -11,7 +11,7 @@ import piecewright.plan.Timetable.Visit;
 import piecewright.style.KilnSchedule.Rung;
 
 /** Finds for each act written down its name in the plan. Scratch space of one reading of a log. */
-final class ActNames {
+final class VisitNames {
     /** Judgement: a turning so near a planned one is that one. */
     private static final Duration SAME_TURNING = Duration.ofHours(8);
     /** Judgement: a dial is set this near to a rung, K. */
@@ -24,7 +24,7 @@ final class ActNames {
     private final Acts known;
 
     /** @param known the acts told so far; grows meanwhile */
-    ActNames(Followed plan, Acts known) {
+    VisitNames(Followed plan, Acts known) {
         this.plan = plan;
         this.known = known;
     }
