@@ -60,6 +60,8 @@ public final class WishViewModel {
     private final ReadOnlyObjectWrapper<Map<Word, String>> typed = new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<List<Booking>> besides = new ReadOnlyObjectWrapper<>(List.of());
     private final AtomicInteger latest = new AtomicInteger();
+    /** The answer shown last. */
+    private Optional<Answer> shown = Optional.empty();
 
     /** The use cases asked. */
     public interface Answers {
@@ -252,6 +254,10 @@ public final class WishViewModel {
 
     private void show(Answer answer, Optional<Drafted> found, int ticket) {
         working.set(false);
+        boolean told = !remedies.isEmpty() && shown.equals(Optional.of(answer));
+        shown = Optional.of(answer);
+        // asked again for a file that had no part in it: what somebody is about to press stays where it is
+        if (told) return;
         remedies.clear();
         problems.setAll(problemsOf(answer));
         if (answer instanceof Answer.Read read)

@@ -9,8 +9,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import javafx.collections.ListChangeListener;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import piecewright.app.Drafting.Answer;
@@ -18,13 +20,19 @@ import piecewright.app.PlanWish;
 import piecewright.app.ReadWish;
 import piecewright.desktop.plan.Problem.Word;
 import piecewright.desktop.shell.UndoHistory;
+import piecewright.plan.ModelParameters;
 import piecewright.plan.Obstacle;
+import piecewright.plan.Plan;
 import piecewright.plan.PlanRequest;
 import piecewright.plan.PlanRequest.Amount;
 import piecewright.plan.PlanRequest.When;
 import piecewright.plan.PlanResult;
+import piecewright.plan.Planner;
 import piecewright.plan.Watch;
+import piecewright.remedy.Change;
 import piecewright.remedy.Remedy;
+import piecewright.store.HouseFile;
+import piecewright.store.LotFile;
 import piecewright.store.StyleLibrary;
 import piecewright.text.DisplayUnits;
 
@@ -39,7 +47,7 @@ class WishViewModelTest {
     private WishViewModel model;
 
     /** Refuses every wish for a day of its own, so that answers can be told apart. */
-    private static final class Refusing implements WishViewModel.Answers {
+    private final class Refusing implements WishViewModel.Answers {
         @Override
         public Answer answer(Wish wished, Watch watch) {
             PlanWish wish = wished.planWish(TODAY);
@@ -58,8 +66,44 @@ class WishViewModelTest {
 
         @Override
         public List<Remedy> remedies(PlanRequest request, List<Obstacle> obstacles, Watch watch) {
-            return List.of();
+            return offered;
         }
+    }
+
+    private List<Remedy> offered = List.of();
+
+    /** A change of which only its existence counts here. */
+    private static Remedy remedy() throws Exception {
+        PlanRequest request = new PlanRequest(
+                StyleLibrary.builtIn().style("pale"),
+                LotFile.read(LOT),
+                HouseFile.read(HOUSE),
+                new Amount.FinishedMalt(4),
+                new When.ReadyBy(TODAY.plusDays(60), TODAY));
+        Plan plan = new Planner(ModelParameters.defaults()).plan(request).match(PlanResult.Planned::plan, not -> {
+            throw new AssertionError(not.obstacles().toString());
+        });
+        return new Remedy(new Change.SmallerPiece(4), request, plan);
+    }
+
+    /** As when a file of the workspace changed that had no part in the answer: nothing goes from under a finger. */
+    @Test
+    void theSameRefusalAskedAgainLeavesWhatHelpsWhereItIs() throws Exception {
+        offered = List.of(remedy());
+        model.typeAmount("60 kg");
+        background.removeLast().run();
+        aside.removeLast().run();
+        assertEquals(offered, List.copyOf(model.remedies()));
+        List<Integer> changes = new ArrayList<>();
+        model.remedies().addListener((ListChangeListener<Remedy>) change -> changes.add(1));
+        model.problems().addListener((ListChangeListener<Problem>) change -> changes.add(1));
+        model.ask();
+        background.removeLast().run();
+        assertEquals(List.of(), changes);
+        assertFalse(model.workingProperty().get());
+        model.typeAmount("70 kg");
+        background.removeLast().run();
+        assertEquals(List.of(), List.copyOf(model.remedies()));
     }
 
     private final UndoHistory history = new UndoHistory();
