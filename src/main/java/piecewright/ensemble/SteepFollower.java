@@ -258,7 +258,7 @@ final class SteepFollower {
         piece.walkTo(at);
         while (!piece.ripe().happened() || mayWait(floor, at)) {
             int later = look(floor, at, LOOK_MINUTES);
-            double hard = script.rules().restSlip(piece.meanC()).hardHours();
+            double hard = script.rules().lastRestSlip(piece.meanC()).hardHours();
             if ((later - drainedMinute) / 60.0 > hard) {
                 if (!piece.ripe().happened()) breachUnchitted(floor);
                 break;

@@ -7,11 +7,13 @@ import java.util.OptionalDouble;
 import piecewright.journal.AcrospireCount;
 import piecewright.journal.Entry;
 import piecewright.journal.Report.AcrospiresCounted;
+import piecewright.journal.Report.ChittedCounted;
 import piecewright.journal.Report.Measured;
 import piecewright.journal.Report.SampleDried;
 import piecewright.journal.Report.TemperatureRead;
 import piecewright.journal.Report.Weighed;
 import piecewright.journal.Spot;
+import piecewright.plan.Chitted;
 import piecewright.plan.Reading;
 import piecewright.process.couch.CouchProbe;
 
@@ -49,7 +51,7 @@ public record Measurement(Entry entry, Measured found, Keeping keeping) {
                 });
     }
 
-    /** What a forecast gives way to; empty where it says nothing of the state. Chitted corns are compared, not obeyed. */
+    /** What a forecast gives way to; empty where it says nothing of the state. */
     public Optional<Reading> reading() {
         Reading nothing = Reading.nothing(at());
         if (found instanceof Weighed weighed) return Optional.of(nothing.withNetKg(weighed.netKg()));
@@ -60,6 +62,9 @@ public record Measurement(Entry entry, Measured found, Keeping keeping) {
             AcrospireCount count = counted.count();
             double sd = Math.hypot(SORTING_SD, count.sdFraction() / Math.sqrt(count.of()));
             return Optional.of(nothing.withGrowth(new Reading.Growth(count.meanFraction(), sd)));
+        }
+        if (found instanceof ChittedCounted counted) {
+            return Optional.of(nothing.withChitted(new Chitted(counted.chitted(), counted.of())));
         }
         return found instanceof TemperatureRead read && tellsTheMean(read.spot())
                 ? Optional.of(nothing.withGrainC(grainMeanC().orElseThrow()))

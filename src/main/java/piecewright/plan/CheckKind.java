@@ -6,6 +6,10 @@ public enum CheckKind {
     LAY_OUT(20),
     /** Those that germinated counted. */
     COUNT(15),
+    /** A weighed sample, crushed, put into a hot oven. */
+    DRY_IN(15),
+    /** The dried sample weighed. */
+    DRY_OUT(5),
     /** A sample in a net put under water. */
     TEST_SOAK(10),
     /** The sample drained and weighed. */

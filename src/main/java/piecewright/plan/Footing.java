@@ -1,5 +1,6 @@
 package piecewright.plan;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import piecewright.plan.Simulation.Course;
@@ -19,6 +20,12 @@ import piecewright.process.SteepState;
  * it.
  */
 final class Footing {
+    /** Judgement: nothing grows or dries in so short a time that anybody could tell. */
+    private static final Duration WEIGHED_BEFORE = Duration.ofMinutes(5);
+
+    /** Judgement: drained grain is weighed within the hour. */
+    private static final Duration DRIPS = Duration.ofHours(1);
+
     private Footing() {}
 
     /** @param course of the acts done or certain, and what was read */
@@ -33,7 +40,9 @@ final class Footing {
         if (!lengthCounts) {
             for (Read read : course.reads()) {
                 if (read.reading().settles() && read.reading().at().isAfter(standing.at())) {
-                    standing = new Standing(read.reading().at(), read.held(), read.slowFraction());
+                    Instant at = read.reading().at();
+                    Instant from = began.kind() == ActKind.FLOOR ? justBefore(at, standing.at()) : at;
+                    standing = new Standing(from, read.held(), read.slowFraction());
                 }
             }
         }
@@ -43,6 +52,12 @@ final class Footing {
                 ? HeatLeft.hottestRung(setup, HeatLeft.heater(setup, cured)).orElse(0)
                 : 0;
         return new UnderWay(visits, withReads(standing, course), rung);
+    }
+
+    /** Whoever weighs at an act weighs before it: the act may come at once. */
+    private static Instant justBefore(Instant read, Instant since) {
+        Instant before = read.minus(WEIGHED_BEFORE);
+        return before.isAfter(since) ? before : since;
     }
 
     /** A couch is followed from its last thermometer reading on. */
@@ -72,24 +87,40 @@ final class Footing {
 
     /** What was read later, as if it had been so from the start of the phase on. */
     private static Standing withReads(Standing standing, Course course) {
+        boolean drained = drainedAndWeighed(standing.at(), course);
         PieceState state = standing.state();
         double slow = standing.slowFraction();
         Instant since = standing.at();
         for (Read read : course.reads()) {
-            if (read.reading().at().isAfter(since)) state = shifted(state, read);
+            if (read.reading().at().isAfter(since)) state = shifted(state, read, drained);
         }
         return new Standing(standing.at(), state, slow);
     }
 
-    private static PieceState shifted(PieceState state, Read read) {
+    /** Whether the steep-out is known: weighed as it was drained. What a rest takes off later is its film. */
+    private static boolean drainedAndWeighed(Instant drainedAt, Course course) {
+        boolean drained = course.stations().stream()
+                .anyMatch(station -> station.visit().kind() == ActKind.DRAIN
+                        && station.visit().at().equals(drainedAt));
+        Instant soon = drainedAt.plus(DRIPS);
+        return drained
+                && course.reads().stream()
+                        .anyMatch(read -> read.reading().weighs()
+                                && !read.reading().at().isBefore(drainedAt)
+                                && !read.reading().at().isAfter(soon));
+    }
+
+    /** @param drained whether water found later says nothing of what was there as it was drained */
+    private static PieceState shifted(PieceState state, Read read, boolean drained) {
         PieceState forecast = read.forecast();
         PieceState held = read.held();
         GrainMass mass = state.mass();
-        double waterKg = Math.max(
-                0, mass.waterKg() + held.mass().waterKg() - forecast.mass().waterKg());
+        double moreKg = drained ? 0 : held.mass().waterKg() - forecast.mass().waterKg();
+        double waterKg = Math.max(0, mass.waterKg() + moreKg);
         SteepState steep = state.steep();
-        double core =
-                steep.coreRatio() + held.steep().coreRatio() - forecast.steep().coreRatio();
+        double moreRatio =
+                drained ? 0 : held.steep().coreRatio() - forecast.steep().coreRatio();
+        double core = steep.coreRatio() + moreRatio;
         double chit =
                 steep.chitRatio() + held.steep().chitRatio() - forecast.steep().chitRatio();
         double growth = Math.max(

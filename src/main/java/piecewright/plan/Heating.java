@@ -10,6 +10,7 @@ import piecewright.house.House;
 import piecewright.plan.Outfit.Drying;
 import piecewright.process.Surroundings;
 import piecewright.process.kiln.AirOn;
+import piecewright.process.kiln.ColourKinetics;
 import piecewright.process.kiln.DryingBed;
 import piecewright.process.kiln.HeaterLimit;
 import piecewright.style.MaltStyle;
@@ -24,6 +25,11 @@ final class Heating {
     private static final double MOVING_HOURS = 2;
     /** Judgement: a heater that must be watched all the time is the last choice. */
     private static final double WATCHED_HOURS = 1000;
+
+    /** Judgement: steps in which a hotter cure is looked for, K. */
+    private static final double CURE_STEP_K = 0.5;
+    /** Judgement: over its hours curing malt trails the air by so much, K. */
+    private static final double TRAILS_K = 2;
 
     private final House house;
     private final MaltStyle style;
@@ -112,8 +118,37 @@ final class Heating {
     }
 
     private Drying pair(Heater dryer, Heater curer) {
-        double middleC = (style.kiln().cureC().lowC() + style.kiln().cureC().highC()) / 2;
-        return new Drying(dryer, curer, hottestDryC(dryer), Math.min(middleC, hottestCureC(curer)));
+        return new Drying(dryer, curer, hottestDryC(dryer), Math.min(cureC(), hottestCureC(curer)));
+    }
+
+    /** The coolest cure from the middle of the style's on that colours its malt to the middle in its usual hours. */
+    private double cureC() {
+        var range = style.kiln().cureC();
+        double middleC = (range.lowC() + range.highC()) / 2;
+        boolean cureMakesIt =
+                style.oven().stew().isEmpty() && style.oven().roast().isEmpty();
+        if (!cureMakesIt) return middleC;
+        ColourKinetics kinetics = new ColourKinetics(parameters.kiln().colour());
+        var base = style.kiln().colourBase();
+        double substrate = style.couches()
+                .hot()
+                .map(hot -> kinetics.couchedSubstrateRatio(base.substrateRatio(), hot.indexHours()))
+                .orElse(base.substrateRatio());
+        double hours =
+                (style.kiln().cureHours().lowHours() + style.kiln().cureHours().highHours()) / 2;
+        double aimEbc = style.finish().colour().middleEbc();
+        double curesC = middleC;
+        while (curesC + CURE_STEP_K <= range.highC()
+                && kinetics.isothermalEbc(
+                                base.startEbc(),
+                                curesC - TRAILS_K,
+                                style.kiln().endMoistureFraction(),
+                                substrate,
+                                hours)
+                        < aimEbc) {
+            curesC += CURE_STEP_K;
+        }
+        return curesC;
     }
 
     /** Hours this pair would need at its last rung, and what speaks against it, in hours. */

@@ -29,6 +29,9 @@ final class Leniency {
 
     private Leniency() {}
 
+    /** Judgement: a piece so near its longest acrospire may be past it at the next hour anybody has. */
+    private static final double NEARLY_PAST_RATIO = 0.15;
+
     /** @param course of the acts done or certain */
     static MaltStyle of(MaltStyle style, Course course) {
         List<Station> stations = course.stations();
@@ -39,10 +42,15 @@ final class Leniency {
                 .orElse(stations.get(stations.size() - 1).after())
                 .growth()
                 .growthRatio();
-        boolean past = load.isPresent() || grown > growth.highFraction();
-        return past
-                ? lenient.withGrowth(lenient.growth()
-                        .withAcceptable(growth.with(grown - ROOM_FRACTION).with(grown + ROOM_FRACTION)))
+        boolean nearlyPast = grown > growth.highFraction() - NEARLY_PAST_RATIO;
+        if (load.isPresent()) {
+            return lenient.withGrowth(lenient.growth()
+                    .withAcceptable(growth.with(grown - ROOM_FRACTION).with(grown + ROOM_FRACTION)));
+        }
+        double low = Math.min(growth.lowFraction(), grown - ROOM_FRACTION);
+        return nearlyPast
+                ? lenient.withGrowth(
+                        lenient.growth().withAcceptable(growth.with(low).with(grown + MORE_GROWN_RATIO)))
                 : lenient;
     }
 

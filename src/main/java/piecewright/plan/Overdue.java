@@ -24,10 +24,10 @@ import piecewright.style.HotCouchSchedule;
 final class Overdue {
     /** Judgement: a bed moved so lately need not be moved first. */
     private static final double JUST_MOVED_HOURS = 3;
-    /** Judgement: practice, chitted enough or not, grain is spread a day and a half after it was drained. */
-    private static final double LONGEST_REST_HOURS = 36;
-    /** Judgement: a wet couch is spread by then. */
-    private static final double LONGEST_HEAP_HOURS = 36;
+    /** Judgement: grain that has not chitted enough four days after it was drained will not; it is spread as it is. */
+    private static final double LONGEST_REST_HOURS = 96;
+    /** Judgement: nor in a wet couch after two. */
+    private static final double LONGEST_HEAP_HOURS = 48;
     /** Judgement: the wither goes on growing by about so much acrospire. */
     private static final double WITHER_GROWS_RATIO = 0.1;
     /** Judgement: nobody tells two moments apart whose figures differ by less than this share of the corn. */

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import piecewright.plan.Found.ColdSpell;
 import piecewright.plan.Simulation.Passing;
 import piecewright.plan.Simulation.Read;
+import piecewright.process.Metabolism;
 import piecewright.process.PieceState;
 import piecewright.process.Stage;
 
@@ -17,9 +18,11 @@ final class Passage {
     private final List<ColdSpell> coldSpells;
     private final ToDoubleFunction<Instant> hours;
     private final double fullestCoreRatio;
+    private final Metabolism lot;
     private final List<Read> reads = new ArrayList<>();
 
-    Passage(Found found, ToDoubleFunction<Instant> hours, double fullestCoreRatio) {
+    Passage(Found found, ToDoubleFunction<Instant> hours, double fullestCoreRatio, Metabolism lot) {
+        this.lot = lot;
         this.readings = found.readings();
         this.coldSpells = found.coldSpells();
         this.hours = hours;
@@ -63,7 +66,7 @@ final class Passage {
     }
 
     private Piece read(Piece now, Reading reading) {
-        PieceState held = reading.held(now.expected(), fullestCoreRatio);
+        PieceState held = reading.held(now.expected(), fullestCoreRatio, lot);
         Optional<PieceState> slow = reading.weighs() ? now.slow().map(any -> held) : now.slow();
         double slowFraction = slow.orElse(held).mass().moisture().wetBasisFraction();
         reads.add(new Read(reading, now.expected(), held, slowFraction));

@@ -25,8 +25,14 @@ public final class Practice {
     /** Judgement: air rest spread thin and stirred, as a water-sensitive lot needs: soft half as long again. */
     public static final Limits SPREAD_AIR_REST =
             Limits.of(row(12, 36, 36), row(14, 24, 24), row(18, 21, 24), row(20, 15, 24), row(22, 15, 24));
-    /** Judgement: how long casting may wait once the steep is ripe. */
-    public static final Limits CASTING = Limits.of(row(10, 6, 12), row(15, 4, 8), row(20, 3, 6));
+    /**
+     * Judgement: grain wet enough that waits for its chit, spread thin and stirred; practice, drained 30 h and more in
+     * the cold, a day in mild weather.
+     */
+    public static final Limits LAST_REST =
+            Limits.of(row(8, 40, 84), row(12, 30, 54), row(14, 24, 42), row(18, 18, 30), row(20, 15, 24));
+    /** Judgement: how long casting may wait once the steep is ripe: a night and no more, or it mats. */
+    public static final Limits CASTING = Limits.of(row(10, 6, 18), row(15, 4, 14), row(20, 3, 10));
     /** Judgement: first look at a wet couch and those after it by its warmth; practice, ends sourced, grid estimated. */
     public static final Limits WET_COUCH_LOOK = Limits.of(row(10, 12, 18), row(15, 8, 12), row(20, 5, 8));
     /** Judgement: how long a wet couch may lie; practice, 20 to 30 h, 12 to 48 h by temperature. */

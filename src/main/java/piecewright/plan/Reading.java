@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import piecewright.process.GrainMass;
+import piecewright.process.Metabolism;
 import piecewright.process.PieceState;
 import piecewright.process.SteepState;
 
@@ -14,7 +15,7 @@ import piecewright.process.SteepState;
  * @param netKg weight of the whole piece, kg
  * @param moistureFraction of a dried sample, wet basis
  * @param growth acrospires counted
- * @param chitRatio χ that a count of chitted corns means
+ * @param chitted corns counted for the root tip
  * @param grainC temperature of the grain, °C
  */
 public record Reading(
@@ -22,7 +23,7 @@ public record Reading(
         OptionalDouble netKg,
         OptionalDouble moistureFraction,
         Optional<Growth> growth,
-        OptionalDouble chitRatio,
+        Optional<Chitted> chitted,
         OptionalDouble grainC) {
     /**
      * Judgement: dry matter lost is known to about two hundredths of what is left, so below this moisture a weight
@@ -39,7 +40,7 @@ public record Reading(
         Objects.requireNonNull(netKg);
         Objects.requireNonNull(moistureFraction);
         Objects.requireNonNull(growth);
-        Objects.requireNonNull(chitRatio);
+        Objects.requireNonNull(chitted);
         Objects.requireNonNull(grainC);
     }
 
@@ -49,32 +50,32 @@ public record Reading(
     /** Nothing found: asks only how the piece stands then. */
     public static Reading nothing(Instant at) {
         OptionalDouble none = OptionalDouble.empty();
-        return new Reading(at, none, none, Optional.empty(), none, none);
+        return new Reading(at, none, none, Optional.empty(), Optional.empty(), none);
     }
 
     public Reading withNetKg(double changedKg) {
-        return new Reading(at, OptionalDouble.of(changedKg), moistureFraction, growth, chitRatio, grainC);
+        return new Reading(at, OptionalDouble.of(changedKg), moistureFraction, growth, chitted, grainC);
     }
 
     public Reading withMoistureFraction(double changedFraction) {
-        return new Reading(at, netKg, OptionalDouble.of(changedFraction), growth, chitRatio, grainC);
+        return new Reading(at, netKg, OptionalDouble.of(changedFraction), growth, chitted, grainC);
     }
 
     public Reading withGrowth(Growth changed) {
-        return new Reading(at, netKg, moistureFraction, Optional.of(changed), chitRatio, grainC);
+        return new Reading(at, netKg, moistureFraction, Optional.of(changed), chitted, grainC);
     }
 
-    public Reading withChitRatio(double changedRatio) {
-        return new Reading(at, netKg, moistureFraction, growth, OptionalDouble.of(changedRatio), grainC);
+    public Reading withChitted(Chitted changed) {
+        return new Reading(at, netKg, moistureFraction, growth, Optional.of(changed), grainC);
     }
 
     public Reading withGrainC(double changedC) {
-        return new Reading(at, netKg, moistureFraction, growth, chitRatio, OptionalDouble.of(changedC));
+        return new Reading(at, netKg, moistureFraction, growth, chitted, OptionalDouble.of(changedC));
     }
 
     /** Whether a search may take up the piece here: it was weighed, or everything but the instant is as forecast. */
     boolean settles() {
-        boolean nothing = growth.isEmpty() && chitRatio.isEmpty() && grainC.isEmpty();
+        boolean nothing = growth.isEmpty() && chitted.isEmpty() && grainC.isEmpty();
         return weighs() || nothing;
     }
 
@@ -100,12 +101,13 @@ public record Reading(
      * by how well they were counted.
      *
      * @param fullestCoreRatio water the core holds at most, kg per kg of initial dry matter
+     * @param lot how its corns chit
      */
-    PieceState held(PieceState forecast, double fullestCoreRatio) {
+    PieceState held(PieceState forecast, double fullestCoreRatio, Metabolism lot) {
         PieceState held = forecast;
         OptionalDouble water = waterKg(forecast.mass());
         if (water.isPresent()) held = watered(held, water.getAsDouble(), fullestCoreRatio);
-        if (chitRatio.isPresent()) held = held.withSteep(chitted(held.steep(), chitRatio.getAsDouble()));
+        if (chitted.isPresent()) held = chitted.get().held(held, lot);
         if (growth.isPresent()) {
             double before = held.growth().growthRatio();
             double sd = Math.max(LEAST_FORECAST_SD, GROWTH_FORECAST_SD * before);
@@ -124,10 +126,5 @@ public record Reading(
         return state.withMass(new GrainMass(mass.initialDryMatterKg(), mass.dryMatterKg(), waterKg))
                 .withSteep(new SteepState(
                         core, steep.outerRatio(), steep.soakHours(), steep.waterChanges(), steep.chitRatio()));
-    }
-
-    private static SteepState chitted(SteepState steep, double chitRatio) {
-        return new SteepState(
-                steep.coreRatio(), steep.outerRatio(), steep.soakHours(), steep.waterChanges(), chitRatio);
     }
 }

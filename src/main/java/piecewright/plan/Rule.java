@@ -28,6 +28,7 @@ public enum Rule {
     STIRRINGS,
     KILN_WAIT,
     CURE_LENGTH,
+    COLOUR,
     DEROOTING,
     ROAST_WAIT,
     /** Rest lost, or days idle, before the malt is wanted. */

@@ -16,14 +16,18 @@ public final class Rules {
     private static final double LOST_REST_COST_MINUTES_PER_DAY = 15;
     /** Judgement: each day the malt lies ready longer than anybody asked. */
     private static final double IDLE_COST_MINUTES_PER_DAY = 10;
-    /** Judgement: each percentage point of steep-out moisture away from the style's target. */
+    /** Judgement: each percentage point that the first soak falls short of wetting the corns. */
     private static final double MOISTURE_COST_MINUTES_PER_POINT = 20;
     /** Judgement: half a point of moisture nobody can tell. */
     public static final double UNTOLD_MOISTURE_FRACTION = 0.005;
     /** Judgement: nor a twentieth of acrospire. */
     public static final double UNTOLD_GROWTH_RATIO = 0.05;
-    /** Judgement: each tenth of acrospire away from the style's target. */
-    private static final double GROWTH_COST_MINUTES_PER_TENTH = 20;
+    /** Judgement: steep-out moisture is within a point of its aim; weighed before the last dip it falls within 0.6. */
+    private static final Miss STEEP_OUT = new Miss(0.01, 0.006);
+    /** Judgement: colour is within a quarter of the middle; four kilned malts in five come within 1.3 of their plan. */
+    private static final Miss COLOURED = new Miss(0.22, 0.2);
+    /** Judgement: acrospires are within 0.15 of their aim; counted every day they end within 0.07 of where planned. */
+    private static final Miss GROWN = new Miss(0.15, 0.07);
     /** Judgement: practice, a first immersion under 4 h is no soak. */
     public static final double FIRST_SOAK_SHORTEST_HOURS = 4;
     /** Source: Studies in Barley and Malt XXII, 1964, J. Inst. Brew. 70:145: a first steep should reach 32 %, drained. */
@@ -45,10 +49,10 @@ public final class Rules {
     private static final double REST_LATEST_HOURS = 12;
     /** Judgement: practice, no rest under an hour. */
     public static final double REST_SHORTEST_HOURS = 1;
-    /** Judgement: practice, cast when four corns in five have chitted. */
-    private static final double CAST_CHITTED_FRACTION = 0.80;
+    /** Judgement: practice, cast when four corns in five have chitted; a count of a hundred may be four too many. */
+    private static final double CAST_CHITTED_FRACTION = 0.84;
     /** Judgement: grain grown further than this mats in the vessel. */
-    public static final double CAST_GROWTH_RATIO = 0.12;
+    public static final double CAST_GROWTH_RATIO = 0.15;
     /** Judgement: withered no drier than this: below it growth is over and the kiln is the better dryer. */
     public static final double WITHER_DRIEST_FRACTION = 0.30;
     /** Judgement: couch and cooling after it take no more moisture than this off, wet basis. */
@@ -93,15 +97,20 @@ public final class Rules {
     private final MaltStyle style;
     private final double waterSensitiveFraction;
     private final double growthMarginFraction;
+    private final boolean underWay;
     private final boolean couched;
     private final double driestFraction;
 
     public Rules(MaltStyle style, double waterSensitiveFraction) {
-        this(style, waterSensitiveFraction, 0);
+        this(style, waterSensitiveFraction, 0, false);
     }
 
-    /** @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more */
-    public Rules(MaltStyle style, double waterSensitiveFraction, double growthMarginFraction) {
+    /**
+     * @param growthMarginFraction how far inside the style's acrospire growth must end, 0 or more
+     * @param underWay whether it is of a piece that was begun
+     */
+    public Rules(MaltStyle style, double waterSensitiveFraction, double growthMarginFraction, boolean underWay) {
+        this.underWay = underWay;
         this.growthMarginFraction = growthMarginFraction;
         this.couched = style.couches().hot().isPresent();
         this.driestFraction =
@@ -204,8 +213,21 @@ public final class Rules {
 
     /** The rest before casting may be short; one too long in the vessel costs what any such rest does. */
     public double lastRestLasts(double hours, double grainC) {
-        Slip slip = restSlip(grainC);
-        return hours <= slip.latestHours() ? 0 : slip.costMinutes(hours);
+        return lastRestSlip(grainC).costMinutes(hours);
+    }
+
+    /** The rest before casting; wet enough, grain under way waits for its chit rather than be soaked once more. */
+    public Slip lastRestSlip(double grainC) {
+        Slip rest = restSlip(grainC);
+        if (!underWay) return new Slip(0, 0, rest.latestHours(), rest.softHours(), rest.hardHours());
+        double soft = Math.max(rest.softHours(), Practice.LAST_REST.softHours(grainC));
+        double hard = Math.max(rest.hardHours(), Practice.LAST_REST.hardHours(grainC));
+        return new Slip(0, 0, rest.latestHours(), soft, hard);
+    }
+
+    /** No rest before casting is longer at any temperature. */
+    public double longestLastRestHours() {
+        return underWay ? Math.max(longestRestHours(), Practice.LAST_REST.longestHours()) : longestRestHours();
     }
 
     public double longestRestHours() {
@@ -225,9 +247,7 @@ public final class Rules {
 
     public double steepOutMoisture(double moistureFraction) {
         if (!style.steep().acceptable().contains(moistureFraction)) return Double.POSITIVE_INFINITY;
-        return MOISTURE_COST_MINUTES_PER_POINT
-                * 100
-                * Math.abs(moistureFraction - style.steep().targetFraction());
+        return STEEP_OUT.costMinutes(Math.abs(moistureFraction - style.steep().targetFraction()));
     }
 
     /** Growth as it ends: at loading, or before it at packing the couch. */
@@ -237,9 +257,7 @@ public final class Rules {
                 || growthRatio > acceptable.highFraction() - growthMarginFraction) {
             return Double.POSITIVE_INFINITY;
         }
-        return GROWTH_COST_MINUTES_PER_TENTH
-                * 10
-                * Math.abs(growthRatio - style.growth().acrospireFraction());
+        return GROWN.costMinutes(Math.abs(growthRatio - style.growth().acrospireFraction()));
     }
 
     public double withersItsTime(double hours, double grainC) {
@@ -281,6 +299,16 @@ public final class Rules {
 
     public double curesItsTime(double hours) {
         return cureSlip().costMinutes(hours);
+    }
+
+    /**
+     * Colour as the cure leaves it, EBC, where the cure makes it.
+     *
+     * @param mostEbc what its longest usual cure makes: nobody aims darker
+     */
+    public double colourAtTheEnd(double colourEbc, double mostEbc) {
+        double aimEbc = Math.min(mostEbc, style.finish().colour().middleEbc());
+        return COLOURED.costMinutes(Math.abs(Math.log(colourEbc / aimEbc)));
     }
 
     public Slip cureSlip() {

@@ -114,7 +114,11 @@ public final class Simulation {
     public Course run(Timetable timetable, PieceState raw, Found found) {
         List<Station> stations = new ArrayList<>();
         List<Plan.Sample> samples = new ArrayList<>();
-        Passage passage = new Passage(found, this::hours, setup.models().steep().saturationCoreRatio());
+        Passage passage = new Passage(
+                found,
+                this::hours,
+                setup.models().steep().saturationCoreRatio(),
+                setup.models().metabolism());
         Passage.Piece piece = new Passage.Piece(raw, Optional.empty());
         Passing passing = Passing.none();
         Instant sinceAt = timetable.visits().get(0).at();

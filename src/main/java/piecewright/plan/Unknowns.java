@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import piecewright.grain.GrainLot;
+import piecewright.grain.LotMoisture;
 import piecewright.house.Heater;
 import piecewright.house.InsulatedBox;
 import piecewright.plan.Check.Gain;
@@ -26,6 +27,16 @@ final class Unknowns {
     private static final double TESTED_STEEP_SD = 0.10;
     /** Judgement: untested lots grow between all and four in five; 200 corns tell to 1.5 points near 95 %. */
     private static final Gain GERMINATION = new Gain(0.08, 0.015);
+
+    /** Judgement: raw moisture guessed from label or bite; a sample dried through leaves 0.3 of a point. */
+    private static final double GUESSED_MOISTURE_SD = 0.008;
+
+    /** Judgement: the same. */
+    private static final double DRIED_MOISTURE_SD = 0.003;
+    /** Judgement: practice, 20 to 30 g of crushed corns. */
+    private static final double DRIED_SAMPLE_G = 30;
+    /** Judgement: practice, dried through at 100 to 105 °C. */
+    private static final double DRIES_THROUGH_C = 100;
 
     private final PlanRequest request;
     private final Plan plan;
@@ -53,6 +64,7 @@ final class Unknowns {
     List<Test> tests() {
         List<Test> tests = new ArrayList<>();
         germinationIsCounted(tests);
+        aSampleIsDried(tests);
         theLotIsSteepedInANet(tests);
         boxesHoldWarmWater(tests);
         ovensAreHeldAgainstAThermometer(tests);
@@ -65,6 +77,21 @@ final class Unknowns {
         Test.Hours hours = new Test.Hours(68, 76); // read at 72 h, 4 h either way, as practice takes it
         tests.add(new Test(
                 "check.count", CheckKind.LAY_OUT, Optional.of(CheckKind.COUNT), lot.name(), hours, GERMINATION));
+    }
+
+    /** A point of moisture guessed wrong is two thirds of a point at steep-out, which no weighing shows. */
+    private void aSampleIsDried(List<Test> tests) {
+        LotMoisture moisture = request.lot().moisture();
+        boolean oven = request.house().kit().heaters().stream()
+                .anyMatch(heater -> heater.air().range().highC() >= DRIES_THROUGH_C);
+        if (!oven || moisture.measured() || moisture.sdFraction() < GUESSED_MOISTURE_SD) return;
+        tests.add(new Test(
+                "check.moisture",
+                CheckKind.DRY_IN,
+                Optional.of(CheckKind.DRY_OUT),
+                request.lot().name(),
+                new Test.Hours(3, 5), // practice, three hours dry crushed corns through; longer does no harm
+                new Gain(moisture.sdFraction(), DRIED_MOISTURE_SD, DRIED_SAMPLE_G)));
     }
 
     private void theLotIsSteepedInANet(List<Test> tests) {

@@ -132,6 +132,18 @@ public final class Metabolism {
         return LogNormal.shareBelow(chitRatio, parameters.chitSpreadRatio());
     }
 
+    /** χ at which such a share of the germinating corns shows a chit, share in (0, 1). */
+    public double chitRatio(double chittedFraction) {
+        double low = -4;
+        double high = 4;
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            if (LogNormal.normalShareBelow(middle) < chittedFraction) low = middle;
+            else high = middle;
+        }
+        return Math.exp(low * parameters.chitSpreadRatio());
+    }
+
     /** Gain of growth P per hour in air after chit, moisture as share of wet weight. */
     public double growthPerHour(double grainC, double moistureFraction) {
         return growthRateRatio

@@ -8,6 +8,11 @@ public record EbcRange(double lowEbc, double highEbc) {
         }
     }
 
+    /** The middle of it, EBC. */
+    public double middleEbc() {
+        return (lowEbc + highEbc) / 2;
+    }
+
     public boolean contains(double colourEbc) {
         return colourEbc >= lowEbc && colourEbc <= highEbc;
     }

@@ -6,6 +6,9 @@ import piecewright.plan.Check;
 final class CheckWords {
     private static final double FORMER_SAMPLE_G = 100;
 
+    /** Judgement: practice, a sample is dried through at 100 to 105 °C. */
+    private static final double DRYING_C = 103;
+
     /** Judgement: what a sample weighs after eight hours in water of 15 °C, for an example of an entry. */
     private static final double DRUNK_RATIO = 1.32;
 
@@ -21,6 +24,13 @@ final class CheckWords {
 
     String toDo(Check check) {
         return switch (check.kind()) {
+            case DRY_IN, DRY_OUT ->
+                said(
+                        check,
+                        ".do",
+                        check.about(),
+                        quantities.scaleMass(sampleG(check) / 1000),
+                        quantities.temperature(DRYING_C));
             case TEST_SOAK, TEST_WEIGH ->
                 said(check, ".do", check.about(), quantities.scaleMass(sampleG(check) / 1000));
             case BOX_FILL -> said(check, ".do", check.about(), quantities.volume(5), quantities.temperature(50));
@@ -33,6 +43,7 @@ final class CheckWords {
         double afterSd = check.gain().afterSd();
         return switch (check.kind()) {
             case LAY_OUT, COUNT -> Phrases.say("check.gain.count", quantities.percent(beforeSd), points(afterSd));
+            case DRY_IN, DRY_OUT -> Phrases.say("check.gain.moisture", points(beforeSd), points(afterSd));
             case TEST_SOAK, TEST_WEIGH ->
                 Phrases.say("check.gain.steep", quantities.percent(beforeSd), quantities.percent(afterSd));
             case BOX_FILL, BOX_READ ->
@@ -47,6 +58,8 @@ final class CheckWords {
         return switch (check.kind()) {
             case LAY_OUT, COUNT ->
                 Phrases.say("check.entry.count", "{ \"waterMl\": 4, \"corns\": 100, \"by72Hours\": 97 }");
+            case DRY_IN, DRY_OUT ->
+                Phrases.say("check.entry.moisture", "\"moisture\": { \"wetBasisPercent\": 12.4, \"sdPercent\": 0.3 }");
             case TEST_SOAK, TEST_WEIGH ->
                 Phrases.say(
                         "check.entry.steep",

@@ -31,7 +31,7 @@ import piecewright.style.Couches;
 
 /** Rye in a garage of 5 to 10 °C in March, nothing of it in the house: its chit lags, and the plan heaps it. */
 class WetCouchPlansTest {
-    private static final PlanRequest WISH = wish("rye-pale", 6);
+    private static final PlanRequest WISH = wish("rye-pale", 8);
     private static final Planner PLANNER = new Planner(ModelParameters.defaults());
     private static final Plan PLAN = planned(PLANNER.plan(WISH));
     private static final Blueprint BLUEPRINT = PLANNER.blueprint(WISH, PLAN);

@@ -29,6 +29,9 @@ class ClosedLoopTest {
     private static final List<String> STYLES =
             List.of(System.getProperty("piecewright.loop", HOUSEHOLDS > 10 ? "pale,dark,amber,crystal-medium" : "pale")
                     .split(","));
+    /** Of 12 households 9 came right when this was written, 2 of 12 before counts were obeyed. */
+    private static final double LEAST_RIGHT = 0.5;
+
     private static final List<String> ROWS = List.of(
             "steep-out ±1 point of aim",
             "≥ 80 % chitted when spread",
@@ -100,7 +103,7 @@ class ClosedLoopTest {
     }
 
     @Test
-    void noFewerBatchesComeRightThanByATextbook() throws IOException {
+    void mostBatchesComeRightAndMoreThanByATextbook() throws IOException {
         List<String> log = new ArrayList<>();
         List<Column> columns = new ArrayList<>();
         for (String style : STYLES) columns.add(kept(style, log));
@@ -112,10 +115,8 @@ class ClosedLoopTest {
         Files.write(Path.of("target/closed-loop.log"), log);
         if (!STYLES.get(0).equals("pale")) return;
         Column pale = columns.get(0);
-        Column textbook = columns.get(columns.size() - 1);
-        assertTrue(pale.right() >= textbook.right(), lines.toString());
-        assertTrue(pale.share(Result::grown) >= 0.5, lines + "\n" + log);
-        assertTrue(pale.share(Result::grown) >= textbook.share(Result::grown), lines.toString());
+        assertTrue(pale.right() >= LEAST_RIGHT, lines + "\n" + log);
+        assertTrue(pale.right() > columns.get(columns.size() - 1).right(), lines.toString());
     }
 
     private static List<String> table(List<Column> columns) {

@@ -83,7 +83,7 @@ final class Keeper {
         return PLANNER.plan(request).match(made -> Optional.of(made.plan()), not -> Optional.empty());
     }
 
-    /** The wish after a sample of the lot was crushed and dried through, as practice asks of a lot guessed at. */
+    /** The wish after a sample of the lot was crushed and dried through, as the program asks of a lot guessed at. */
     private static PlanRequest sampled(PlanRequest stated, long seed) {
         GrainLot lot = stated.lot();
         LotMoisture guess = lot.moisture();

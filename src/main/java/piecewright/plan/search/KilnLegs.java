@@ -1,6 +1,7 @@
 package piecewright.plan.search;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Consumer;
 import piecewright.plan.Rule;
 import piecewright.plan.Rules;
@@ -17,10 +18,19 @@ final class KilnLegs {
 
     private final Space space;
     private final TurnChains stirs;
+    private final Optional<CureColour> colour;
 
     KilnLegs(Space space, TurnChains stirs) {
         this.space = space;
         this.stirs = stirs;
+        this.colour = CureColour.of(space.setup(), space.rules(), roomC(space));
+    }
+
+    /** The curer's room in the middle of the time searched. */
+    private static double roomC(Space space) {
+        TimeGrid grid = space.grid();
+        double hours = grid.size() == 0 ? 0 : grid.minute(grid.size() - 1) / 120.0;
+        return space.setup().air().curer().airC(hours);
     }
 
     /** Every raise and every cure that can end drying at the level set at this label. */
@@ -66,14 +76,30 @@ final class KilnLegs {
         int latest = start + (int) (60 * space.rules().cureSlip().hardHours());
         if (space.needsSomebody(space.heat().cureLevel())) latest = Math.min(latest, space.attendedUntil(from));
         Drying drying = dry(from, space.heat().cureLevel());
+        double[] gained = gainedEbc(drying);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(off, at)) continue;
             int minute = grid.minute(at);
             double curing = space.rules().curesItsTime((minute - start) / 60.0);
-            double cost = space.charged(Rule.CURE_LENGTH, curing) + restCost(off, endCost, at);
+            double coloured = colour.map(one -> one.costMinutes(drying.at(gained, minute)))
+                    .orElse(0.0);
+            double cost = space.charged(Rule.CURE_LENGTH, curing)
+                    + space.charged(Rule.COLOUR, coloured)
+                    + restCost(off, endCost, at);
             space.arrive(from, off, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
+    }
+
+    /** Colour gained since the cure began, by quarters of an hour, EBC; zeros where the cure does not make it. */
+    private double[] gainedEbc(Drying drying) {
+        double[] gained = new double[drying.expectedRatio().length];
+        if (colour.isEmpty()) return gained;
+        for (int i = 1; i < gained.length; i++) {
+            double middle = (drying.expectedRatio()[i - 1] + drying.expectedRatio()[i]) / 2;
+            gained[i] = gained[i - 1] + colour.get().perHour(middle) * STEP_MINUTES / 60;
+        }
+        return gained;
     }
 
     /** Every de-rooting after the unloading of this label. */

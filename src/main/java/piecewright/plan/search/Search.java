@@ -122,7 +122,10 @@ public final class Search {
         Setup setup = forms.setup();
         Stops stops = forms.stops();
         Rules rules = new Rules(
-                setup.style(), setup.lot().waterSensitiveFraction(), GROWTH_MARGINS_RATIO * wish.gateMarginFraction());
+                setup.style(),
+                setup.lot().waterSensitiveFraction(),
+                GROWTH_MARGINS_RATIO * wish.gateMarginFraction(),
+                wish.goingOn().piece().isPresent());
         KilnHeat heat = new KilnHeat(forms, wish.gateMarginFraction());
         this.takenUp = wish.goingOn().piece().map(piece -> new TakenUp(piece, stops, grid));
         Held held = Held.of(wish.goingOn().published(), stops, grid.origin());

@@ -187,7 +187,7 @@ final class SteepBound {
         int start = grid.minute(at);
         int floorStop = space.stops().floor();
         int end = Math.min(
-                rank + least.length, rankFrom(start + (int) (60 * space.rules().longestRestHours()) + 1));
+                rank + least.length, rankFrom(start + (int) (60 * space.rules().longestLastRestHours()) + 1));
         int first = Math.max(rank + 1, rankFrom(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS)));
         for (int later = first; later < end; later++) {
             int to = grid.coarseAt(later);
@@ -281,7 +281,7 @@ final class SteepBound {
         TimeGrid grid = space.grid();
         int at = label.at();
         int start = grid.minute(at);
-        int end = rankFrom(start + (int) (60 * space.rules().longestRestHours()) + 1);
+        int end = rankFrom(start + (int) (60 * space.rules().longestLastRestHours()) + 1);
         int first = rankFrom(start + (int) (60 * Rules.LAST_REST_SHORTEST_HOURS));
         int row = floor.classOf(moisture);
         double least = Double.POSITIVE_INFINITY;

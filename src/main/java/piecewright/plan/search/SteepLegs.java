@@ -76,7 +76,7 @@ final class SteepLegs {
                 : Double.POSITIVE_INFINITY;
         int start = grid.minute(from.at());
         RestWalk walk = new RestWalk(resting(from.grain()), from.grain(), start, ripeChitRatio);
-        int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestRestHours()) + 1);
+        int end = grid.firstAtOrAfter(start + (int) (60 * space.rules().longestLastRestHours()) + 1);
         for (int at = grid.nextCoarse(from.at() + 1); at < end; at = grid.nextCoarse(at + 1)) {
             boolean soaks = another && space.canBegin(stops.soak(immersion + 1), at);
             boolean ends = outCost < Double.POSITIVE_INFINITY;
@@ -109,8 +109,7 @@ final class SteepLegs {
 
     private double castingCost(RestWalk walk) {
         boolean early = walk.chitRatio() < ripeChitRatio || walk.hours() < Rules.LAST_REST_SHORTEST_HOURS;
-        boolean late = walk.growthRatio() > Rules.CAST_GROWTH_RATIO
-                || walk.hours() > space.rules().restSlip(walk.meanC()).hardHours();
+        boolean late = walk.growthRatio() > Rules.CAST_GROWTH_RATIO;
         if (early || late) return Double.POSITIVE_INFINITY;
         return space.charged(Rule.CASTING, space.rules().castsSoonAfterRipe(walk.ripeHours(), walk.meanC()))
                 + space.charged(Rule.REST_LENGTH, space.rules().lastRestLasts(walk.hours(), walk.meanC()));
