@@ -61,7 +61,8 @@ class RehearsalTest {
         Met fourth = slow.met().get("steep-4.drain");
         double shortBy = third.found().mass().moisture().wetBasisFraction();
         assertTrue(shortBy < 0.42, "wetter than expected: " + shortBy);
-        assertTrue(fourth.found().mass().moisture().wetBasisFraction() > shortBy + 0.01);
+        double made = fourth.found().mass().moisture().wetBasisFraction();
+        assertTrue(made > shortBy + 0.005, shortBy + " to " + made);
         assertTrue(slow.met().get("floor.spread").minute() > fourth.minute());
     }
 
