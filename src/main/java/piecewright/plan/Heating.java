@@ -3,6 +3,7 @@ package piecewright.plan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Stream;
 import piecewright.house.Heater;
 import piecewright.house.Heater.HotAir;
@@ -121,31 +122,28 @@ final class Heating {
         return new Drying(dryer, curer, hottestDryC(dryer), Math.min(cureC(), hottestCureC(curer)));
     }
 
-    /** The coolest cure from the middle of the style's on that colours its malt to the middle in its usual hours. */
+    /**
+     * The coolest cure from the middle of the style's on that colours its malt to the middle in its usual hours; none that
+     * could overshoot the style where the bed does not trail its air.
+     */
     private double cureC() {
         var range = style.kiln().cureC();
         double middleC = (range.lowC() + range.highC()) / 2;
-        boolean cureMakesIt =
-                style.oven().stew().isEmpty() && style.oven().roast().isEmpty();
+        boolean cureMakesIt = style.couches().hot().isEmpty()
+                && style.oven().stew().isEmpty()
+                && style.oven().roast().isEmpty();
         if (!cureMakesIt) return middleC;
         ColourKinetics kinetics = new ColourKinetics(parameters.kiln().colour());
         var base = style.kiln().colourBase();
-        double substrate = style.couches()
-                .hot()
-                .map(hot -> kinetics.couchedSubstrateRatio(base.substrateRatio(), hot.indexHours()))
-                .orElse(base.substrateRatio());
-        double hours =
-                (style.kiln().cureHours().lowHours() + style.kiln().cureHours().highHours()) / 2;
-        double aimEbc = style.finish().colour().middleEbc();
+        var hours = style.kiln().cureHours();
+        double usualHours = (hours.lowHours() + hours.highHours()) / 2;
+        var colour = style.finish().colour();
+        DoubleBinaryOperator madeEbc = (grainC, cured) -> kinetics.isothermalEbc(
+                base.startEbc(), grainC, style.kiln().endMoistureFraction(), base.substrateRatio(), cured);
         double curesC = middleC;
         while (curesC + CURE_STEP_K <= range.highC()
-                && kinetics.isothermalEbc(
-                                base.startEbc(),
-                                curesC - TRAILS_K,
-                                style.kiln().endMoistureFraction(),
-                                substrate,
-                                hours)
-                        < aimEbc) {
+                && madeEbc.applyAsDouble(curesC - TRAILS_K, usualHours) < colour.middleEbc()
+                && madeEbc.applyAsDouble(curesC + CURE_STEP_K, hours.highHours()) < colour.highEbc()) {
             curesC += CURE_STEP_K;
         }
         return curesC;

@@ -51,9 +51,9 @@ class WorkspaceNamesTest {
     void aBatchIsKeptAndFoundByItsName() {
         planned();
         assertTrue(Files.exists(workspace().resolve("batches/spring.json")));
-        Run recorded = run("record", "spring", "--now", "2027-03-26T19:00", "started 18:50");
-        assertEquals("1. Fri 26 Mar 18:50: begun: Soak\n", recorded.out(), recorded.err());
-        assertTrue(run("where", "spring", "--now", "2027-03-26T19:00").out().contains("Next: “Drain 1”"));
+        Run recorded = run("record", "spring", "--now", "2027-03-25T22:00", "started 21:50");
+        assertEquals("1. Thu 25 Mar 21:50: begun: Soak\n", recorded.out(), recorded.err());
+        assertTrue(run("where", "spring", "--now", "2027-03-25T22:00").out().contains("Next: “Drain 1”"));
     }
 
     @Test

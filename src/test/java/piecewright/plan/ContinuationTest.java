@@ -66,13 +66,19 @@ class ContinuationTest {
 
     /** Practice: a soak that ran long costs little; acts in the calendar after it can stay. */
     @Test
-    void aSoakThreeHoursLongLeavesEverythingAfterItUnmoved() {
+    void aSoakThreeHoursLongLeavesAllButTheLengthOfTheLastDipUnmoved() {
         List<Visit> all = visits(PLAN);
         List<Visit> done = new ArrayList<>(all.subList(0, 1));
         Visit drain = all.get(1);
         Instant late = drain.at().plus(Duration.ofHours(3));
         done.add(new Visit(drain.id(), drain.kind(), drain.number(), late));
         Plan again = planned(CONTINUATION.continued(WISH, begun(done, late)));
-        assertEquals(times(PLAN).replace(drain.at().toString(), late.toString()), times(again));
+        assertEquals(
+                withoutLastDrain(times(PLAN).replace(drain.at().toString(), late.toString())),
+                withoutLastDrain(times(again)));
+    }
+
+    private static String withoutLastDrain(String times) {
+        return times.replaceAll("(?m)^steep-3.drain .*$", "");
     }
 }

@@ -21,59 +21,82 @@ final class CureColour {
     private static final double DRYING_EBC = 0.1;
 
     private final double startEbc;
-    private final double[] perHour = new double[POINTS];
+    private final double[][] perHour;
     private final Rules rules;
+    private final double leastEbc;
     private final double mostEbc;
 
-    private CureColour(Setup setup, Rules rules, double roomC) {
+    private CureColour(Setup setup, Stops stops, Rules rules, double roomC) {
         MaltStyle style = setup.style();
-        Outfit.Drying drying = setup.outfit().drying();
         this.rules = rules;
         this.startEbc = style.kiln().colourBase().startEbc() + DRYING_EBC;
+        int cure = stops.rungs().size();
+        this.perHour = new double[cure + 1][];
+        Outfit.Drying drying = setup.outfit().drying();
+        for (int level = 1; level < cure; level++) {
+            double airOnC = stops.rungs().get(level).airOnC();
+            perHour[level] = rates(setup, airOnC, drying.dryer().air().airFlowM3PerHour(), roomC);
+        }
+        perHour[cure] = rates(setup, drying.cureC(), drying.curingAir().airFlowM3PerHour(), roomC);
+        this.leastEbc = startEbc + style.kiln().cureHours().lowHours() * perHour(cure, 0);
+        this.mostEbc = startEbc + style.kiln().cureHours().highHours() * perHour(cure, 0);
+    }
+
+    private double[] rates(Setup setup, double airOnC, double airFlowM3PerHour, double roomC) {
         var parameters = setup.models().kiln();
         ColourKinetics kinetics = new ColourKinetics(parameters.colour());
         DryingBed bed = new DryingBed(parameters.drying());
-        AirOn air = AirOn.of(
-                drying.cureC(),
-                drying.curingAir().airFlowM3PerHour(),
-                roomC,
-                setup.air().curer().humidityFraction());
+        AirOn air =
+                AirOn.of(airOnC, airFlowM3PerHour, roomC, setup.air().curer().humidityFraction());
+        double substrate = setup.style().kiln().colourBase().substrateRatio();
+        double[] rates = new double[POINTS];
         for (int i = 0; i < POINTS; i++) {
             double ratio = WETTEST_RATIO * i / (POINTS - 1);
             double grainC = bed.step(ratio, setup.dryMatterKg(), air).meanGrainC();
-            perHour[i] = kinetics.formationEbcPerHour(
-                    startEbc,
-                    grainC,
-                    ratio / (1 + ratio),
-                    style.kiln().colourBase().substrateRatio());
+            rates[i] = kinetics.formationEbcPerHour(startEbc, grainC, ratio / (1 + ratio), substrate);
         }
-        this.mostEbc = mostEbc(style);
-    }
-
-    /** What the longest usual cure makes of it, through and through warm. */
-    private double mostEbc(MaltStyle style) {
-        return startEbc + style.kiln().cureHours().highHours() * perHour(0);
+        return rates;
     }
 
     /** Of this piece; empty where something else than the cure makes its colour, or where one cure was solved for a colour. */
-    static Optional<CureColour> of(Setup setup, Rules rules, double roomC) {
+    static Optional<CureColour> of(Setup setup, Stops stops, Rules rules, double roomC) {
         MaltStyle style = setup.style();
         boolean cureMakesIt = style.couches().hot().isEmpty()
                 && style.oven().stew().isEmpty()
                 && style.oven().roast().isEmpty();
         boolean told = style.kiln().cureC().lowC() == style.kiln().cureC().highC();
-        return cureMakesIt && !told ? Optional.of(new CureColour(setup, rules, roomC)) : Optional.empty();
+        return cureMakesIt && !told ? Optional.of(new CureColour(setup, stops, rules, roomC)) : Optional.empty();
     }
 
-    /** Colour formed in one hour at such a moisture, EBC. */
-    double perHour(double dryBasisRatio) {
+    /**
+     * Colour gained at a heat since drying there began, step by step, EBC.
+     *
+     * @param dryBasisRatio moisture at each step, kg per kg dry
+     */
+    double[] gainedEbc(int level, double[] dryBasisRatio, double stepHours) {
+        double[] gained = new double[dryBasisRatio.length];
+        for (int i = 1; i < gained.length; i++) {
+            double middle = (dryBasisRatio[i - 1] + dryBasisRatio[i]) / 2;
+            gained[i] = gained[i - 1] + perHour(level, middle) * stepHours;
+        }
+        return gained;
+    }
+
+    private double perHour(int level, double dryBasisRatio) {
+        double[] rates = perHour[level];
         double position = Math.min(POINTS - 1.001, Math.max(0, dryBasisRatio / WETTEST_RATIO * (POINTS - 1)));
         int below = (int) position;
-        return perHour[below] + (position - below) * (perHour[below + 1] - perHour[below]);
+        return rates[below] + (position - below) * (rates[below + 1] - rates[below]);
     }
 
     /** What malt pays in the end that gained so much in its cure, EBC. */
     double costMinutes(double gainedEbc) {
         return rules.colourAtTheEnd(startEbc + gainedEbc, mostEbc);
+    }
+
+    /** What colour gained while the malt waits below its cure costs even if the cure then takes its least hours. */
+    double waitingMinutes(double gainedEbc) {
+        double without = rules.colourAtTheEnd(leastEbc, mostEbc);
+        return Math.max(0, rules.colourAtTheEnd(leastEbc + gainedEbc, mostEbc) - without);
     }
 }

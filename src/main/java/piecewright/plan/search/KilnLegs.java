@@ -23,7 +23,7 @@ final class KilnLegs {
     KilnLegs(Space space, TurnChains stirs) {
         this.space = space;
         this.stirs = stirs;
-        this.colour = CureColour.of(space.setup(), space.rules(), roomC(space));
+        this.colour = CureColour.of(space.setup(), space.stops(), space.rules(), roomC(space));
     }
 
     /** The curer's room in the middle of the time searched. */
@@ -55,6 +55,7 @@ final class KilnLegs {
         int latest = openMinute + (int) (60 * Rules.KILN_WAIT.hardHours());
         if (space.needsSomebody(level)) latest = Math.min(latest, space.attendedUntil(from));
         int wetUntil = drying.wetUntilMinute();
+        double[] gained = gainedEbc(level, drying);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
         for (int at = Math.max(from.at() + 1, grid.firstAtOrAfter(openMinute)); at < end; at++) {
             if (!space.canBegin(stop, at)) continue;
@@ -63,7 +64,9 @@ final class KilnLegs {
                     ? 0
                     : stirs.costUntilMinutes(space.notYetDrying(from), Math.min(wetUntil, minute), minute);
             double waiting = space.rules().waitsInTheKiln((minute - openMinute) / 60.0);
-            double cost = space.charged(Rule.KILN_WAIT, waiting) + stirring;
+            double darkening = colour.map(one -> one.waitingMinutes(drying.at(gained, minute)))
+                    .orElse(0.0);
+            double cost = space.charged(Rule.KILN_WAIT, waiting) + space.charged(Rule.COLOUR, darkening) + stirring;
             space.arrive(from, stop, at, drying.grainAt(from.grain(), minute), cost, sink);
         }
     }
@@ -76,7 +79,7 @@ final class KilnLegs {
         int latest = start + (int) (60 * space.rules().cureSlip().hardHours());
         if (space.needsSomebody(space.heat().cureLevel())) latest = Math.min(latest, space.attendedUntil(from));
         Drying drying = dry(from, space.heat().cureLevel());
-        double[] gained = gainedEbc(drying);
+        double[] gained = gainedEbc(space.heat().cureLevel(), drying);
         int end = Math.min(grid.size(), grid.firstAtOrAfter(latest + 1));
         for (int at = from.at() + 1; at < end; at++) {
             if (!space.canBegin(off, at)) continue;
@@ -91,15 +94,11 @@ final class KilnLegs {
         }
     }
 
-    /** Colour gained since the cure began, by quarters of an hour, EBC; zeros where the cure does not make it. */
-    private double[] gainedEbc(Drying drying) {
-        double[] gained = new double[drying.expectedRatio().length];
-        if (colour.isEmpty()) return gained;
-        for (int i = 1; i < gained.length; i++) {
-            double middle = (drying.expectedRatio()[i - 1] + drying.expectedRatio()[i]) / 2;
-            gained[i] = gained[i - 1] + colour.get().perHour(middle) * STEP_MINUTES / 60;
-        }
-        return gained;
+    /** Colour gained at this heat, by quarters of an hour, EBC; zeros where kiln heat does not make it. */
+    private double[] gainedEbc(int level, Drying drying) {
+        return colour.filter(one -> level > 0)
+                .map(one -> one.gainedEbc(level, drying.expectedRatio(), STEP_MINUTES / 60.0))
+                .orElseGet(() -> new double[drying.expectedRatio().length]);
     }
 
     /** Every de-rooting after the unloading of this label. */

@@ -18,6 +18,8 @@ final class PieceRoute implements Route {
 
     /** Judgement: rivals in the steep differ by less than this in core water; about a third of a point. */
     private static final double CELL_RATIO = 0.01;
+    /** Judgement: nor are those that chit so much sooner or later. */
+    private static final double CHIT_CELL_RATIO = 0.1;
 
     private final Space space;
     private final List<Label> starts;
@@ -156,8 +158,12 @@ final class PieceRoute implements Route {
     @Override
     public long cell(Label label) {
         long water = 0;
-        if (label.stop() < space.stops().floor()) water = bucketOf(label.grain().coreRatio(), CELL_RATIO);
-        return (label.stop() * 8192L + label.at()) * 4096 + water;
+        long chit = 0;
+        if (label.stop() < space.stops().floor()) {
+            water = bucketOf(label.grain().coreRatio(), CELL_RATIO);
+            chit = bucketOf(label.grain().chitRatio(), CHIT_CELL_RATIO);
+        }
+        return ((label.stop() * 8192L + label.at()) * 4096 + (water & 4095)) * 4096 + (chit & 4095);
     }
 
     @Override

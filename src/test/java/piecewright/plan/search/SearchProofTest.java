@@ -153,7 +153,7 @@ class SearchProofTest {
 
     @Test
     void packingAndBreakingTheCouchAreAsCheapAsTryingEverything() {
-        BruteForce.prove(solveCouched(40, false, ActKind.BREAK, 240), 10);
+        BruteForce.prove(solveCouched(80, false, ActKind.BREAK, 240), 10);
     }
 
     @Test
@@ -168,6 +168,6 @@ class SearchProofTest {
 
     @Test
     void stewAndRoastAreAsCheapAsTryingEverything() {
-        BruteForce.prove(solveAll(40, 1, ActKind.ROAST, 240), 8);
+        BruteForce.prove(solveAll(80, 1, ActKind.ROAST, 240), 8);
     }
 }
