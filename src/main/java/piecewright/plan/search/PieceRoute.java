@@ -18,8 +18,8 @@ final class PieceRoute implements Route {
 
     /** Judgement: rivals in the steep differ by less than this in core water; about a third of a point. */
     private static final double CELL_RATIO = 0.01;
-    /** Judgement: nor are those that chit so much sooner or later. */
-    private static final double CHIT_CELL_RATIO = 0.1;
+    /** Judgement: nor are those that chit so much sooner or later; before a hot couch there would be too many. */
+    private static final double CHIT_CELL_RATIO = 0.2;
 
     private final Space space;
     private final List<Label> starts;
@@ -161,7 +161,7 @@ final class PieceRoute implements Route {
         long chit = 0;
         if (label.stop() < space.stops().floor()) {
             water = bucketOf(label.grain().coreRatio(), CELL_RATIO);
-            chit = bucketOf(label.grain().chitRatio(), CHIT_CELL_RATIO);
+            if (couch.isEmpty()) chit = bucketOf(label.grain().chitRatio(), CHIT_CELL_RATIO);
         }
         return ((label.stop() * 8192L + label.at()) * 4096 + (water & 4095)) * 4096 + (chit & 4095);
     }
