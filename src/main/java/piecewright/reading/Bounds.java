@@ -33,6 +33,8 @@ final class Bounds {
     private static final Duration NEAR_PLAN = Duration.ofHours(6);
     /** Judgement: whoever writes more than this before the batch began has another batch or a wrong clock. */
     private static final Duration BEFORE_START = Duration.ofDays(2);
+    /** Judgement: nobody notes anything of a batch so long before its first step; the clock is wrong. */
+    private static final Duration NOTED_BEFORE = Duration.ofDays(120);
     /** Judgement: wet grain does not wait so long after the plan's last step, nor malt so long. */
     private static final Duration GREEN_AFTER = Duration.ofDays(60);
     /** Judgement: malt is weighed, measured or worked on so long after the plan's last step, no longer. */
@@ -106,6 +108,18 @@ final class Bounds {
         if (standing.acts().isEmpty()) return Optional.of(Doubt.of("ask.long-before", moments.moment(begins)));
         Instant start = begins;
         throw new NotSoException("line.before-batch", () -> List.of(moments.dated(saying.at()), moments.moment(start)));
+    }
+
+    /** What makes the hour of a note doubtful. */
+    Optional<Doubt> noted(Instant at) {
+        Optional<Instant> last = scene.planned().stream().map(Visit::at).max(Instant::compareTo);
+        if (last.isPresent() && at.isAfter(last.get().plus(MALT_AFTER)))
+            return Optional.of(Doubt.of("ask.long-after", moments.dated(last.get())));
+        return scene.planned().stream()
+                .map(Visit::at)
+                .min(Instant::compareTo)
+                .filter(first -> at.isBefore(first.minus(NOTED_BEFORE)))
+                .map(first -> Doubt.of("ask.long-before", moments.dated(first)));
     }
 
     /** Long after the plan's last step: a clock that is wrong. */

@@ -65,7 +65,7 @@ final class LineWriter {
         List<String> groups = new ArrayList<>();
         byTime.forEach((at, facts) -> groups.add(moment(at) + " " + String.join(", ", facts)));
         if (!notes.isEmpty()) groups.add(lexicon.say("note") + " " + String.join(", ", notes));
-        return (sure && !byTime.isEmpty() ? lexicon.say("really") + " " : "") + String.join("; ", groups);
+        return (sure ? lexicon.say("really") + " " : "") + String.join("; ", groups);
     }
 
     private static boolean words(Report report) {

@@ -44,11 +44,13 @@ final class Reading {
 
     private Outcome whole() {
         Choice choice = new Choice(scene, line, sure);
-        String words = line.substring(line.indexOf(' ') < 0 ? line.length() : line.indexOf(' '))
-                .replaceFirst("^[\\s:,]+", "")
-                .strip();
+        String words =
+                line.substring(tokens.get(0).to()).replaceFirst("^[\\s:,]+", "").strip();
         if (words.isEmpty()) return new Refused(Phrases.say("line.nothing-said"));
-        return choice.kept(List.of(new Saying(scene.now(), new Noted(words), false)));
+        Candidate noted = new Candidate(
+                List.of(new Saying(scene.now(), new Noted(words), false)), new Bounds(scene).noted(scene.now()), false);
+        choice.possible(noted);
+        return choice.outcome();
     }
 
     private Outcome story() {

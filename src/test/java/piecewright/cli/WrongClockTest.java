@@ -138,6 +138,22 @@ class WrongClockTest {
     }
 
     /** A first soak a week before the plan's is asked; a second one without a drain between too. */
+    /** What was bought weeks before is noted without a question; a year before, the clock is asked about. */
+    @Test
+    void aNoteAYearBeforeTheBatchIsAskedAndKeptWhenMeant() {
+        Run early = run("record", begun.minusDays(365), "note: bought the grain");
+        assertEquals(2, early.code());
+        assertTrue(early.out().contains("really note bought the grain"), early.out());
+        assertEquals(
+                0,
+                run("record", begun.minusDays(365), "really note bought the grain")
+                        .code());
+        assertEquals(
+                0, run("record", begun.minusDays(20), "note: emptied the tub").code());
+        String kept = run("record", begun).out();
+        assertTrue(kept.contains("note: bought the grain") && kept.contains("note: emptied the tub"), kept);
+    }
+
     @Test
     void aSoakDaysEarlyIsAskedAndSoIsASecondOneUnderWater() {
         assertEquals(2, run("record", begun.minusDays(7), "soaked").code());
