@@ -59,10 +59,11 @@ class StepMouseWindowTest {
             screen.go("plan");
             screen.until(() -> screen.scene().lookup("#verdict-start") != null);
             PlanTimeline timeline = screen.node("timeline", PlanTimeline.class);
-            Screen.run(() -> timeline.lookupAll(".act-handle").forEach(handle -> {
-                assertTrue(((Region) handle).getWidth() >= 24, handle.getId());
-                assertTrue(((Region) handle).getHeight() >= 24, handle.getId());
-            }));
+            // a plan made anew has its handles before they are laid out
+            screen.until(() -> timeline.lookupAll(".act-handle").size() > 8
+                    && timeline.lookupAll(".act-handle").stream()
+                            .map(Region.class::cast)
+                            .allMatch(handle -> handle.getWidth() >= 24 && handle.getHeight() >= 24));
         }
     }
 
