@@ -116,7 +116,10 @@ final class ActsTold {
             draft.say(new Report.Started(kind.get()));
             return true;
         }
-        fitted(kind.get(), many);
+        fitted(
+                kind.get(),
+                many,
+                told.term().slipped() || clause.figures().findAny().isPresent());
         return true;
     }
 
@@ -219,8 +222,12 @@ final class ActsTold {
         return Optional.empty();
     }
 
-    /** The step, or what is done in its stead where the batch stands. */
-    private void fitted(ActKind kind, int many) {
+    /**
+     * The step, or what is done in its stead where the batch stands.
+     *
+     * @param plain whether nothing but this step can be meant, whatever was left out before it
+     */
+    private void fitted(ActKind kind, int many, boolean plain) {
         Fit fit = Order.of(kind, draft.at(), draft.standing);
         Stage stage = draft.stage();
         boolean now = Standing.near(draft.at(), draft.scene.now(), Moments.AHEAD);
@@ -242,7 +249,7 @@ final class ActsTold {
                 && stage == Stage.DRY
                 && now
                 && draft.standing.acts().isEmpty()) {
-            unsoaked();
+            unsoaked(plain);
             return;
         }
         if (kind == ActKind.DRAIN
@@ -262,10 +269,10 @@ final class ActsTold {
         draft.say(Did.of(draft.oracle.pick(List.of(likelier, said))));
     }
 
-    /** Drained though nothing was soaked: a slip, or the soak was not written down. */
-    private void unsoaked() {
+    /** Drained though nothing was soaked: the soak was not written down, or it is meant where that can be. */
+    private void unsoaked(boolean drained) {
         draft.doubt("ask.nothing-soaked", piecewright.text.Phrases.say("act.drain.title"));
-        if (draft.oracle.pick(2) == 0) {
+        if (!drained && draft.oracle.pick(2) == 1) {
             draft.say(Did.of(ActKind.SOAK));
             return;
         }

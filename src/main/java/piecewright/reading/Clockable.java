@@ -26,7 +26,7 @@ final class Clockable {
 
     /** The pieces with one of them, or none, taken for a clock. */
     List<Piece> chosen(List<Piece> given, boolean acted) {
-        List<Piece> pieces = joined(given);
+        List<Piece> pieces = new HourOrWeight(oracle, locale, draft).chosen(joined(given), acted);
         boolean told = pieces.stream()
                 .anyMatch(piece -> piece instanceof Time time
                         && (time.told() instanceof Told.Clock
@@ -96,7 +96,12 @@ final class Clockable {
                         || after.is("something"));
     }
 
+    /** The clock a bare figure can be. */
     private Optional<Told.Clock> clock(Figure figure) {
+        return clock(figure, locale);
+    }
+
+    static Optional<Told.Clock> clock(Figure figure, Locale locale) {
         boolean plain =
                 figure.unit().isEmpty() && !figure.spelled() && figure.high().isEmpty() && figure.parts() == 1;
         if (!plain) return Optional.empty();
@@ -116,7 +121,7 @@ final class Clockable {
         return digits.matches("\\d{1,2}") ? told(digits, 0) : Optional.empty();
     }
 
-    private Optional<Told.Clock> told(String hours, int minute) {
+    private static Optional<Told.Clock> told(String hours, int minute) {
         int hour = Integer.parseInt(hours);
         if (hour > 23) return Optional.empty();
         boolean fixed = hours.length() == 2 && hour < 10 || hour > 12 || hour == 0;
@@ -173,7 +178,7 @@ final class Clockable {
         return pieces;
     }
 
-    private static Figure figure(String digits, Optional<String> unit, int from, int until) {
+    static Figure figure(String digits, Optional<String> unit, int from, int until) {
         return new Figure(
                 List.of(Double.parseDouble(digits)), digits, unit, OptionalDouble.empty(), 1, false, from, until);
     }

@@ -182,11 +182,12 @@ final class FigureWords {
         double perWhole = pounds ? 16 : 1000;
         boolean named = unit.isPresent() && unit.get().name().equals(small);
         boolean bare = unit.isEmpty() && more.get(0) == Math.rint(more.get(0));
+        boolean whole = figure.whole();
         boolean fits = more.get(0) < perWhole
                 && (named
                         || bare
                                 && (tokens.get(at).glued()
-                                        || pounds && ends(at + 1)
+                                        || pounds && whole && ends(at + 1)
                                         || !pounds && tokens.get(at).text().length() == 3));
         if (!fits) return figure;
         return figure.worth(

@@ -214,9 +214,10 @@ final class Fixes {
                                 : one);
                 continue;
             }
-            lastOf(other -> Saying.sameKind(other.report(), saying.report()))
-                    .ifPresent(other -> choice.possible(
-                            doubted(other, new Saying(other.at(), saying.report(), true), "ask.other-entry")));
+            if (!reading.sure())
+                lastOf(other -> Saying.sameKind(other.report(), saying.report()))
+                        .ifPresent(other -> choice.possible(
+                                doubted(other, new Saying(other.at(), saying.report(), true), "ask.other-entry")));
             choice.possible(doubted(entry, kept, "ask.other-entry"));
         }
         found.reason().ifPresent(choice::impossible);

@@ -51,9 +51,11 @@ public final class JournalFile {
             return new Content(new Journal(entries), damaged, true, lostAfter);
         }
 
-        /** The number the next entry gets: none that a damaged line may carry. */
+        /** The number the next entry gets: none that a damaged line at the end may carry. */
         int nextNumber() {
-            return journal.nextNumber() + damaged.size();
+            int last = journal.nextNumber() - 1;
+            long atTheEnd = lostAfter.stream().filter(number -> number == last).count();
+            return last + 1 + (int) Math.min(damaged.size(), atTheEnd);
         }
     }
 

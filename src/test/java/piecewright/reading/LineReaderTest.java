@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -130,5 +131,43 @@ class LineReaderTest {
     void nothingLeavesTheReaderThatDrivesATerminal() {
         Kept kept = assertInstanceOf(Kept.class, read("note red \u001b[31m alert"));
         assertEquals(new Noted("red [31m alert"), kept.said().get(0).report());
+    }
+
+    private static final List<String> STEPS =
+            List.of("soaked", "drained", "heaped", "turned", "sprinkled", "withered", "packed", "loaded", "stirred");
+
+    /** Whoever is asked whether a step was meant is offered that step, with the weight as typed, wherever the batch stands. */
+    @Test
+    void whatIsAskedAboutIsOffered() {
+        Scene dry = new Scene(
+                NOW,
+                BERLIN,
+                scene(NOW).units(),
+                new Journal(List.of()),
+                List.of(),
+                Optional.of(ActKind.SOAK),
+                OptionalDouble.of(5.6),
+                scene(NOW).limits());
+        int asked = 0;
+        for (Scene scene : List.of(dry, scene(NOW))) {
+            for (String step : STEPS) {
+                for (int left = 1; left < step.length(); left++) {
+                    String typed = step.substring(0, left) + step.substring(left + 1);
+                    for (String line : List.of(typed, typed + " 5,65kg", "5.65 kg " + typed)) {
+                        if (LineReader.read(line, scene) instanceof Asked one) asked += offers(line, one);
+                    }
+                }
+            }
+        }
+        assertTrue(asked > 60, "asked: " + asked);
+    }
+
+    private static int offers(String line, Asked asked) {
+        var meant = Pattern.compile("did you mean “(.+?)”").matcher(asked.question());
+        if (!meant.find()) return 0;
+        String first = asked.offers().get(0).line();
+        assertTrue(first.contains(meant.group(1)), line + ": " + asked);
+        assertTrue(!line.contains("kg") || first.contains("weight 5.65 kg"), line + ": " + asked);
+        return 1;
     }
 }

@@ -35,6 +35,9 @@ import tools.jackson.databind.node.ObjectNode;
 class TypedLinesTest {
     private static final Path LINES = Path.of("src/test/resources/lines");
 
+    /** Lines whose wanted reading has a figure or an hour nobody said, so that it cannot be offered. */
+    private static final Map<String, Integer> HOLLOW = Map.of("typed-lines.tsv", 2);
+
     @TempDir
     Path folder;
 
@@ -150,6 +153,12 @@ class TypedLinesTest {
                         + one.row().line() + "” want " + one.row().meaning() + " got " + one.shown()));
         System.out.println(amiss);
         assertEquals(0, all.stream().filter(one -> one.got().equals("misread")).count(), "silent misreads:" + amiss);
+        assertTrue(
+                all.stream().noneMatch(one -> one.shown().contains(" ! ")), "an offer taken is asked again:" + amiss);
+        long hollow = all.stream()
+                .filter(one -> one.got().equals("right") && one.row().verdict().equals("ask") && !one.offered())
+                .count();
+        assertTrue(hollow <= HOLLOW.getOrDefault(file, 0), "asked without a wanted offer:" + amiss);
         assertTrue(right >= 0.95 * all.size(), right + " of " + all.size() + amiss);
     }
 }

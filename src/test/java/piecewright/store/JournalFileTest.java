@@ -131,6 +131,21 @@ class JournalFileTest {
         assertTrue(Files.readString(file()).contains("{\"number\":2,\"at\":\"2031-\n"), "it stays in the file");
     }
 
+    /** However often a line was cut, those written after it count on without a gap. */
+    @Test
+    void numbersGoOnAfterADamagedLine() throws StoreException, IOException {
+        append(Did.of(ActKind.SOAK));
+        for (int cuts = 0; cuts < 3; cuts++) {
+            Files.writeString(file(), "{\"number\":9,\"at\"\n", StandardOpenOption.APPEND);
+            for (int more = 0; more < 3; more++) append(Did.of(ActKind.TURN));
+        }
+        assertEquals(
+                List.of(1, 3, 4, 5, 7, 8, 9, 11, 12, 13),
+                JournalFile.read(file(), BATCH).journal().entries().stream()
+                        .map(Entry::number)
+                        .toList());
+    }
+
     @Test
     void theJournalOfAnotherBatchIsRefused() throws StoreException {
         append(Did.of(ActKind.SOAK));
