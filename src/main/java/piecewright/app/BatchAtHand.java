@@ -3,7 +3,6 @@ package piecewright.app;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -32,6 +31,7 @@ import piecewright.replan.Position;
 import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Replanner;
+import piecewright.replan.WetMalt;
 import piecewright.replan.Where;
 import piecewright.store.AgendaReader;
 import piecewright.store.BatchFile;
@@ -173,11 +173,17 @@ public final class BatchAtHand {
         /**
          * Kept; questions are those the new entries raise.
          *
+         * @param wetMalt malt that these entries show to be off the kiln too wet to keep
          * @param calendarFault why the live calendar could not be told; empty if it was or there is none
          */
-        record Kept(List<Entry> entries, List<Contradiction> questions, Optional<String> calendarFault)
+        record Kept(
+                List<Entry> entries,
+                List<Contradiction> questions,
+                Optional<WetMalt> wetMalt,
+                Optional<String> calendarFault)
                 implements Recording {
             public Kept {
+                Objects.requireNonNull(wetMalt);
                 Objects.requireNonNull(calendarFault);
                 entries = List.copyOf(entries);
                 questions = List.copyOf(questions);
@@ -237,8 +243,11 @@ public final class BatchAtHand {
         List<Entry> all = after.journal().entries();
         List<Entry> entries = all.subList(all.size() - drafts.size(), all.size());
         boolean struck = drafts.stream().map(Draft::report).allMatch(BatchAtHand::strikes);
-        List<Contradiction> raised = struck ? List.of() : raised(batch.withJournal(after.journal()), entries, now);
-        return new Recording.Kept(entries, raised, calendarFault(now));
+        Optional<Where> where = struck ? Optional.empty() : where(batch.withJournal(after.journal()), now);
+        List<Contradiction> raised =
+                where.map(stands -> raised(stands, entries)).orElse(List.of());
+        Optional<WetMalt> wetMalt = where.flatMap(stands -> stands.help().wetMalt());
+        return new Recording.Kept(entries, raised, wetMalt, calendarFault(now));
     }
 
     /** Whether it only strikes out: that needs no reading of the others, and raises no question. */
@@ -247,18 +256,15 @@ public final class BatchAtHand {
     }
 
     /** What these entries contradict, or are contradicted by. */
-    private List<Contradiction> raised(Batch later, List<Entry> entries, Instant now) {
+    private static List<Contradiction> raised(Where where, List<Entry> entries) {
         Set<Integer> numbers = new HashSet<>();
         entries.forEach(entry -> {
             numbers.add(entry.number());
             if (entry.report() instanceof Corrected corrected) numbers.add(corrected.entry());
         });
-        List<Contradiction> raised = new ArrayList<>();
-        where(later, now)
-                .ifPresent(where -> where.account().contradictions().stream()
-                        .filter(question -> numbers.contains(question.entry()))
-                        .forEach(raised::add));
-        return raised;
+        return where.account().contradictions().stream()
+                .filter(question -> numbers.contains(question.entry()))
+                .toList();
     }
 
     /** Brings the live calendar up to date: what was done is ticked there. What was written down stays, come what may. */

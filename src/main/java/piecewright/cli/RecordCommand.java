@@ -86,7 +86,7 @@ final class RecordCommand implements Callable<Integer> {
             return Ending.BAD_INPUT;
         }
         Recording.Kept kept = (Recording.Kept) recording;
-        if (json) out.print(documents.recorded(kept.entries(), kept.questions()));
+        if (json) out.print(documents.recorded(kept.entries(), kept.questions(), kept.wetMalt()));
         else said(kept, batchOptions.open(surroundings), units);
         kept.calendarFault()
                 .ifPresent(fault -> surroundings
@@ -124,7 +124,7 @@ final class RecordCommand implements Callable<Integer> {
         PrintWriter out = surroundings.streams().out();
         if (json) {
             out.print(new UnderWayJson(units, batch.zone())
-                    .recorded(batch.journal().entries(), List.of()));
+                    .recorded(batch.journal().entries(), List.of(), Optional.empty()));
             return;
         }
         EntryWords entries = new EntryWords(units, batch.zone());
@@ -138,6 +138,7 @@ final class RecordCommand implements Callable<Integer> {
         kept.entries().forEach(entry -> out.println(words.sentence(entry)));
         WherePage questions = new WherePage(units, after.zone());
         kept.questions().forEach(question -> out.println(questions.question(question)));
+        kept.wetMalt().ifPresent(malt -> out.println(questions.wetMalt(malt)));
         List<Entry> all = after.journal().entries();
         List<Entry> last = all.subList(Math.max(0, all.size() - LAST), all.size());
         if (last.size() <= kept.entries().size()) return;

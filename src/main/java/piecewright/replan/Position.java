@@ -60,19 +60,14 @@ public final class Position {
                 .map(Read::held)
                 .or(() -> continuation.raw(batch.request(), begun))
                 .orElseThrow();
+        Water water = water(batch, begun, account, course, state);
         Help help = course.isPresent()
                 ? help(batch, account, plan.get(), state, followed)
                         .withCouch(couch.of(batch, begun))
                         .withHotBed(HotBed.of(batch.request().style().growth(), plan.get(), followed))
+                        .withWetMalt(WetMalt.of(batch.request().style().kiln(), account, water, now))
                 : Help.none();
-        return Optional.of(new Where(
-                now,
-                plan.get(),
-                state,
-                water(batch, begun, account, course, state),
-                next(plan.get(), rest, now),
-                help,
-                account));
+        return Optional.of(new Where(now, plan.get(), state, water, next(plan.get(), rest, now), help, account));
     }
 
     static Begun begun(Batch batch, Account account, Instant now) {

@@ -44,10 +44,6 @@ final class RescueRules {
     private static final double HOT_MARGIN_K = 3;
     /** Judgement: practice; drier malt takes the heat, wet basis. */
     private static final double STILL_WET_FRACTION = 0.15;
-    /** Judgement: practice, wetter than this stopped malt must be spread and turned, wet basis. */
-    private static final double WET_FRACTION = 0.25;
-    /** Judgement: practice, drier than this stopped malt keeps for days, wet basis. */
-    private static final double DRY_FRACTION = 0.12;
 
     /** Judgement: over this a hot couch is spread and turned, °C. */
     private static final double COUCH_HOT_C = 53;
@@ -169,9 +165,11 @@ final class RescueRules {
         for (Entry entry : where.account().signs()) {
             boolean failed = entry.report() instanceof Observed observed && observed.sign() == Sign.POWER_OUT;
             if (!failed || !lately(entry) || !heats()) continue;
-            Rule rule = moisture() > WET_FRACTION
-                    ? Rule.POWER_OUT_WET
-                    : moisture() > DRY_FRACTION ? Rule.POWER_OUT_DAMP : Rule.POWER_OUT_DRY;
+            Rule rule = switch (Wetness.of(moisture())) {
+                case WET -> Rule.POWER_OUT_WET;
+                case DAMP -> Rule.POWER_OUT_DAMP;
+                case DRY -> Rule.POWER_OUT_DRY;
+            };
             add(rule, OptionalInt.of(entry.number()), next(ActKind.RAISE, ActKind.CURE, ActKind.OFF));
         }
     }

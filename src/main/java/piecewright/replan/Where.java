@@ -69,30 +69,38 @@ public record Where(Instant now, Plan plan, PieceState state, Water water, Next 
      * @param breaksIn until the bed in the kiln lies loose, by the expected kiln
      * @param couch what a hot couch will do
      * @param hotBed how hot the bed will get, where that spoils it
+     * @param wetMalt malt off the kiln that is too wet to keep
      */
     public record Help(
             OptionalDouble sprinkleKg,
             Optional<Duration> breaksIn,
             Optional<CouchForecast> couch,
-            Optional<HotBed> hotBed) {
+            Optional<HotBed> hotBed,
+            Optional<WetMalt> wetMalt) {
         static Help none() {
-            return new Help(OptionalDouble.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            return new Help(
+                    OptionalDouble.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         static Help sprinkle(double waterKg) {
-            return new Help(OptionalDouble.of(waterKg), Optional.empty(), Optional.empty(), Optional.empty());
+            return new Help(
+                    OptionalDouble.of(waterKg), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         Help withBreaks(Optional<Duration> changed) {
-            return new Help(sprinkleKg, changed, couch, hotBed);
+            return new Help(sprinkleKg, changed, couch, hotBed, wetMalt);
         }
 
         Help withCouch(Optional<CouchForecast> changed) {
-            return new Help(sprinkleKg, breaksIn, changed, hotBed);
+            return new Help(sprinkleKg, breaksIn, changed, hotBed, wetMalt);
         }
 
         Help withHotBed(Optional<HotBed> changed) {
-            return new Help(sprinkleKg, breaksIn, couch, changed);
+            return new Help(sprinkleKg, breaksIn, couch, changed, wetMalt);
+        }
+
+        Help withWetMalt(Optional<WetMalt> changed) {
+            return new Help(sprinkleKg, breaksIn, couch, hotBed, changed);
         }
     }
 }

@@ -17,6 +17,7 @@ import piecewright.replan.ReplanResult;
 import piecewright.replan.ReplanResult.NotPossible;
 import piecewright.replan.ReplanResult.Replanned;
 import piecewright.replan.Rescue;
+import piecewright.replan.WetMalt;
 import piecewright.replan.Where;
 import piecewright.replan.Where.Water;
 import piecewright.text.DisplayUnits;
@@ -39,7 +40,7 @@ public final class UnderWayJson {
     }
 
     /** Entries just kept, read back. */
-    public String recorded(List<Entry> entries, List<Contradiction> questions) {
+    public String recorded(List<Entry> entries, List<Contradiction> questions, Optional<WetMalt> wetMalt) {
         ObjectNode root = root().put("outcome", "kept");
         ArrayNode list = root.putArray("entries");
         EntryWords words = new EntryWords(units, zone);
@@ -51,7 +52,17 @@ public final class UnderWayJson {
             node.put("text", words.dated(entry));
         }
         questions(root, questions);
+        wetMalt.ifPresent(malt -> wet(root, malt));
         return JsonText.write(root);
+    }
+
+    private void wet(ObjectNode root, WetMalt malt) {
+        ObjectNode node = root.putObject("wetMalt");
+        node.put("moistureWetBasisFraction", PlanJson.rounded(malt.moistureFraction(), 4));
+        node.put("airOnC", PlanJson.rounded(malt.airOnC(), 1));
+        ArrayNode entries = node.putArray("entries");
+        malt.entries().forEach(entries::add);
+        node.put("text", new WherePage(units, zone).wetMalt(malt));
     }
 
     /** What has to be asked before a line can be kept. */
@@ -98,6 +109,7 @@ public final class UnderWayJson {
         ArrayNode assumed = root.putArray("assumed");
         where.account().inferred().forEach(assumed::add);
         questions(root, where.account().contradictions());
+        where.help().wetMalt().ifPresent(malt -> wet(root, malt));
         ArrayNode sentences = root.putArray("sentences");
         new WherePage(units, zone).sentences(where).forEach(sentences::add);
         return JsonText.write(root);

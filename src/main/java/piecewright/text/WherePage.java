@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import piecewright.history.Contradiction;
 import piecewright.history.Fate;
 import piecewright.plan.Act;
@@ -14,6 +15,7 @@ import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
 import piecewright.replan.CouchForecast;
 import piecewright.replan.Rescue;
+import piecewright.replan.WetMalt;
 import piecewright.replan.Where;
 import piecewright.replan.Where.Water;
 
@@ -21,6 +23,8 @@ import piecewright.replan.Where.Water;
 public final class WherePage {
     /** Judgement: less water than this is nothing, kg. */
     private static final double LEAST_WATER_KG = 0.005;
+    /** Judgement: malt that lay wet for longer may have gone off, and is smelt before anything else. */
+    private static final Duration LONG_LAIN = Duration.ofHours(12);
 
     private final QuantityFormat quantities;
     private final MomentFormat moments;
@@ -52,6 +56,7 @@ public final class WherePage {
                         moments.moment(hot.from()),
                         quantities.temperature(hot.expectedC()),
                         quantities.temperature(hot.warmestC()))));
+        where.help().wetMalt().ifPresent(malt -> sentences.add(wetMalt(malt)));
         for (Contradiction question : where.account().contradictions()) sentences.add(question(question));
         sentences.addAll(clock(where));
         if (where.account().visits().isEmpty()) sentences.add(Phrases.say("where.dry"));
@@ -148,6 +153,24 @@ public final class WherePage {
         return in.isNegative()
                 ? Phrases.say("where.overdue", title, moments.moment(planned), quantities.time(in.abs()))
                 : Phrases.say("where.next", title, moments.moment(planned), quantities.time(in));
+    }
+
+    /** What to do first with malt that came off the kiln too wet to keep. */
+    public String wetMalt(WetMalt malt) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(Phrases.say(
+                quantities,
+                "wet-malt." + Phrases.key(malt.wetness()),
+                quantities.percent(malt.moistureFraction()),
+                quantities.percent(malt.endMoistureFraction()),
+                quantities.temperature(malt.airOnC())));
+        if (malt.lain().compareTo(LONG_LAIN) > 0)
+            sentences.add(Phrases.say("wet-malt.long", quantities.time(malt.lain())));
+        if (!malt.entries().isEmpty()) {
+            String numbers = malt.entries().stream().map(String::valueOf).collect(Collectors.joining(" "));
+            sentences.add(Phrases.say("wet-malt.strike", numbers));
+        }
+        return String.join(" ", sentences);
     }
 
     /** Asks about an entry that cannot be true. */

@@ -1,5 +1,6 @@
 package piecewright.desktop.batch;
 
+import java.util.ArrayList;
 import java.util.List;
 import piecewright.app.BatchAtHand;
 import piecewright.app.BatchAtHand.Recording;
@@ -28,10 +29,13 @@ final class ReplyWriter {
         Recording.Kept kept = (Recording.Kept) recording;
         EntryWords entries = new EntryWords(units, batch.zone());
         WherePage questions = new WherePage(units, batch.zone());
+        List<String> asked = new ArrayList<>(
+                kept.questions().stream().map(questions::question).toList());
+        kept.wetMalt().ifPresent(malt -> asked.add(0, questions.wetMalt(malt)));
         return new Reply(
                 Reply.Outcome.KEPT,
                 kept.entries().stream().map(entries::sentence).toList(),
-                kept.questions().stream().map(questions::question).toList(),
+                asked,
                 List.of());
     }
 }
