@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import piecewright.history.Account;
 import piecewright.history.Contradiction;
 import piecewright.journal.Entry;
 import piecewright.journal.Journal;
@@ -123,7 +124,22 @@ public final class BatchAtHand {
 
     /** What went in and what came out; empty before its malt was weighed. */
     public Optional<Finished> finished(Instant now) {
-        return where(batch, now).flatMap(where -> Finished.of(batch, where.account()));
+        return Finished.of(batch, account(now));
+    }
+
+    /** What its journal says happened until an instant. */
+    Account account(Instant now) {
+        return batch.account(vessels(), now);
+    }
+
+    /** The entry with the malt's weight; empty before it was weighed. */
+    Optional<Entry> maltWeighed(Instant now) {
+        return Finished.weighed(batch, account(now));
+    }
+
+    /** Malt off the kiln that is too wet to keep. */
+    Optional<WetMalt> wetMalt(Instant now) {
+        return where(batch, now).flatMap(where -> where.help().wetMalt());
     }
 
     /** Closes the batch; refused when it was changed by anybody since it was opened. */
@@ -221,13 +237,23 @@ public final class BatchAtHand {
         return BatchScene.of(batch, where(batch, now), units, now);
     }
 
-    /** The same batch with these written down as of now. */
-    BatchAtHand noting(List<Report> reports, Instant now) throws NotWrittenException {
-        if (reports.isEmpty()) return this;
-        Content after = appended(reports.stream()
-                .map(report -> new Draft(now, now, Optional.empty(), report))
-                .toList());
-        return new BatchAtHand(file, saved, wish, batch.withJournal(after.journal()), damaged, tools);
+    /** The same batch with these written down. */
+    BatchAtHand noting(List<Draft> drafts) throws NotWrittenException {
+        return drafts.isEmpty() ? this : withJournal(appended(drafts).journal());
+    }
+
+    /** The same batch as if these were written down; nothing is. */
+    BatchAtHand asIf(List<Draft> drafts) {
+        Journal journal = batch.journal();
+        for (Draft draft : drafts) {
+            int number = journal.nextNumber();
+            journal = journal.with(new Entry(number, draft.at(), draft.writtenAt(), draft.actId(), draft.report()));
+        }
+        return withJournal(journal);
+    }
+
+    private BatchAtHand withJournal(Journal journal) {
+        return new BatchAtHand(file, saved, wish, batch.withJournal(journal), damaged, tools);
     }
 
     private Content appended(List<Draft> drafts) throws NotWrittenException {

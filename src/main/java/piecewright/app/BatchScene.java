@@ -30,8 +30,20 @@ final class BatchScene {
                 batch.journal(),
                 batch.planned(),
                 next.map(act -> act.kind() == ActKind.SPRINKLE ? ActKind.TURN : act.kind()),
-                next.map(act -> OptionalDouble.of(act.expect().massKg())).orElse(OptionalDouble.empty()),
+                expectedKg(where),
                 limits(batch));
+    }
+
+    /** What it should weigh at the next step, or now where it lies wet and forgotten. */
+    private static OptionalDouble expectedKg(Optional<Where> where) {
+        if (where.isEmpty()) return OptionalDouble.empty();
+        if (where.get().help().wetMalt().isPresent())
+            return OptionalDouble.of(where.get().state().mass().totalKg());
+        return where.get()
+                .next()
+                .act()
+                .map(act -> OptionalDouble.of(act.expect().massKg()))
+                .orElse(OptionalDouble.empty());
     }
 
     private static Scene.Limits limits(Batch batch) {

@@ -14,6 +14,7 @@ import piecewright.app.BatchAtHand;
 import piecewright.app.FinishBatch;
 import piecewright.app.FinishBatch.Ending.Closed;
 import piecewright.app.FinishBatch.Ending.NotYet;
+import piecewright.app.FinishBatch.Ending.Wet;
 import piecewright.app.NotWrittenException;
 import piecewright.store.FinishJson;
 import piecewright.store.StoreException;
@@ -24,6 +25,7 @@ import piecewright.text.MomentFormat;
 import piecewright.text.Phrases;
 import piecewright.text.QuantityParser;
 import piecewright.text.UnreadableException;
+import piecewright.text.WherePage;
 
 /** Closes a batch whose malt is cleaned and weighed. */
 @Command(
@@ -34,7 +36,7 @@ import piecewright.text.UnreadableException;
                 + " next time.",
         footer = {
             "",
-            "Ends with 0 closed, 1 not yet (and why), 2 something given is wrong, 3 a file could not be written."
+            "Ends with 0 closed, 1 not yet (and why), such as malt that is too wet, 2 something given is wrong, 3 a file could not be written."
         })
 final class FinishCommand implements Callable<Integer> {
     private final Surroundings surroundings;
@@ -57,6 +59,9 @@ final class FinishCommand implements Callable<Integer> {
     @Option(names = "--note", paramLabel = "WORDS", description = "What to do otherwise next time; may stand often.")
     private List<String> notes = new ArrayList<>();
 
+    @Option(names = "--anyway", description = "Close it though the malt is still too wet to keep.")
+    private boolean anyway;
+
     @Mixin
     private final UnitOptions unitOptions = new UnitOptions();
 
@@ -75,6 +80,15 @@ final class FinishCommand implements Callable<Integer> {
         Instant now = batchOptions.now(surroundings, batch.zone());
         FinishBatch.Ending ending = FinishBatch.of(batch, told, now);
         PrintWriter out = surroundings.streams().out();
+        if (ending instanceof Wet wet) {
+            String why = new WherePage(units, batch.zone()).wetMalt(wet.malt());
+            out.print(json ? FinishJson.notYet(why) : FinishPage.notYet(why));
+            if (json || !anyway()) {
+                if (!json) out.print(FinishPage.notYet(Phrases.say("finish.not-yet.wet")));
+                return Ending.NOT_POSSIBLE;
+            }
+            ending = FinishBatch.of(batch, told.despiteWater(), now);
+        }
         if (ending instanceof NotYet not) {
             String why = Phrases.say("finish.not-yet." + Phrases.key(not.why()));
             out.print(json ? FinishJson.notYet(why) : FinishPage.notYet(why));
@@ -93,10 +107,20 @@ final class FinishCommand implements Callable<Integer> {
         return Ending.DONE;
     }
 
+    /** Asks whoever sits there; with nobody there it stays open. */
+    private boolean anyway() {
+        surroundings.streams().out().flush();
+        return surroundings
+                .streams()
+                .answer(Phrases.say("finish.anyway"))
+                .filter(answer -> answer.strip().equalsIgnoreCase(Phrases.say("finish.yes")))
+                .isPresent();
+    }
+
     private FinishBatch.Told told(DisplayUnits units) throws OptionException {
         OptionalDouble colourEbc =
                 colour == null ? OptionalDouble.empty() : OptionalDouble.of(MaltColour.ebc("--colour", colour, units));
-        return new FinishBatch.Told(maltKg(units), colourEbc, notes);
+        return new FinishBatch.Told(maltKg(units), colourEbc, notes, anyway);
     }
 
     private OptionalDouble maltKg(DisplayUnits units) throws OptionException {

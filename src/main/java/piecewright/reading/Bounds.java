@@ -196,25 +196,29 @@ final class Bounds {
         double netKg = weighed.netKg();
         Stage stage = standing.stage(at);
         double dryKg = scene.limits().dryKg();
-        double mostKg = stage == Stage.OFF || stage == Stage.OVEN
-                ? scene.limits().grainKg()
-                : dryKg * (1 + NoSuchWeight.WETTEST_RATIO);
+        boolean roasts = stage == Stage.OVEN || standing.did(at, ActKind.ROAST);
+        double mostKg = dryKg * (1 + NoSuchWeight.WETTEST_RATIO);
+        if (roasts) mostKg = scene.limits().grainKg();
+        else if (stage == Stage.OFF)
+            mostKg = Math.max(scene.limits().grainKg(), scene.expectedKg().orElse(0) / LIKELY_FRACTION);
         double leastKg = switch (stage) {
             case OFF, OVEN -> dryKg * NoSuchWeight.LEAST_DRY_FRACTION;
             case KILN -> dryKg * (1 - KILN_LOSS_FRACTION);
             default -> dryKg;
         };
-        if (stage == Stage.OVEN || standing.did(at, ActKind.ROAST))
-            leastKg = dryKg * (NoSuchWeight.LEAST_DRY_FRACTION - KILN_LOSS_FRACTION);
+        if (roasts) leastKg = dryKg * (NoSuchWeight.LEAST_DRY_FRACTION - KILN_LOSS_FRACTION);
         if (netKg < leastKg || netKg > mostKg) {
             double leastHereKg = leastKg;
+            double mostHereKg = mostKg;
             throw new NotSoException(
                     "line.no-such-weight",
-                    () -> List.of(quantities.mass(netKg), quantities.mass(leastHereKg), quantities.mass(mostKg)));
+                    () -> List.of(quantities.mass(netKg), quantities.mass(leastHereKg), quantities.mass(mostHereKg)));
         }
         OptionalDouble held = standing.heldKg(at);
         if (held.isPresent() && netKg > held.getAsDouble() * (1 + Weighed.FORBIDDEN_JUMP_FRACTION))
             return heavier(weighed, held.getAsDouble());
+        if (stage == Stage.OFF && netKg > scene.limits().grainKg())
+            return Optional.of(Doubt.of("ask.wet-malt", quantities.mass(netKg)));
         boolean soaking = stage == Stage.STEEPING
                 && all.stream()
                         .noneMatch(said -> said.act()

@@ -56,6 +56,12 @@ final class LineWriter {
                     + said(corrected.instead().get());
             return (sure ? lexicon.say("really") + " " : "") + correct;
         }
+        if (sayings.stream().allMatch(saying -> saying.report() instanceof Corrected)) {
+            return lexicon.say("fix.void")
+                    + sayings.stream()
+                            .map(saying -> " " + ((Corrected) saying.report()).entry())
+                            .collect(Collectors.joining());
+        }
         Map<Instant, List<String>> byTime = new LinkedHashMap<>();
         List<String> notes = new ArrayList<>();
         for (Saying saying : sayings) {

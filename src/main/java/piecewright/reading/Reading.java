@@ -5,7 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import piecewright.journal.Report.Corrected;
+import piecewright.journal.Report.Did;
 import piecewright.journal.Report.Noted;
+import piecewright.plan.ActKind;
 import piecewright.reading.Outcome.Refused;
 import piecewright.text.Phrases;
 
@@ -33,7 +36,10 @@ final class Reading {
         if (LineReader.story(line)) return story();
         if (tokens.get(tokens.size() - 1).is("?")) return new Refused(Phrases.say("line.question"));
         Optional<Outcome> fixed = new Fixes(known, line, scene, this).outcome();
-        return fixed.orElseGet(() -> chosen(candidates(scene, tokens)));
+        return fixed.orElseGet(() -> {
+            Choice choice = candidates(scene, tokens);
+            return dryingAgain(choice).orElseGet(choice::outcome);
+        });
     }
 
     Optional<Outcome> struck() {
@@ -115,7 +121,27 @@ final class Reading {
         return all.isEmpty() ? List.of(Optional.empty()) : all;
     }
 
-    Outcome chosen(Choice choice) {
-        return choice.outcome();
+    /** Malt that was taken off and is loaded again was not off for good: what says so is offered to be struck. */
+    private Optional<Outcome> dryingAgain(Choice read) {
+        Standing standing = Standing.of(scene.journal().effective());
+        Optional<Standing.Done> off = standing.lastOf(scene.now(), ActKind.OFF, ActKind.DEROOT);
+        boolean roasted = standing.did(scene.now(), ActKind.ROAST);
+        if (off.isEmpty() || roasted || sure || read.all().isEmpty()) return Optional.empty();
+        boolean loads = read.all().stream()
+                .allMatch(candidate -> candidate.sayings().stream()
+                        .anyMatch(saying -> saying.act()
+                                        .filter(kind -> kind == ActKind.LOAD)
+                                        .isPresent()
+                                && saying.at().isAfter(off.get().at())));
+        if (!loads) return Optional.empty();
+        List<Saying> struck = scene.journal().effective().stream()
+                .filter(entry ->
+                        entry.report() instanceof Did did && (did.act() == ActKind.OFF || did.act() == ActKind.DEROOT))
+                .map(entry -> new Saying(scene.now(), new Corrected(entry.number(), Optional.empty()), false))
+                .toList();
+        if (struck.isEmpty()) return Optional.empty();
+        Choice choice = new Choice(scene, line, false);
+        choice.possible(new Candidate(struck, Optional.of(Candidate.Doubt.of("ask.drying-again")), false));
+        return Optional.of(choice.outcome());
     }
 }

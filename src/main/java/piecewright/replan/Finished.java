@@ -86,14 +86,24 @@ public record Finished(List<Stretch> stretches, Outcome outcome, List<String> no
 
     /** What the journal has of a batch; empty before its malt was weighed. */
     public static Optional<Finished> of(Batch batch, Account account) {
-        List<Entry> entries =
-                batch.journal().effective().stream().filter(account::counts).toList();
+        List<Entry> entries = counted(batch, account);
+        return weighed(batch, account)
+                .map(entry -> new Finished(
+                        stretches(account),
+                        outcome(batch, account, entries, entry),
+                        notes(entries),
+                        notDone(batch, account)));
+    }
+
+    /** The entry with the malt's weight, the last of several; empty before it was weighed. */
+    public static Optional<Entry> weighed(Batch batch, Account account) {
         Optional<Instant> maltSince = at(account, IS_MALT);
-        if (maltSince.isEmpty()) return Optional.empty();
-        Optional<Entry> weighed =
-                last(entries, Report.Weighed.class).filter(entry -> !entry.at().isBefore(maltSince.get()));
-        return weighed.map(entry -> new Finished(
-                stretches(account), outcome(batch, account, entries, entry), notes(entries), notDone(batch, account)));
+        return maltSince.flatMap(since -> last(counted(batch, account), Report.Weighed.class)
+                .filter(entry -> !entry.at().isBefore(since)));
+    }
+
+    private static List<Entry> counted(Batch batch, Account account) {
+        return batch.journal().effective().stream().filter(account::counts).toList();
     }
 
     private static Outcome outcome(Batch batch, Account account, List<Entry> entries, Entry weighed) {

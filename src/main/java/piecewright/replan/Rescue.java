@@ -25,6 +25,7 @@ public record Rescue(Rule rule, OptionalInt entry, Optional<String> actId, Optio
         SPOILED,
         MOULD_EVERYWHERE,
         SOUR_WATER,
+        TAKEN_OFF_WET,
         TOO_HOT_WHILE_WET,
         POWER_OUT_WET,
         POWER_OUT_DAMP,

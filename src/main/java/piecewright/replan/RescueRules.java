@@ -76,6 +76,7 @@ final class RescueRules {
             rules.growthIsUneven();
             rules.couchStallsOrRunsAway();
             rules.colourMissed();
+            rules.takenOffWet();
         }
         rules.nothingWasRecorded();
         rules.rescues.sort(Comparator.comparing(Rescue::rule));
@@ -270,6 +271,10 @@ final class RescueRules {
             if (colour.colourEbc() > aimEbc * COLOUR_RATIO) add(Rule.TOO_DARK, number, Optional.empty());
             if (colour.colourEbc() < aimEbc / COLOUR_RATIO) add(Rule.TOO_PALE, number, next(ActKind.ROAST));
         }
+    }
+
+    private void takenOffWet() {
+        where.help().wetMalt().ifPresent(malt -> add(Rule.TAKEN_OFF_WET, OptionalInt.empty(), Optional.empty()));
     }
 
     private void nothingWasRecorded() {

@@ -66,7 +66,7 @@ public final class WherePage {
                     where.account().inferred().stream().map(ActNames::byId).toList();
             sentences.add(Phrases.say("where.assumed", String.join(", ", names)));
         }
-        sentences.add(next(where));
+        if (where.help().wetMalt().isEmpty()) sentences.add(next(where));
         return sentences;
     }
 

@@ -24,6 +24,7 @@ public final class FinishView {
     private final NotedField colour = new NotedField("finish-colour", WindowWords.say("finish.colour"));
     private final NotedField note = new NotedField("finish-note", WindowWords.say("finish.note"));
     private final Label whole = Wrapped.words("body");
+    private final Button close = new Button();
 
     public FinishView(FinishViewModel model) {
         this.model = model;
@@ -34,6 +35,12 @@ public final class FinishView {
         weight.field().setPromptText(WindowWords.say("finish.weight.prompt"));
         colour.field().setPromptText(WindowWords.say("finish.colour.prompt"));
         for (NotedField each : List.of(weight, colour, note)) each.field().setOnAction(event -> close());
+        close.setId("finish-close");
+        close.getStyleClass().add("best");
+        close.setMinWidth(Region.USE_PREF_SIZE);
+        close.setOnAction(event -> close());
+        model.askedProperty().addListener((asked, before, now) -> name());
+        name();
         model.wrongProperty().addListener((wrong, before, now) -> wrong(now));
         model.ofProperty().addListener((of, before, now) -> {
             for (NotedField each : List.of(weight, colour, note)) each.field().clear();
@@ -56,6 +63,11 @@ public final class FinishView {
                 weight.field().getText(), colour.field().getText(), note.field().getText()));
     }
 
+    private void name() {
+        boolean asked = model.askedProperty().get().isPresent();
+        close.setText(WindowWords.say(asked ? "finish.anyway" : "finish.close"));
+    }
+
     private void wrong(Map<Field, String> wrong) {
         weight.say(wrong.getOrDefault(Field.WEIGHT, ""));
         colour.say(wrong.getOrDefault(Field.COLOUR, ""));
@@ -72,11 +84,6 @@ public final class FinishView {
             title.setText(WindowWords.say("finish.title"));
             Label hint = Wrapped.words("body-2");
             hint.setText(WindowWords.say("finish.hint"));
-            Button close = new Button(WindowWords.say("finish.close"));
-            close.setId("finish-close");
-            close.getStyleClass().add("best");
-            close.setMinWidth(Region.USE_PREF_SIZE);
-            close.setOnAction(event -> close());
             root.getChildren().addAll(hint, weight.node(), colour.node(), note.node(), whole, close);
             wrong(model.wrongProperty().get());
             return;

@@ -27,6 +27,7 @@ import piecewright.text.FinishPage;
 import piecewright.text.LearnedPage;
 import piecewright.text.QuantityParser;
 import piecewright.text.UnreadableException;
+import piecewright.text.WherePage;
 import piecewright.text.WindowWords;
 
 /** The end of a piece: its malt weighed, its colour compared, what to do otherwise next time; then it is closed. */
@@ -38,6 +39,7 @@ public final class FinishViewModel {
     private final ReadOnlyObjectWrapper<Map<Field, String>> wrong = new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<List<String>> told = new ReadOnlyObjectWrapper<>(List.of());
 
+    private final ReadOnlyObjectWrapper<Optional<Typed>> asked = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Path>> of = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /** What is typed, and what all of it together may be wrong with. */
@@ -62,6 +64,7 @@ public final class FinishViewModel {
             if (other) {
                 told.set(List.of());
                 wrong.set(Map.of());
+                asked.set(Optional.empty());
                 of.set(now.map(each -> each.batch().file()));
             }
             if (isClosed(before) && !isClosed(now)) told.set(List.of());
@@ -88,6 +91,11 @@ public final class FinishViewModel {
         return told.getReadOnlyProperty();
     }
 
+    /** What was typed when it was asked whether wet malt is to be closed all the same; the same again closes it. */
+    ReadOnlyObjectProperty<Optional<Typed>> askedProperty() {
+        return asked.getReadOnlyProperty();
+    }
+
     /** Whether there is malt to weigh. */
     static boolean isMalt(BatchViewModel.Shown shown) {
         return Finished.isMalt(shown.where().account());
@@ -102,8 +110,10 @@ public final class FinishViewModel {
         if (!wrongs.isEmpty()) return;
         List<String> notes =
                 typed.note().isBlank() ? List.of() : List.of(typed.note().strip());
-        FinishBatch.Told said = new FinishBatch.Told(maltKg, colourEbc, notes);
-        piece.file().ifPresent(file -> threads.background().execute(() -> close(file, said)));
+        boolean evenWet = asked.get().filter(typed::equals).isPresent();
+        asked.set(Optional.empty());
+        FinishBatch.Told said = new FinishBatch.Told(maltKg, colourEbc, notes, evenWet);
+        piece.file().ifPresent(file -> threads.background().execute(() -> close(file, said, typed)));
     }
 
     /** Reads what was typed into a field. */
@@ -123,7 +133,7 @@ public final class FinishViewModel {
         return OptionalDouble.empty();
     }
 
-    private void close(Path file, FinishBatch.Told said) {
+    private void close(Path file, FinishBatch.Told said, Typed typed) {
         List<String> sentences = List.of();
         String refused = "";
         try {
@@ -132,6 +142,9 @@ public final class FinishViewModel {
             if (ending instanceof Ending.NotYet not) {
                 refused = WindowWords.say("finish.not-yet."
                         + not.why().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            } else if (ending instanceof Ending.Wet wet) {
+                refused = new WherePage(units, before.batch().zone()).wetMalt(wet.malt());
+                threads.ui().execute(() -> asked.set(Optional.of(typed)));
             } else {
                 sentences = sentences((Ending.Closed) ending);
                 Closing closing = new Closing(before, Knowing.of(piece.opener().open(file)));
