@@ -98,9 +98,9 @@ public final class FinishBatch {
         return new Ending.Closed(finished.get(), noted.expected(), lessons);
     }
 
-    /** Whether anything was written down since it was closed. */
-    private static boolean changed(BatchAtHand batch) {
-        Instant closedAt = batch.finishedAt().orElseThrow();
+    /** Whether it is closed and anything was written down since. */
+    public static boolean changed(BatchAtHand batch) {
+        Instant closedAt = batch.finishedAt().orElse(Instant.MAX);
         return batch.journal().entries().stream()
                 .anyMatch(entry -> entry.writtenAt().isAfter(closedAt));
     }

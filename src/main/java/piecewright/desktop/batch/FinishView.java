@@ -46,6 +46,10 @@ public final class FinishView {
             for (NotedField each : List.of(weight, colour, note)) each.field().clear();
         });
         model.toldProperty().addListener((told, before, now) -> show());
+        model.changedProperty().addListener((changed, before, now) -> {
+            name();
+            show();
+        });
         show();
     }
 
@@ -65,7 +69,8 @@ public final class FinishView {
 
     private void name() {
         boolean asked = model.askedProperty().get().isPresent();
-        close.setText(WindowWords.say(asked ? "finish.anyway" : "finish.close"));
+        boolean again = model.changedProperty().get();
+        close.setText(WindowWords.say(asked ? "finish.anyway" : again ? "finish.again" : "finish.close"));
     }
 
     private void wrong(Map<Field, String> wrong) {
@@ -99,5 +104,8 @@ public final class FinishView {
         Label after = Wrapped.words("caption");
         after.setText(WindowWords.say("finish.after"));
         root.getChildren().addAll(sentences, after);
+        if (!model.changedProperty().get()) return;
+        wrong(model.wrongProperty().get());
+        root.getChildren().addAll(whole, close);
     }
 }

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import piecewright.app.BatchAtHand;
@@ -39,6 +41,7 @@ public final class FinishViewModel {
     private final ReadOnlyObjectWrapper<Map<Field, String>> wrong = new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<List<String>> told = new ReadOnlyObjectWrapper<>(List.of());
 
+    private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<Typed>> asked = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Path>> of = new ReadOnlyObjectWrapper<>(Optional.empty());
 
@@ -68,6 +71,7 @@ public final class FinishViewModel {
                 of.set(now.map(each -> each.batch().file()));
             }
             if (isClosed(before) && !isClosed(now)) told.set(List.of());
+            changed.set(now.filter(each -> FinishBatch.changed(each.batch())).isPresent());
             if (isClosed(now)) now.ifPresent(this::closed);
         });
     }
@@ -89,6 +93,11 @@ public final class FinishViewModel {
     /** What came of it, a sentence each; none before it is closed. */
     ReadOnlyObjectProperty<List<String>> toldProperty() {
         return told.getReadOnlyProperty();
+    }
+
+    /** Whether a closed piece was put right since: it can be closed again. */
+    ReadOnlyBooleanProperty changedProperty() {
+        return changed.getReadOnlyProperty();
     }
 
     /** What was typed when it was asked whether wet malt is to be closed all the same; the same again closes it. */
@@ -185,7 +194,7 @@ public final class FinishViewModel {
 
     /** A piece that was closed before says again what came of it. */
     private void closed(BatchViewModel.Shown shown) {
-        if (!told.get().isEmpty()) return;
+        if (!told.get().isEmpty() && !changed.get()) return;
         BatchAtHand batch = shown.batch();
         Instant now = clock.get();
         threads.background().execute(() -> {
@@ -193,9 +202,7 @@ public final class FinishViewModel {
                 Optional<Finished> finished = batch.finished(now);
                 if (finished.isEmpty()) return;
                 List<String> again = sentences(finished.get(), batch.expected());
-                threads.ui().execute(() -> {
-                    if (told.get().isEmpty()) told.set(again);
-                });
+                threads.ui().execute(() -> told.set(again));
             } catch (StoreException unreadable) {
                 show(List.of(), String.valueOf(unreadable.getMessage()));
             }

@@ -1,6 +1,7 @@
 package piecewright.desktop.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -250,6 +251,54 @@ class BatchViewModelTest {
             assertTrue(open(file).finishedAt().isPresent());
             assertTrue(effective().stream().anyMatch(entry -> entry.report().equals(new Report.Noted("turn oftener"))));
         }
+    }
+
+    /** Wet malt is asked about before it is closed; a closed batch that was put right is closed again. */
+    @Test
+    void wetMaltIsAskedAboutAndACorrectedBatchIsClosedAgain() throws Exception {
+        List<Act> acts = DemoPlan.plan().acts();
+        Act load = acts.stream()
+                .filter(act -> act.kind() == ActKind.LOAD)
+                .findFirst()
+                .orElseThrow();
+        JournalFile.append(
+                JournalFile.beside(file),
+                open(file).told().id(),
+                journal -> acts.stream()
+                        .filter(act -> !act.startsAt().isAfter(load.startsAt()))
+                        .map(act -> new JournalFile.Draft(
+                                act.startsAt(), act.startsAt(), Optional.empty(), Report.Did.of(act.kind())))
+                        .toList());
+        now = load.startsAt().plus(Duration.ofHours(2));
+        FinishViewModel finish =
+                new FinishViewModel(model, new Threads(Runnable::run, Runnable::run, Runnable::run), () -> now, UNITS);
+        model.read();
+        model.record("off the kiln");
+        assertTrue(
+                model.replyProperty().get().doubts().get(0).contains("Off the kiln at about"),
+                model.replyProperty()::toString);
+        List<Entry> before = effective();
+        FinishViewModel.Typed wet = new FinishViewModel.Typed("5.0 kg", "", "");
+        finish.finish(wet);
+        assertEquals(Optional.of(wet), finish.askedProperty().get());
+        assertTrue(
+                finish.wrongProperty().get().get(FinishViewModel.Field.WHOLE).contains("Off the kiln at about"),
+                finish.wrongProperty().get()::toString);
+        assertEquals(before, effective(), "nothing was written");
+        finish.finish(wet);
+        assertTrue(open(file).finishedAt().isPresent(), "the same again closes it");
+        assertFalse(finish.changedProperty().get());
+        now = now.plus(Duration.ofDays(1));
+        model.record("correct 0 3.9 kg"
+                .replace(
+                        "0",
+                        String.valueOf(effective().get(effective().size() - 1).number())));
+        assertTrue(finish.changedProperty().get());
+        finish.finish(new FinishViewModel.Typed("", "", ""));
+        assertFalse(finish.changedProperty().get());
+        assertTrue(
+                finish.toldProperty().get().get(0).startsWith("3.900 kg"),
+                finish.toldProperty().get()::toString);
     }
 
     @Test
