@@ -1,6 +1,7 @@
 package piecewright.history;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,6 +34,7 @@ final class ActsTold {
     private final Times times;
     private final VisitNames names;
     private final RoastLoads loads;
+    private final StewParts stew;
     private final Acts known = new Acts();
     private final Map<String, Integer> entryByAct = new HashMap<>();
     private final Map<String, Double> sprinkledKg = new HashMap<>();
@@ -51,6 +53,7 @@ final class ActsTold {
         this.times = times;
         this.names = new VisitNames(plan, known);
         this.loads = new RoastLoads(plan.planned(), entries);
+        this.stew = new StewParts(plan.style(), plan.planned());
         entries.forEach(this::take);
         infer();
     }
@@ -63,6 +66,7 @@ final class ActsTold {
             Told told = told(entry, started.act());
             Optional<Visit> visit = act(told);
             begun = visit.map(one -> new Begun(entry, one));
+            if (begun.isPresent() && told.kind() == ActKind.STEW) stew.began(entry.at());
         } else if (report instanceof HeatSet heat) {
             names.actOf(heat).ifPresent(kind -> act(told(entry, kind).withHeat(heat)));
         }
@@ -79,10 +83,12 @@ final class ActsTold {
             double minutes =
                     Duration.between(before.get().entry().at(), entry.at()).toSeconds() / 60.0;
             workedMinutes.merge(before.get().visit().id(), minutes, Double::sum);
+            if (told.kind() == ActKind.STEW) stew.ended(entry.at());
             fates.put(entry.number(), Fate.DONE);
             return;
         }
-        act(told);
+        Optional<Visit> visit = act(told);
+        if (visit.isPresent() && told.kind() == ActKind.STEW) stew.said(entry.at());
     }
 
     private Told told(Entry entry, ActKind kind) {
@@ -170,7 +176,7 @@ final class ActsTold {
     }
 
     private void infer() {
-        Inference inference = new Inference(plan, known.visits());
+        Inference inference = new Inference(plan, dated(known.visits()));
         for (Visit visit : inference.acts()) {
             boolean inferred = inference.inferred().contains(visit.id());
             Double water = saysWater.contains(visit.id()) ? sprinkledKg.get(visit.id()) : null;
@@ -181,6 +187,21 @@ final class ActsTold {
                     water == null ? OptionalDouble.empty() : OptionalDouble.of(water),
                     worked == null ? OptionalDouble.empty() : OptionalDouble.of(worked)));
         }
+    }
+
+    /** A stew that was interrupted, or told of when it was over, dated as one that was done in one go. */
+    private List<Visit> dated(List<Visit> visits) {
+        List<Visit> dated = new ArrayList<>(visits);
+        for (int i = 0; i < visits.size(); i++) {
+            Visit visit = visits.get(i);
+            if (visit.kind() != ActKind.STEW) continue;
+            boolean loaded = i + 1 < visits.size();
+            Instant earliest = i > 0 ? visits.get(i - 1).at() : Instant.MIN;
+            Instant latest = loaded ? visits.get(i + 1).at() : times.followed();
+            Instant at = stew.inOneGo(visit.at(), earliest, latest, loaded);
+            dated.set(i, new Visit(visit.id(), visit.kind(), visit.number(), at));
+        }
+        return dated;
     }
 
     List<Done> done() {

@@ -46,6 +46,11 @@ public final class StewBlock {
                 : Optional.of(new StewBlock(setup, schedule.get(), stewing.get()));
     }
 
+    /** The longest that block of a style can be. */
+    public static Duration longest(StewSchedule schedule) {
+        return Duration.ofMinutes(PREPARE_MINUTES + (long) Math.ceil(schedule.longestMinutes()));
+    }
+
     /** How long the block keeps one person until the malt is ready to be spread, minutes. */
     public int minutes() {
         return PREPARE_MINUTES + course.minutes();

@@ -23,6 +23,9 @@ final class ActsTold {
     private static final Set<ActKind> OFTEN =
             Set.of(ActKind.TURN, ActKind.SPRINKLE, ActKind.STIR, ActKind.CHECK, ActKind.LOOK);
 
+    /** Steps that take hours: going on is not done. */
+    private static final Set<ActKind> BLOCKS = Set.of(ActKind.STEW, ActKind.ROAST);
+
     private final Draft draft;
     private final boolean doing;
 
@@ -44,10 +47,24 @@ final class ActsTold {
         List<Words> told = told(clause);
         boolean negative = negative(clause);
         if (told.isEmpty()) return negative && skippedNext(clause);
-        if (clause.has("stopped")) return false;
+        if (clause.has("stopped")) return stopped(told);
         boolean any = false;
         for (Words each : told) any |= one(each, clause, negative, told.size());
         return any;
+    }
+
+    /** "stopped stewing": what goes on ends here, for now or for good. */
+    private boolean stopped(List<Words> told) {
+        Optional<ActKind> block = told.stream()
+                .flatMap(words -> words.kinds().stream())
+                .filter(kind -> BLOCKS.contains(kind)
+                        && draft.standing
+                                .lastOf(draft.at(), kind)
+                                .filter(Standing.Done::begun)
+                                .isPresent())
+                .findFirst();
+        block.ifPresent(kind -> draft.say(Did.of(kind)));
+        return block.isPresent();
     }
 
     private static List<Words> told(Clause clause) {
@@ -109,7 +126,9 @@ final class ActsTold {
         if (reminder) draft.doubt("ask.reminder");
         if (told.forms().contains("lasting")) return lasting(kind.get());
         object(told.term(), clause);
-        boolean began = clause.has("started")
+        boolean goesOn = BLOCKS.contains(kind.get()) && told.forms().contains("ing");
+        boolean began = goesOn
+                || clause.has("started")
                 || told.forms().contains("began")
                 || told.forms().contains("weakin");
         if (began) {

@@ -141,8 +141,15 @@ final class Bounds {
         return standing.acts().stream()
                 .filter(act -> act.kind() == saying.act().get() && Standing.near(act.at(), saying.at(), SAME_STEP))
                 .filter(act -> !(act.begun() && saying.report() instanceof Did))
+                .filter(act -> !(resumes(saying) && !act.begun()))
                 .findFirst()
                 .map(act -> Doubt.of("ask.step-twice", moments.moment(act.at())));
+    }
+
+    /** A stew or a roast goes on after a pause, or with the next load. */
+    private static boolean resumes(Saying saying) {
+        return saying.report() instanceof Report.Started started
+                && (started.act() == ActKind.STEW || started.act() == ActKind.ROAST);
     }
 
     private boolean twice(Saying saying, Entry entry) {

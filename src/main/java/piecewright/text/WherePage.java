@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import piecewright.history.Account.Done;
 import piecewright.history.Contradiction;
 import piecewright.history.Fate;
 import piecewright.plan.Act;
+import piecewright.plan.ActKind;
 import piecewright.plan.Plan;
 import piecewright.process.PieceState;
 import piecewright.quantity.Moisture;
@@ -96,7 +98,24 @@ public final class WherePage {
         });
         where.help().breaksIn().ifPresent(in -> sentences.add(Phrases.say("where.breaks", quantities.time(in))));
         where.help().couch().ifPresent(couch -> sentences.addAll(couch(couch)));
+        cutShort(where).ifPresent(sentences::add);
         return sentences;
+    }
+
+    /** How long a stew that was interrupted has been stewed, and how long it takes. */
+    private Optional<String> cutShort(Where where) {
+        List<Done> acts = where.account().acts();
+        Done last = acts.get(acts.size() - 1);
+        boolean parted =
+                last.visit().kind() == ActKind.STEW && last.workedMinutes().isPresent();
+        if (!parted) return Optional.empty();
+        Duration worked = Duration.ofMinutes(Math.round(last.workedMinutes().getAsDouble()));
+        return where.plan().acts().stream()
+                .filter(act -> act.kind() == ActKind.STEW)
+                .map(act -> Duration.between(act.startsAt(), act.endsAt()))
+                .filter(whole -> worked.compareTo(whole) < 0)
+                .map(whole -> Phrases.say("where.stewed", quantities.time(worked), quantities.time(whole)))
+                .findFirst();
     }
 
     private List<String> couch(CouchForecast couch) {

@@ -62,7 +62,11 @@ class EventLogTest {
         }
 
         Account account() {
-            return EventLog.account(plan, new Journal(entries), List.of(), NOW);
+            return account(NOW);
+        }
+
+        Account account(Instant now) {
+            return EventLog.account(plan, new Journal(entries), List.of(), now);
         }
     }
 
@@ -79,8 +83,9 @@ class EventLogTest {
     }
 
     private static Log stewed() {
-        return new Log(Plans.upToTheCure(new Plans().act(160, "oven.stew", ActKind.STEW, 0))
-                .of(style("crystal-light")));
+        Plans plan = Plans.upToTheCure(new Plans());
+        plan.act(169, "oven.stew", ActKind.STEW, 0);
+        return new Log(plan.inTimeOrder().of(style("crystal-light"))).did(0, ActKind.SOAK);
     }
 
     /** Two loads, on two evenings. */
@@ -254,21 +259,46 @@ class EventLogTest {
         assertTrue(account.followedUntil().isBefore(Plans.at(203 + 24 * 61)));
     }
 
-    @Test
-    void aStewInterruptedAndTakenUpAgainIsOneStewOfAllItsMinutes() {
-        Account account = stewed().did(0, ActKind.SOAK)
-                .at(160, new Started(ActKind.STEW))
-                .did(160.75, ActKind.STEW)
-                .at(164, new Started(ActKind.STEW))
-                .did(165.5, ActKind.STEW)
-                .account();
+    private static Done stew(Account account) {
         assertEquals(List.of(), account.contradictions());
         List<Done> stews = account.acts().stream()
                 .filter(done -> done.visit().kind() == ActKind.STEW)
                 .toList();
         assertEquals(1, stews.size());
-        assertEquals(Plans.at(160), stews.get(0).visit().at());
-        assertEquals(OptionalDouble.of(45 + 90), stews.get(0).workedMinutes());
+        return stews.get(0);
+    }
+
+    /** The planned stew takes three hours, from 169 to 172; the style's takes an hour and a half at the least. */
+    @Test
+    void aStewInterruptedAndTakenUpAgainIsOneStewOfAllItsMinutes() {
+        Log log = stewed().at(168, new Started(ActKind.STEW)).did(168.75, ActKind.STEW);
+        Done cut = stew(log.account(Plans.at(170)));
+        assertEquals(Plans.at(169.25), cut.visit().at(), "three quarters of an hour are done, the rest is still to do");
+        assertEquals(OptionalDouble.of(45), cut.workedMinutes());
+        log.at(172, new Started(ActKind.STEW));
+        assertEquals(
+                Plans.at(171.25), stew(log.account(Plans.at(172.5))).visit().at(), "the pause moves it on");
+        Account over = log.did(173.5, ActKind.STEW).account(Plans.at(178));
+        assertEquals(OptionalDouble.of(45 + 90), stew(over).workedMinutes());
+        assertEquals(Plans.at(170.5), stew(over).visit().at(), "found done, it is done");
+        Account loaded = log.did(173.6, ActKind.LOAD).account();
+        assertEquals(Plans.at(170.5), stew(loaded).visit().at());
+        assertEquals("kiln.load", loaded.last().orElseThrow().id());
+    }
+
+    /** Whoever writes one word for all of it writes it as it begins or when it is over: what is nearer to the plan. */
+    @Test
+    void aStewToldOfInOneWordBeganWhenThePlanSays() {
+        assertEquals(
+                Plans.at(169.5),
+                stew(stewed().did(169.5, ActKind.STEW).account(Plans.at(170)))
+                        .visit()
+                        .at());
+        assertEquals(
+                Plans.at(169.25),
+                stew(stewed().did(172.25, ActKind.STEW).account(Plans.at(173)))
+                        .visit()
+                        .at());
     }
 
     @Test

@@ -49,6 +49,11 @@ final class Plans {
         return this;
     }
 
+    Plans inTimeOrder() {
+        visits.sort(java.util.Comparator.comparing(Visit::at));
+        return this;
+    }
+
     Followed of(MaltStyle style) {
         return new Followed(style, DRY_KG, visits);
     }
