@@ -46,7 +46,16 @@ public record Journal(List<Entry> entries) {
 
     /** The entry of that number as it was written. */
     public Optional<Entry> entry(int number) {
-        return entries.stream().filter(entry -> entry.number() == number).findFirst();
+        int low = 0;
+        int high = entries.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int there = entries.get(middle).number();
+            if (there == number) return Optional.of(entries.get(middle));
+            if (there < number) low = middle + 1;
+            else high = middle - 1;
+        }
+        return Optional.empty();
     }
 
     /**
