@@ -39,25 +39,31 @@ public final class AllActs {
     }
 
     /**
-     * Acts and checks of these batches that begin within so long from now on, in time order; what their journals have as
-     * done, and batches that were finished, are left out, and so is what cannot be read, with a sentence for each.
+     * Acts and checks of these batches that are overdue or begin within so long from now on, in time order; what their
+     * journals have as done or passed over, and batches that were finished, are left out, and so is what cannot be read,
+     * with a sentence for each. Where there are none, the next of all.
      */
     public ActsAhead of(List<Path> files, Instant now, Duration within, EachFile each) {
         List<Ahead> acts = new ArrayList<>();
-        for (Path file : files) each.read(file, one -> of(one, now, within)).ifPresent(acts::addAll);
+        for (Path file : files) each.read(file, one -> toDo(one, now)).ifPresent(acts::addAll);
         acts.sort(Comparator.comparing(Ahead::startsAt).thenComparing(Ahead::batch));
-        return new ActsAhead(clock(files).orElse(ZoneOffset.UTC), acts, each.refusals());
+        List<Ahead> soon = before(acts, now.plus(within));
+        Optional<Ahead> next = soon.isEmpty() ? acts.stream().findFirst() : Optional.empty();
+        return new ActsAhead(clock(files).orElse(ZoneOffset.UTC), now, soon, next, each.refusals());
     }
 
-    private List<Ahead> of(Path file, Instant now, Duration within) throws StoreException {
+    private List<Ahead> toDo(Path file, Instant now) throws StoreException {
         SavedBatch saved = BatchFile.read(file);
         if (saved.finishedAt().isPresent()) return List.of();
         Agenda agenda = AgendaReader.read(file, saved.planJson());
-        Set<String> done = BatchAtHand.open(file, library, continuation)
+        return BatchAtHand.open(file, library, continuation)
                 .where(now)
-                .map(AllActs::done)
-                .orElse(Set.of());
-        return ahead(agenda, done, act -> !act.endsAt().isBefore(now), now, now.plus(within));
+                .map(where -> toDo(agenda, where))
+                .orElseGet(() -> toDo(agenda, now, act -> !act.endsAt().isBefore(now)));
+    }
+
+    private static List<Ahead> before(List<Ahead> acts, Instant until) {
+        return acts.stream().filter(act -> act.startsAt().isBefore(until)).toList();
     }
 
     /** The clock of the first of these batches that can be read and is under way, else of any; empty when there is none. */
@@ -84,29 +90,30 @@ public final class AllActs {
      */
     public static List<Ahead> of(BatchAtHand batch, Where where, Duration within) throws StoreException {
         if (batch.finishedAt().isPresent()) return List.of();
-        Instant now = where.now();
-        List<Ahead> acts = ahead(batch.agenda(), done(where), act -> true, now, now.plus(within));
+        List<Ahead> acts = before(toDo(batch.agenda(), where), where.now().plus(within));
         return acts.stream().sorted(Comparator.comparing(Ahead::startsAt)).toList();
     }
 
-    private static Set<String> done(Where where) {
+    /** What stands before somebody: not done, and either to come or overdue. */
+    private static List<Ahead> toDo(Agenda agenda, Where where) {
         Set<String> done = new HashSet<>();
         where.account().visits().stream().map(Visit::id).forEach(done::add);
-        return done;
+        Set<String> overdue = new HashSet<>();
+        where.next().overdue().stream().map(Visit::id).forEach(overdue::add);
+        return toDo(
+                agenda,
+                where.now(),
+                act -> !done.contains(act.id()) && (act.startsAt().isAfter(where.now()) || overdue.contains(act.id())));
     }
 
-    private static List<Ahead> ahead(
-            Agenda agenda, Set<String> done, Predicate<Act> counts, Instant from, Instant until) {
+    private static List<Ahead> toDo(Agenda agenda, Instant now, Predicate<Act> counts) {
         String name = agenda.subject().title() + " – " + agenda.subject().lot();
         List<Ahead> acts = new ArrayList<>();
         for (Check check : agenda.checks()) {
-            boolean inside =
-                    !check.startsAt().isBefore(from) && check.startsAt().isBefore(until);
-            if (inside) acts.add(new Ahead.ToCheck(name, check));
+            if (!check.startsAt().isBefore(now)) acts.add(new Ahead.ToCheck(name, check));
         }
         for (Act act : agenda.acts()) {
-            boolean inside = counts.test(act) && act.startsAt().isBefore(until);
-            if (inside && !done.contains(act.id())) acts.add(new Ahead.ToDo(name, act, agenda.staysUntil(act)));
+            if (counts.test(act)) acts.add(new Ahead.ToDo(name, act, agenda.staysUntil(act)));
         }
         return acts;
     }

@@ -20,8 +20,13 @@ public final class AheadJson {
             node.put("title", act.title());
             node.put("startsAt", PlanJson.moment(act.startsAt(), ahead.zone()));
             node.put("minutes", act.work().toMinutes());
+            if (ahead.isOverdue(act)) node.put("overdue", true);
             act.staysUntil().ifPresent(until -> node.put("stayUntil", PlanJson.moment(until, ahead.zone())));
         }
+        ahead.next().ifPresent(one -> {
+            ObjectNode node = root.putObject("next").put("batch", one.batch()).put("id", one.id());
+            node.put("startsAt", PlanJson.moment(one.startsAt(), ahead.zone()));
+        });
         if (!ahead.unread().isEmpty()) {
             var unread = root.putArray("unread");
             ahead.unread().forEach(unread::add);

@@ -16,11 +16,17 @@ import piecewright.text.Columns.Side;
 /**
  * What is to do in several batches, as one list in time order.
  *
+ * @param next the first after them, where there are none
  * @param unread a sentence for each batch of which nothing can be said
  */
-public record ActsAhead(ZoneId zone, List<Ahead> acts, List<String> unread) {
+public record ActsAhead(ZoneId zone, Instant now, List<Ahead> acts, Optional<Ahead> next, List<String> unread) {
+    /** Judgement: nobody waits so long for the next step of a batch under way; the clock may be wrong. */
+    private static final Duration LONG_AHEAD = Duration.ofDays(180);
+
     public ActsAhead {
         Objects.requireNonNull(zone);
+        Objects.requireNonNull(now);
+        Objects.requireNonNull(next);
         acts = List.copyOf(acts);
         unread = List.copyOf(unread);
     }
@@ -96,12 +102,28 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts, List<String> unread) {
 
     /** A page with a table for each day; lines end with LF. */
     public String page(DisplayUnits units) {
-        String acts = this.acts.isEmpty() ? Phrases.say("ahead.nothing") + "\n" : table(units);
+        String acts = this.acts.isEmpty() ? Paragraph.of("", nothing(units)) : table(units);
         if (unread.isEmpty()) return acts;
         StringBuilder page = new StringBuilder(acts).append('\n');
         page.append(Paragraph.of("", Phrases.say("ahead.unread")));
         unread.forEach(sentence -> page.append(Paragraph.of("  ", sentence)));
         return page.toString();
+    }
+
+    private String nothing(DisplayUnits units) {
+        String nothing = Phrases.say("ahead.nothing");
+        if (next.isEmpty()) return nothing;
+        MomentFormat moments = new MomentFormat(zone, units.locale());
+        Ahead one = next.get();
+        boolean far = Duration.between(now, one.startsAt()).compareTo(LONG_AHEAD) > 0;
+        return nothing + " "
+                + Phrases.say("ahead.next", one.title(), one.batch(), moments.dated(one.startsAt()))
+                + (far ? " " + Phrases.say("ahead.far") : "");
+    }
+
+    /** Whether it should have been done before. */
+    public boolean isOverdue(Ahead act) {
+        return act.startsAt().plus(act.work()).isBefore(now);
     }
 
     private String table(DisplayUnits units) {
@@ -132,6 +154,7 @@ public record ActsAhead(ZoneId zone, List<Ahead> acts, List<String> unread) {
     }
 
     private String title(Ahead act, MomentFormat moments) {
+        if (isOverdue(act)) return Phrases.say("ahead.overdue", act.title());
         return act.staysUntil()
                 .map(until -> act.title() + ", " + Phrases.say("stay.ahead", near(act.startsAt(), until, moments)))
                 .orElseGet(act::title);

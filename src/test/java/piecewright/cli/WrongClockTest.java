@@ -87,16 +87,61 @@ class WrongClockTest {
         }
     }
 
+    /** Every command answers: where it stands, what is to do, what was learned, and its papers and calendar. */
     private void everything(OffsetDateTime now) {
-        run("where", now);
+        answers("where", now);
         run("record", now);
         run("replan", now);
         run("replan", now, "--accept");
-        run("papers", now, "--sheet", folder.resolve("sheet.html").toString(), "--force");
-        run("agenda", now);
+        String stands = answers("where", now);
+        Path sheet = folder.resolve("sheet.html");
+        answers(
+                "papers",
+                now,
+                "--sheet",
+                sheet.toString(),
+                "--chart",
+                folder.resolve("plan.svg").toString());
+        String page = read(sheet);
+        for (String step : List.of("Soak 1", "Drain 1", "Rub off the rootlets"))
+            assertTrue(page.contains(step), step + " is missing at " + now);
+        assertTrue(read(folder.resolve("plan.svg")).contains("<svg"));
+        String agenda = answers("agenda", now, "--days", "366");
+        boolean done = stands.contains("All steps are done");
+        boolean names = agenda.contains("Soak")
+                || agenda.contains("Drain")
+                || agenda.contains("kiln")
+                || agenda.contains("Rub off");
+        assertTrue(done || names, "the next step of " + stands + " is missing in " + agenda);
         run("learn", now, "--only-show");
-        run("calendar", now, "--calendar", folder.resolve("c.ics").toString());
+        Run calendar = Run.of(
+                Run.REAL,
+                Run.NOW,
+                List.of(
+                        "calendar",
+                        "--batch",
+                        "spring",
+                        "--file",
+                        folder.resolve("c.ics").toString(),
+                        "--workspace",
+                        folder.resolve("workspace").toString()));
+        assertEquals(0, calendar.code(), calendar.out() + calendar.err());
+        assertTrue(read(folder.resolve("c.ics")).contains("BEGIN:VEVENT"));
         run("finish", now, "--weight", "4.1 kg");
+    }
+
+    private String answers(String command, OffsetDateTime now, String... words) {
+        Run run = run(command, now, words);
+        assertEquals(0, run.code(), command + " at " + now + ": " + run.out() + run.err());
+        return run.out();
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     private OffsetDateTime clock(String which) {
@@ -108,6 +153,19 @@ class WrongClockTest {
     void nothingFailsInABatchThatWasNotBegun(String which) {
         everything(clock(which));
         everything(begun.minusDays(1));
+    }
+
+    /** Long after, what was not done is overdue; long before, the first step is named and the clock doubted. */
+    @Test
+    void theListOfAllBatchesSaysWhatIsOverdueAndWhatIsNext() {
+        batch.didAllBefore("steep-2.soak");
+        String late = answers("agenda", begun.plusDays(2));
+        assertTrue(late.contains("Soak 2, overdue"), late);
+        assertTrue(!late.contains("Drain 1"), "done: " + late);
+        String ahead = answers("agenda", clock("ahead"));
+        assertTrue(ahead.contains("Soak 2, overdue") && ahead.contains("Rub off the rootlets, overdue"), ahead);
+        String ago = answers("agenda", LONG_AGO).replaceAll("\\s+", " ");
+        assertTrue(ago.contains("The next step is “Soak 1”") && ago.contains("Is the clock right?"), ago);
     }
 
     @ParameterizedTest
@@ -137,7 +195,6 @@ class WrongClockTest {
             assertEquals(2, run("record", clock(which), line).code(), line);
     }
 
-    /** A first soak a week before the plan's is asked; a second one without a drain between too. */
     /** What was bought weeks before is noted without a question; a year before, the clock is asked about. */
     @Test
     void aNoteAYearBeforeTheBatchIsAskedAndKeptWhenMeant() {
@@ -154,6 +211,7 @@ class WrongClockTest {
         assertTrue(kept.contains("note: bought the grain") && kept.contains("note: emptied the tub"), kept);
     }
 
+    /** A first soak a week before the plan's is asked; a second one without a drain between too. */
     @Test
     void aSoakDaysEarlyIsAskedAndSoIsASecondOneUnderWater() {
         assertEquals(2, run("record", begun.minusDays(7), "soaked").code());
