@@ -105,7 +105,7 @@ final class ActsTold {
                 || clause.unknown()
                 || next.isEmpty()
                 || clause.figures().anyMatch(figure -> !figure.spelled())) return false;
-        draft.remark(clause.text(), new Remark.Skipped(next.get()));
+        draft.remark(clause.words(), new Remark.Skipped(next.get()));
         return true;
     }
 
@@ -158,7 +158,7 @@ final class ActsTold {
 
     private boolean skipped(ActKind kind, Clause clause) {
         boolean yet = clause.has("yet") || clause.has("neg.yet") || clause.has("neg.forgot") && !OFTEN.contains(kind);
-        draft.remark(clause.text(), yet ? new Remark.NotYet(kind) : new Remark.Skipped(kind));
+        draft.remark(clause.words(), yet ? new Remark.NotYet(kind) : new Remark.Skipped(kind));
         return true;
     }
 

@@ -105,7 +105,8 @@ final class Bounds {
                 && saying.act().filter(kind -> kind == ActKind.SOAK).isEmpty();
         Duration slack = begun ? WEIGHED_BEFORE : BEFORE_START;
         if (!saying.at().isBefore(begins.minus(slack))) return Optional.empty();
-        if (standing.acts().isEmpty()) return Optional.of(Doubt.of("ask.long-before", moments.moment(begins)));
+        boolean ever = saying.at().isAfter(Instant.EPOCH);
+        if (ever && standing.acts().isEmpty()) return Optional.of(Doubt.of("ask.long-before", moments.moment(begins)));
         Instant start = begins;
         throw new NotSoException("line.before-batch", () -> List.of(moments.dated(saying.at()), moments.moment(start)));
     }

@@ -139,7 +139,11 @@ final class Choice {
             if (offers.size() == MOST_OFFERS) break;
             String typed = writer.line(candidate.sayings(), candidate.doubt().isPresent());
             if (offers.stream().noneMatch(offer -> offer.line().equals(typed)))
-                offers.add(new Offer(typed, words(candidate.sayings())));
+                offers.add(new Offer(
+                        typed,
+                        words(candidate.sayings().stream()
+                                .map(saying -> writer.typed(saying, scene.now()))
+                                .toList())));
         }
         String note = Lexicon.of(scene.units().locale()).say("note") + " " + line;
         boolean noted = candidates.stream()

@@ -7,10 +7,16 @@ import java.util.stream.Stream;
 import piecewright.reading.Piece.Figure;
 import piecewright.reading.Piece.Mark;
 import piecewright.reading.Piece.Term;
+import piecewright.reading.Piece.Time;
 import piecewright.reading.Piece.Unknown;
 
-/** The pieces between two commas or the like, with the words they came from. */
-record Clause(List<Piece> pieces, String text) {
+/**
+ * The pieces between two commas or the like, with the words they came from.
+ *
+ * @param text as typed
+ * @param words the same without a time before or after it
+ */
+record Clause(List<Piece> pieces, String text, String words) {
     private static final String ENDS = ",.;:!()–";
 
     Clause {
@@ -38,8 +44,17 @@ record Clause(List<Piece> pieces, String text) {
         if (open.isEmpty()) return;
         int from = tokens.get(open.get(0).from()).from();
         int until = tokens.get(open.get(open.size() - 1).until() - 1).to();
-        clauses.add(new Clause(open, line.substring(from, until)));
+        clauses.add(new Clause(open, line.substring(from, until), timeless(open, tokens, line)));
         open.clear();
+    }
+
+    private static String timeless(List<Piece> open, List<Token> tokens, String line) {
+        int first = 0;
+        int last = open.size() - 1;
+        while (first < last && open.get(first) instanceof Time) first++;
+        while (last > first && open.get(last) instanceof Time) last--;
+        int from = tokens.get(open.get(first).from()).from();
+        return line.substring(from, tokens.get(open.get(last).until() - 1).to());
     }
 
     Stream<Term> terms() {

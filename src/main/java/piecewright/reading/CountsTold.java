@@ -76,13 +76,13 @@ final class CountsTold {
     void chitted(double fraction, Clause clause) throws NotSoException {
         if (!(fraction >= 0 && fraction <= 1))
             throw new NotSoException("line.more-than-all", Math.round(fraction * 100) + " %", "100 %");
-        draft.remark(clause.text(), new Remark.ChittedShare(fraction));
+        draft.remark(clause.words(), new Remark.ChittedShare(fraction));
     }
 
     void acrospire(double fraction, Clause clause) throws NotSoException {
         if (!(fraction >= 0 && fraction <= Remark.AcrospireShare.LONGEST_FRACTION))
             throw new NotSoException("line.long-acrospire");
-        draft.remark(clause.text(), new Remark.AcrospireShare(fraction));
+        draft.remark(clause.words(), new Remark.AcrospireShare(fraction));
     }
 
     /** "45 chitted": of how many. */

@@ -188,7 +188,7 @@ final class FiguresTold {
                 || draft.act(ActKind.FLOOR);
         if (!bed) return;
         if (!(cm > 0 && cm <= 80)) throw new NotSoException("line.no-such-depth", figure.digits() + " " + unit);
-        draft.remark(clause.text(), new Remark.BedDepth(cm));
+        draft.remark(clause.words(), new Remark.BedDepth(cm));
     }
 
     private void percent(Figure figure, Optional<String> key, Clause clause) throws NotSoException {
@@ -228,7 +228,7 @@ final class FiguresTold {
         if (fraction.isPresent() && !(fraction.getAsDouble() >= 0 && fraction.getAsDouble() <= 1)) {
             throw new NotSoException("line.more-than-open", String.valueOf(Math.round(fraction.getAsDouble() * 100)));
         }
-        draft.remark(clause.text(), new Remark.FanSet(fraction));
+        draft.remark(clause.words(), new Remark.FanSet(fraction));
     }
 
     /** Vents, fan and heater without a figure. */
@@ -254,7 +254,7 @@ final class FiguresTold {
         boolean lowers =
                 draft.scene.next().filter(next -> next == ActKind.LOWER).isPresent();
         if (clause.has("heat.off") && lowers) draft.say(Report.Did.of(ActKind.LOWER));
-        else if (clause.has("heat.off")) draft.remark(clause.text(), new Remark.HeaterOff());
+        else if (clause.has("heat.off")) draft.remark(clause.words(), new Remark.HeaterOff());
         temperatures.settings(clause);
     }
 
@@ -317,7 +317,7 @@ final class FiguresTold {
     private void bed(Figure figure, Clause clause) throws NotSoException {
         double cm = draft.scene.metric() ? figure.value() : figure.value() * 2.54;
         draft.doubt("ask.deep-or-warm", figure.digits());
-        if (draft.oracle.pick(2) == 0) draft.remark(clause.text(), new Remark.BedDepth(cm));
+        if (draft.oracle.pick(2) == 0) draft.remark(clause.words(), new Remark.BedDepth(cm));
         else
             draft.say(new TemperatureRead(
                     draft.scene.metric() ? figure.value() : UnitSizes.celsius(figure.value(), true), Spot.GRAIN));

@@ -248,15 +248,28 @@ final class LineWay {
             boolean heard = clause.pieces().stream()
                     .anyMatch(piece -> piece instanceof Unknown || piece instanceof Term term && content(term));
             if (!said && heard) idle.add(clause);
-            if (said && clause.unknown() && !clause.has("vessel.empty") && !noted(clause)) draft.note(clause.text());
+            boolean strange = clause.unknown() && !clause.has("vessel.empty") && !vessel(clause);
+            if (said && strange && !noted(clause)) draft.note(clause.text());
+        }
+
+        /** Whether all that is strange in it is the name of the vessel that was weighed too. */
+        private boolean vessel(Clause clause) {
+            return draft.weighed()
+                    .flatMap(piecewright.journal.Report.Weighed::tare)
+                    .map(tare -> tare.vessel().toLowerCase(Locale.ROOT))
+                    .filter(name -> clause.pieces().stream()
+                            .allMatch(piece -> !(piece instanceof Unknown unknown)
+                                    || List.of(name.split(" "))
+                                            .contains(unknown.text().toLowerCase(Locale.ROOT))))
+                    .isPresent();
         }
 
         private boolean noted(Clause clause) {
             return draft.candidate().sayings().stream()
                     .anyMatch(saying -> saying.report() instanceof Observed seen
-                                    && seen.words().equals(clause.text())
+                                    && seen.words().equals(clause.words())
                             || saying.report() instanceof piecewright.journal.Report.Remarked remarked
-                                    && remarked.words().equals(clause.text()));
+                                    && remarked.words().equals(clause.words()));
         }
 
         private static boolean content(Term term) {
@@ -281,7 +294,7 @@ final class LineWay {
                                                 || term.is("net"))
                                 && !clause.unknown();
                 if (topical && (facts || all.size() > 1)) continue;
-                if (body) draft.say(new Observed(Sign.OTHER, clause.text()));
+                if (body) draft.say(new Observed(Sign.OTHER, clause.words()));
                 else if (facts || clause.has("deed")) draft.note(clause.text());
                 else {
                     draft.doubt(figureMissing(clause) ? "ask.figure-missing" : "ask.unknown-line", clause.text());

@@ -51,9 +51,10 @@ final class LineWriter {
         if (sayings.size() == 1
                 && sayings.get(0).report() instanceof Corrected corrected
                 && corrected.instead().isPresent()) {
-            String correct = lexicon.say("fix.correct") + " " + corrected.entry() + " "
-                    + moment(sayings.get(0).at()) + " "
-                    + said(corrected.instead().get());
+            Report instead = corrected.instead().get();
+            String when =
+                    words(instead) ? lexicon.say("note") : moment(sayings.get(0).at());
+            String correct = lexicon.say("fix.correct") + " " + corrected.entry() + " " + when + " " + said(instead);
             return (sure ? lexicon.say("really") + " " : "") + correct;
         }
         if (sayings.stream().allMatch(saying -> saying.report() instanceof Corrected)) {
@@ -72,6 +73,16 @@ final class LineWriter {
         byTime.forEach((at, facts) -> groups.add(moment(at) + " " + String.join(", ", facts)));
         if (!notes.isEmpty()) groups.add(lexicon.say("note") + " " + String.join(", ", notes));
         return (sure ? lexicon.say("really") + " " : "") + String.join("; ", groups);
+    }
+
+    /** What the line says once it is typed: words of our own where it has no other. */
+    Saying typed(Saying saying, Instant now) {
+        Report report = saying.report();
+        if (report instanceof Noted) return new Saying(now, report, false);
+        if (words(report)) return new Saying(now, new Noted(said(report)), false);
+        if (report instanceof Observed seen) return saying.with(new Observed(seen.sign(), said(report)));
+        if (report instanceof Remarked remarked) return saying.with(new Remarked(said(report), remarked.remark()));
+        return saying;
     }
 
     private static boolean words(Report report) {

@@ -27,6 +27,10 @@ record Saying(Instant at, Report report, boolean timed) {
         return Optional.empty();
     }
 
+    Saying with(Report other) {
+        return new Saying(at, other, timed);
+    }
+
     /** The same at another time. */
     Saying at(Instant other) {
         return new Saying(other, report, true);

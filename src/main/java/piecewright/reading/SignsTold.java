@@ -30,15 +30,15 @@ final class SignsTold {
             if (sign == Sign.SWEET_SMELL && qualified(term, clause)) continue;
             if (told(sign)) continue;
             boolean negated = negated(term, clause);
-            if (!negated) draft.say(new Observed(sign, clause.text()));
-            else if (EVENTS.contains(sign)) draft.say(new Observed(Sign.OTHER, clause.text()));
-            else draft.remark(clause.text(), new Remark.Absent(sign));
+            if (!negated) draft.say(new Observed(sign, clause.words()));
+            else if (EVENTS.contains(sign)) draft.say(new Observed(Sign.OTHER, clause.words()));
+            else draft.remark(clause.words(), new Remark.Absent(sign));
             any = true;
         }
         if (any) return true;
         boolean sensed = clause.has("sense") || clause.has("topic.floaters") || clause.has("topic.test");
         if (!sensed) return false;
-        draft.say(new Observed(Sign.OTHER, clause.text()));
+        draft.say(new Observed(Sign.OTHER, clause.words()));
         return true;
     }
 

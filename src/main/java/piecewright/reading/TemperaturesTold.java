@@ -239,7 +239,7 @@ final class TemperaturesTold {
             return;
         }
         draft.doubt("ask.heater-or-malt");
-        if (draft.oracle.pick(2) == 0) draft.remark(clause.text(), new piecewright.journal.Remark.HeaterOff());
+        if (draft.oracle.pick(2) == 0) draft.remark(clause.words(), new piecewright.journal.Remark.HeaterOff());
         else draft.say(piecewright.journal.Report.Did.of(ActKind.OFF));
     }
 }

@@ -133,7 +133,7 @@ final class WeightsTold {
         boolean culms =
                 key.isEmpty() && kg <= CULMS_FRACTION * draft.scene.limits().dryKg();
         if (culms && draft.acts().contains(ActKind.DEROOT)) {
-            draft.remark(clause.text(), new Remark.RootletsWeighed(kg));
+            draft.remark(clause.words(), new Remark.RootletsWeighed(kg));
             return;
         }
         if (clause.has("share.half")) {
@@ -195,12 +195,12 @@ final class WeightsTold {
 
     private void rootlets(double kg, Clause clause) {
         if (kg <= CULMS_FRACTION * draft.scene.limits().dryKg()) {
-            draft.remark(clause.text(), new Remark.RootletsWeighed(kg));
+            draft.remark(clause.words(), new Remark.RootletsWeighed(kg));
             return;
         }
         draft.doubt("ask.rootlets", new piecewright.text.QuantityFormat(draft.scene.units()).mass(kg));
         if (draft.oracle.pick(2) == 0) draft.say(Weighed.net(kg));
-        else draft.remark(clause.text(), new Remark.RootletsWeighed(kg / 10));
+        else draft.remark(clause.words(), new Remark.RootletsWeighed(kg / 10));
     }
 
     /** "9.56 kg less 1.84 for the tub". */

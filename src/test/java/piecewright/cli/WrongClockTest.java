@@ -155,6 +155,19 @@ class WrongClockTest {
         everything(begun.minusDays(1));
     }
 
+    /** A batch begun half a year after its plan counts as soon as the plan is new. */
+    @Test
+    void aBatchBegunMonthsLateCountsOnceItsPlanIsNew() {
+        OffsetDateTime autumn = begun.plusDays(200);
+        assertEquals(2, run("record", autumn, "soaked").code(), "asked first");
+        String kept = run("record", autumn, "really soaked").out().replaceAll("\\s+", " ");
+        assertTrue(kept.contains("plan the rest anew and keep that plan"), kept);
+        answers("replan", autumn.plusMinutes(10), "--accept");
+        JsonNode where = new ObjectMapper().readTree(answers("where", autumn.plusHours(1), "--json"));
+        assertEquals(0, where.get("questions").size(), where.toString());
+        assertEquals("steep-1.soak", where.get("done").get(0).get("act").stringValue(), where.toString());
+    }
+
     /** Long after, what was not done is overdue; long before, the first step is named and the clock doubted. */
     @Test
     void theListOfAllBatchesSaysWhatIsOverdueAndWhatIsNext() {

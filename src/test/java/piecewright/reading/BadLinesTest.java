@@ -144,7 +144,14 @@ class BadLinesTest {
                 outcome instanceof Outcome.Asked asked ? asked.question() : ((Outcome.Refused) outcome).sentence();
         assertEquals(1, sentence.lines().count(), sentence);
         assertTrue(sentence.length() < 900, sentence);
-        if (outcome instanceof Outcome.Asked asked) assertTrue(asked.offers().size() <= 3, typed);
+        if (outcome instanceof Outcome.Asked asked) {
+            assertTrue(asked.offers().size() <= 3, typed);
+            for (Outcome.Offer offer : asked.offers()) {
+                Outcome again = LineReader.read(offer.line(), scene);
+                assertTrue(
+                        again instanceof Outcome.Kept, () -> shown(typed) + " offers " + offer.line() + ": " + again);
+            }
+        }
         return false;
     }
 

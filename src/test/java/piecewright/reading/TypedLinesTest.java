@@ -12,12 +12,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import piecewright.app.BatchAtHand;
+import piecewright.journal.Entry;
 import piecewright.plan.Continuation;
 import piecewright.plan.ModelParameters;
 import piecewright.reading.Outcome.Asked;
@@ -26,6 +28,7 @@ import piecewright.store.StoreException;
 import piecewright.store.StyleLibrary;
 import piecewright.text.ColourUnit;
 import piecewright.text.DisplayUnits;
+import piecewright.text.EntryWords;
 import piecewright.text.UnitSystem;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -121,12 +124,28 @@ class TypedLinesTest {
                 shown += " ! " + offer.line() + " -> " + again;
                 continue;
             }
+            String means = words(kept, scene);
+            if (!sorted(means).equals(sorted(offer.words())))
+                shown += " != " + offer.line() + " offers " + offer.words() + " and means " + means;
             for (String wanted : row.meaning().replaceFirst("^offer: ", "").split(" OR ", -1)) {
                 if (row.verdict().equals("ask") && !wanted.contains("?"))
                     offered |= Meaning.of(wanted, now).amiss(kept.said()).isEmpty();
             }
         }
         return new Judged(row, row.verdict().equals("ask") ? "right" : "asked", shown, offered);
+    }
+
+    /** Things told of one instant are kept in the order they can have happened. */
+    private static List<String> sorted(String words) {
+        return java.util.Arrays.stream(words.split("; ")).sorted().toList();
+    }
+
+    private static String words(Kept kept, Scene scene) {
+        EntryWords words = new EntryWords(scene.units(), scene.zone());
+        return kept.said().stream()
+                .map(said -> words.dated(
+                        new Entry(Integer.MAX_VALUE, said.at(), scene.now(), Optional.empty(), said.report())))
+                .collect(Collectors.joining("; "));
     }
 
     /** The second file was written when the reader read the first, and judged before it was mended: 155 of 169, 7 misread. */
@@ -147,7 +166,8 @@ class TypedLinesTest {
         all.stream()
                 .filter(one -> !one.got().equals("right")
                         || one.row().verdict().equals("ask") && !one.offered()
-                        || one.shown().contains(" ! "))
+                        || one.shown().contains(" ! ")
+                        || one.shown().contains(" != "))
                 .forEach(one -> amiss.append("\n" + one.row().id() + " "
                         + one.row().locale() + " " + one.row().verdict() + " -> " + one.got() + " “"
                         + one.row().line() + "” want " + one.row().meaning() + " got " + one.shown()));
@@ -155,6 +175,7 @@ class TypedLinesTest {
         assertEquals(0, all.stream().filter(one -> one.got().equals("misread")).count(), "silent misreads:" + amiss);
         assertTrue(
                 all.stream().noneMatch(one -> one.shown().contains(" ! ")), "an offer taken is asked again:" + amiss);
+        assertTrue(all.stream().noneMatch(one -> one.shown().contains(" != ")), "an offer says another thing:" + amiss);
         long hollow = all.stream()
                 .filter(one -> one.got().equals("right") && one.row().verdict().equals("ask") && !one.offered())
                 .count();
