@@ -10,9 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import piecewright.plan.Continuation;
 import piecewright.plan.DemoPlan;
 import piecewright.plan.ModelParameters;
@@ -45,11 +47,25 @@ record Run(int code, String out, String err) {
         return of(planner, now, Secrets.none(), arguments);
     }
 
+    /** With somebody at the keys, who gives this answer to whatever is asked. */
+    static Run answered(Instant now, String answer, List<String> arguments) {
+        return of(REAL, now, Secrets.none(), Optional.of(prompt -> answer), arguments);
+    }
+
     static Run of(Function<PlanRequest, PlanResult> planner, Instant now, Secrets secrets, List<String> arguments) {
+        return of(planner, now, secrets, Optional.empty(), arguments);
+    }
+
+    private static Run of(
+            Function<PlanRequest, PlanResult> planner,
+            Instant now,
+            Secrets secrets,
+            Optional<Function<String, @Nullable String>> keys,
+            List<String> arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Surroundings surroundings = new Surroundings(
-                new Surroundings.Streams(new PrintWriter(out), new PrintWriter(err)),
+                new Surroundings.Streams(new PrintWriter(out), new PrintWriter(err), keys),
                 Clock.fixed(now, ZoneOffset.UTC),
                 Locale.ENGLISH,
                 () -> BATCH,

@@ -116,6 +116,39 @@ class WetMaltTest {
         assertTrue(closed.contains("FINISHED"), closed);
     }
 
+    @Test
+    void whoeverSitsThereIsAskedAndYesClosesIt() {
+        OffsetDateTime off = loaded.plus(Duration.ofMinutes(225));
+        batch.said("record", off, "off the kiln");
+        List<String> finish = List.of(
+                "finish",
+                "spring",
+                "--weight",
+                "4.7 kg",
+                "--now",
+                off.plusHours(1).toString(),
+                "--workspace",
+                folder.resolve("workspace").toString());
+        for (String no : List.of("", "no", "y yes")) {
+            Run left = Run.answered(Run.NOW, no, finish);
+            assertEquals(1, left.code(), no + ": " + left.out());
+            assertFalse(left.out().contains("FINISHED"), left.out());
+        }
+        Run closed = Run.answered(Run.NOW, "yes", finish);
+        assertEquals(0, closed.code(), closed.out());
+        assertTrue(closed.out().contains("FINISHED"), closed.out());
+    }
+
+    /** An entry nobody made is struck by nobody: said in words, in an empty journal too. */
+    @Test
+    void anEntryThatIsNotThereIsSaidInWords() {
+        for (String line : List.of("strike 77", "undo 77", "correct 77 6 kg", "delete entry 77")) {
+            Run run = run("record", loaded.plusHours(1), line);
+            assertEquals(2, run.code(), line + run.err());
+            assertTrue(run.out().contains("There is no entry 77."), line + ": " + run.out());
+        }
+    }
+
     /** Where the scale says that it is dry the scale is right, and a weight no malt of it can have is refused first. */
     @Test
     void theScaleDecides() throws Exception {
